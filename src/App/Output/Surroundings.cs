@@ -1,0 +1,86 @@
+using System.Runtime.InteropServices;
+using System.Text;
+
+namespace Calx.App.Output;
+
+/// <summary>
+/// What a run of a command can reach: where answers and messages go, the current folder, and whether the person has
+/// pressed Ctrl-C. Commands use nothing else of the process, so that tests run them side by side.
+/// </summary>
+internal sealed class Surroundings : IDisposable
+{
+    private readonly CancellationTokenSource cancellation = new();
+    private readonly bool isProcess;
+    private PosixSignalRegistration? interrupt;
+
+    public Surroundings(TextWriter output, TextWriter error, string currentFolder)
+        : this(output, error, currentFolder, isProcess: false)
+    {
+    }
+
+    private Surroundings(TextWriter output, TextWriter error, string currentFolder, bool isProcess)
+    {
+        Output = output;
+        Error = error;
+        CurrentFolder = currentFolder;
+        this.isProcess = isProcess;
+    }
+
+    /// <summary>Answers: text for a person, or one JSON document.</summary>
+    public TextWriter Output { get; }
+
+    /// <summary>Messages and faults.</summary>
+    public TextWriter Error { get; }
+
+    /// <summary>Paths that a person writes are relative to this folder.</summary>
+    public string CurrentFolder { get; }
+
+    /// <summary>The process's own streams, UTF-8 whatever the terminal's language.</summary>
+    public static Surroundings OfProcess()
+    {
+        if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
+        {
+            Console.OutputEncoding = Encoding.UTF8;
+        }
+
+        return new Surroundings(
+            Writer(Console.OpenStandardOutput(), flushAtOnce: false),
+            Writer(Console.OpenStandardError(), flushAtOnce: true),
+            Environment.CurrentDirectory,
+            isProcess: true);
+    }
+
+    /// <summary>The full path of what a person wrote.</summary>
+    public string FullPath(string path) => Path.GetFullPath(path, CurrentFolder);
+
+    /// <summary>
+    /// Signalled by Ctrl-C. Asking for it takes Ctrl-C over from the runtime, so only work that leaves files or lasts
+    /// does.
+    /// </summary>
+    public CancellationToken Cancellation()
+    {
+        if (isProcess)
+        {
+            interrupt ??= PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
+            {
+                signal.Cancel = true;
+                cancellation.Cancel();
+            });
+        }
+
+        return cancellation.Token;
+    }
+
+    public void Dispose()
+    {
+        interrupt?.Dispose();
+        cancellation.Dispose();
+    }
+
+    private static StreamWriter Writer(Stream stream, bool flushAtOnce) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false), bufferSize: 4096)
+        {
+            AutoFlush = flushAtOnce,
+            NewLine = "\n",
+        };
+}

@@ -1,0 +1,31 @@
+using Calx.App.Output;
+
+namespace Calx.App.Tests;
+
+/// <summary>Runs the real command line in this process and keeps what it wrote.</summary>
+internal sealed class Terminal
+{
+    private Terminal(int exitCode, string output, string error)
+    {
+        ExitCode = exitCode;
+        Output = output;
+        Error = error;
+    }
+
+    public int ExitCode { get; }
+
+    public string Output { get; }
+
+    public string Error { get; }
+
+    public static Terminal Run(params string[] words) => RunIn(AppContext.BaseDirectory, words);
+
+    public static Terminal RunIn(string folder, params string[] words)
+    {
+        using var output = new StringWriter { NewLine = "\n" };
+        using var error = new StringWriter { NewLine = "\n" };
+        using var surroundings = new Surroundings(output, error, folder);
+        int code = CommandLine.Run(words, surroundings);
+        return new Terminal(code, output.ToString(), error.ToString());
+    }
+}
