@@ -12,9 +12,9 @@ public class PooledResultTests
         foreach (ReferenceRow row in ReferenceTable.Read("computed/reml_known_results.csv").Rows)
         {
             PooledResult found = Pool(row.Text("case"));
-            Near(row.Number("mean"), found.Value, 1e-8);
-            Near(row.Number("se_hartung_knapp_at_least_plain"), found.StandardUncertainty, 1e-7);
-            Near(row.Number("between"), found.Between, 2e-7);
+            Agree.Within(1e-8, row.Number("mean"), found.Value);
+            Agree.Within(1e-7, row.Number("se_hartung_knapp_at_least_plain"), found.StandardUncertainty);
+            Agree.Within(2e-7, row.Number("between"), found.Between);
             Assert.Equal(1, found.Q / row.Number("q"), 9);
         }
     }
@@ -80,9 +80,9 @@ public class PooledResultTests
             double[] moved = [.. values.Reverse().Select(y => 3 + (scale * y))];
             double[] wider = [.. u.Reverse().Select(x => scale * x)];
             PooledResult changed = RandomEffects.FromKnownUncertainties(moved, wider);
-            Near(3 + (scale * plain.Value), changed.Value, 1e-7 * scale);
-            Near(scale * plain.StandardUncertainty, changed.StandardUncertainty, 1e-7 * scale);
-            Near(scale * scale * plain.Between * plain.Between, changed.Between * changed.Between, 1e-9 * scale * scale);
+            Agree.Within(1e-7 * scale, 3 + (scale * plain.Value), changed.Value);
+            Agree.Within(1e-7 * scale, scale * plain.StandardUncertainty, changed.StandardUncertainty);
+            Agree.Within(1e-9 * scale * scale, scale * scale * plain.Between * plain.Between, changed.Between * changed.Between);
             Assert.Equal(1, changed.Weights.Sum(), 12);
         }, iter: 300);
 
@@ -112,7 +112,4 @@ public class PooledResultTests
         return RandomEffects.FromKnownUncertainties(
             [.. rows.Select(row => row.Number("value"))], [.. rows.Select(row => row.Number("u"))]);
     }
-
-    private static void Near(double expected, double found, double tolerance) =>
-        Assert.InRange(found, expected - tolerance, expected + tolerance);
 }

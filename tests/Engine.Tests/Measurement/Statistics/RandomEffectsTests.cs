@@ -39,11 +39,11 @@ public class RandomEffectsTests
             GroupSpread found = Separated(RandomEffects.FromGroups(groups));
             double scale = found.Reproducibility;
 
-            Near(row.Number("mean"), found.Mean, 1e-7 * scale);
-            Near(row.Number("se"), found.StandardUncertainty, 1e-6 * scale);
-            Near(row.Number("within"), found.Repeatability, 1e-6 * scale);
-            Near(row.Number("between"), found.Between, 1e-6 * scale);
-            Near(row.Number("matrix_between"), found.Between, 1e-5 * scale);
+            Agree.Within(1e-7 * scale, row.Number("mean"), found.Mean);
+            Agree.Within(1e-6 * scale, row.Number("se"), found.StandardUncertainty);
+            Agree.Within(1e-6 * scale, row.Number("within"), found.Repeatability);
+            Agree.Within(1e-6 * scale, row.Number("between"), found.Between);
+            Agree.Within(1e-5 * scale, row.Number("matrix_between"), found.Between);
         }
     }
 
@@ -53,18 +53,18 @@ public class RandomEffectsTests
         {
             GroupSpread likelihood = Separated(RandomEffects.FromGroups(groups));
             GroupSpread anova = Separated(RandomEffects.FromGroupsByAnova(groups));
-            Assert.Equal(anova.Mean, likelihood.Mean, 12);
-            Near(anova.Between, likelihood.Between, 1e-9);
+            Agree.Within(1e-12, anova.Mean, likelihood.Mean);
+            Agree.Within(1e-9, Square(anova.Between), Square(likelihood.Between));
             if (anova.Spread is BetweenSpread.Found)
             {
-                Near(anova.Repeatability, likelihood.Repeatability, 1e-9);
-                Near(anova.StandardUncertainty, likelihood.StandardUncertainty, 1e-9);
+                Agree.Within(1e-9, anova.Repeatability, likelihood.Repeatability);
+                Agree.Within(1e-9, anova.StandardUncertainty, likelihood.StandardUncertainty);
             }
             else
             {
                 // At the boundary all results share one spread: the plain standard deviation.
                 double[] all = [.. groups.SelectMany(group => group)];
-                Near(Summary.StandardDeviation(all), likelihood.Repeatability, 1e-12);
+                Agree.Within(1e-8, Summary.StandardDeviation(all), likelihood.Repeatability);
             }
         }, iter: 200);
 
@@ -104,9 +104,9 @@ public class RandomEffectsTests
             GroupSpread plain = Separated(RandomEffects.FromGroups(groups));
             double[][] moved = [.. groups.Reverse().Select(g => g.Select(y => shift + (scale * y)).ToArray())];
             GroupSpread changed = Separated(RandomEffects.FromGroups(moved));
-            Near(shift + (scale * plain.Mean), changed.Mean, 1e-7 * scale);
-            Near(scale * plain.Repeatability, changed.Repeatability, 1e-6 * scale);
-            Near(scale * plain.Between, changed.Between, 1e-5 * scale);
+            Agree.Within(1e-7 * scale, shift + (scale * plain.Mean), changed.Mean);
+            Agree.Within(1e-6 * scale, scale * plain.Repeatability, changed.Repeatability);
+            Agree.Within(1e-9 * scale * scale, Square(scale * plain.Between), Square(changed.Between));
         }, iter: 200);
 
     private static Gen<double[][]> BalancedGroups =>
@@ -120,12 +120,11 @@ public class RandomEffectsTests
             .GroupBy(row => row.Text("lab"))
             .Select(lab => lab.Select(row => row.Number("value")).ToArray())];
 
+    private static double Square(double value) => value * value;
+
     private static GroupSpread Separated(GroupSpreadResult result) =>
         Assert.IsType<GroupSpreadResult.Separated>(result).Spread;
 
     private static string Reason(GroupSpreadResult result) =>
         Assert.IsType<GroupSpreadResult.NotSeparable>(result).Reason;
-
-    private static void Near(double expected, double found, double tolerance) =>
-        Assert.InRange(found, expected - tolerance, expected + tolerance);
 }
