@@ -1,0 +1,80 @@
+namespace Calx.Measurement.Expressions;
+
+/// <summary>The words of the grammar: function names, what may be a name, what may stand in M( ).</summary>
+internal static class ExpressionNames
+{
+    private static readonly string[] FunctionNames = ["ln", "log10", "exp", "sqrt", "abs", "min", "max"];
+
+    public static string All => string.Join(", ", FunctionNames);
+
+    public static string Of(Function function) => FunctionNames[(int)function];
+
+    public static Function? Find(string name)
+    {
+        int place = Array.IndexOf(FunctionNames, name);
+        return place < 0 ? null : (Function)place;
+    }
+
+    public static bool Takes(Function function, int arguments)
+        => function is Function.Min or Function.Max ? arguments >= 2 : arguments == 1;
+
+    public static bool StartsName(char c) => char.IsLetter(c) || c == '_';
+
+    public static bool GoesOnInName(char c) => char.IsLetterOrDigit(c) || c == '_';
+
+    public static bool IsName(string? text)
+        => !string.IsNullOrEmpty(text) && StartsName(text[0]) && text.All(GoesOnInName) && Find(text) is null;
+
+    public static bool IsFormulaText(string? text)
+    {
+        if (string.IsNullOrWhiteSpace(text) || char.IsWhiteSpace(text[0]) || char.IsWhiteSpace(text[^1]))
+        {
+            return false;
+        }
+
+        int open = 0;
+        foreach (char c in text)
+        {
+            open += c == '(' ? 1 : c == ')' ? -1 : 0;
+            if (open < 0)
+            {
+                return false;
+            }
+        }
+
+        return open == 0;
+    }
+
+    /// <summary>What was probably meant by the name of a function that there is not; null where nothing is near.</summary>
+    public static string? Nearest(string name) => name.ToUpperInvariant() switch
+    {
+        "LOG" => "log10 or ln",
+        "LG" => "log10",
+        "LOGE" => "ln",
+        "SQR" or "ROOT" => "sqrt",
+        "MINIMUM" => "min",
+        "MAXIMUM" => "max",
+        "ABSOLUTE" or "MOD" => "abs",
+        "M" or "MR" or "MOLARMASS" => "M",
+        _ => Array.Find(FunctionNames, known => Distance(known, name) <= 1),
+    };
+
+    // Least number of letters put in, left out or changed, upper and lower case alike.
+    private static int Distance(string first, string second)
+    {
+        int[] row = [.. Enumerable.Range(0, second.Length + 1)];
+        for (int i = 1; i <= first.Length; i++)
+        {
+            int diagonal = row[0];
+            row[0] = i;
+            for (int j = 1; j <= second.Length; j++)
+            {
+                int changed = diagonal + (first[i - 1] == char.ToLowerInvariant(second[j - 1]) ? 0 : 1);
+                diagonal = row[j];
+                row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
+            }
+        }
+
+        return row[^1];
+    }
+}
