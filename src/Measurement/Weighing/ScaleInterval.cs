@@ -1,7 +1,7 @@
 namespace Calx.Measurement.Weighing;
 
 /// <summary>
-/// The step d between two values that a balance can show: 1, 2 or 5 times a power of ten (OIML R 76-1:2006, 3.2.2).
+/// The step d between two values that a balance can show: 1, 2 or 5 times a power of ten (the form that OIML R 76-1:2006 asks of scale intervals).
 /// Held as a decimal, so that whether a reading lies on a step is decided exactly.
 /// </summary>
 public sealed class ScaleInterval
