@@ -61,12 +61,12 @@ internal sealed class GroupTotals
 
     private static double Sum(IEnumerable<(double Left, double Right)> products)
     {
-        CompensatedSum sum = default;
+        DoubleDouble sum = 0;
         foreach ((double left, double right) in products)
         {
-            sum.AddProduct(left, right);
+            sum += DoubleDouble.Product(left, right);
         }
 
-        return sum.Value;
+        return sum.High;
     }
 }

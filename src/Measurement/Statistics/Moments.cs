@@ -1,53 +1,42 @@
 namespace Calx.Measurement.Statistics;
 
-/// <summary>The mean of some values, held as a pair of doubles, and the sum of squares about it. <c>default</c> is of none.</summary>
+/// <summary>The mean of some values, held to 32 digits, and the sum of squares about it. <c>default</c> is of none.</summary>
 internal readonly struct Moments
 {
-    private readonly double remainder;
+    private readonly DoubleDouble mean;
 
-    private Moments(double mean, double remainder, double sumOfSquares, int count)
+    private Moments(DoubleDouble mean, double sumOfSquares)
     {
-        Mean = mean;
-        this.remainder = remainder;
+        this.mean = mean;
         SumOfSquares = sumOfSquares;
-        Count = count;
     }
 
-    public double Mean { get; }
+    public double Mean => mean.High;
 
     public double SumOfSquares { get; }
 
-    public int Count { get; }
-
     public static Moments Of(ReadOnlySpan<double> values)
     {
-        CompensatedSum sum = default;
+        DoubleDouble sum = 0;
         foreach (double value in values)
         {
-            sum.Add(value);
+            sum += value;
         }
 
-        (double mean, double remainder) = Divide(sum, values.Length);
-        CompensatedSum squares = default;
+        DoubleDouble mean = sum / values.Length;
+        DoubleDouble squares = 0;
         foreach (double value in values)
         {
-            double deviation = value - mean - remainder;
-            squares.AddProduct(deviation, deviation);
+            double deviation = value - mean.High - mean.Low;
+            squares += DoubleDouble.Product(deviation, deviation);
         }
 
-        return new Moments(mean, remainder, squares.Value, values.Length);
+        return new Moments(mean, squares.High);
     }
 
-    /// <summary>How far a value lies from the mean: the remainder matters where the spread is near the last digit.</summary>
-    public double DeviationOf(double value) => value - Mean - remainder;
+    /// <summary>How far a value lies from the mean: its low part matters where the spread is near the last digit.</summary>
+    public double DeviationOf(double value) => value - mean.High - mean.Low;
 
-    /// <summary>Total of n groups' sums about a common mean needs the distance between two means to full length.</summary>
-    public double DeviationOf(Moments other) => other.Mean - Mean - (remainder - other.remainder);
-
-    private static (double Mean, double Remainder) Divide(CompensatedSum sum, int count)
-    {
-        double mean = sum.Value / count;
-        double left = Math.FusedMultiplyAdd(-mean, count, sum.Value) + sum.Remainder;
-        return (mean, left / count);
-    }
+    /// <summary>How far another mean lies from this one.</summary>
+    public double DeviationOf(Moments other) => (other.mean - mean).High;
 }

@@ -106,13 +106,13 @@ public static class Summary
             throw new ArgumentException("All values are equal: none can be said to follow another.", nameof(values));
         }
 
-        CompensatedSum products = default;
+        DoubleDouble products = 0;
         for (int i = 1; i < values.Length; i++)
         {
-            products.AddProduct(moments.DeviationOf(values[i - 1]), moments.DeviationOf(values[i]));
+            products += DoubleDouble.Product(moments.DeviationOf(values[i - 1]), moments.DeviationOf(values[i]));
         }
 
-        return products.Value / moments.SumOfSquares;
+        return products.High / moments.SumOfSquares;
     }
 
     internal static double MedianOfSorted(ReadOnlySpan<double> ascending)
