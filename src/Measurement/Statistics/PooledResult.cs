@@ -1,3 +1,5 @@
+using Calx.Measurement.Uncertainty;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>
@@ -59,4 +61,16 @@ public sealed class PooledResult
 
     /// <summary>The weight of each value in the order given; they sum to 1.</summary>
     public IReadOnlyList<double> Weights { get; }
+
+    /// <summary>The 95 % interval of <see cref="Value"/> by Student's t; for a single value by the normal distribution.</summary>
+    public CoverageInterval Interval => IntervalFor(0.95);
+
+    /// <summary>The interval of <see cref="Value"/> for another coverage probability, between 0 and 1.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="coverage"/> is not between 0 and 1.</exception>
+    public CoverageInterval IntervalFor(double coverage)
+    {
+        Require.Probability(coverage);
+        double half = Tails.StudentPoint((1 - coverage) / 2, DegreesOfFreedom) * StandardUncertainty;
+        return new CoverageInterval(Value - half, Value + half, coverage);
+    }
 }

@@ -15,6 +15,8 @@ public class PooledResultTests
             Agree.Within(1e-8, row.Number("mean"), found.Value);
             Agree.Within(1e-7, row.Number("se_hartung_knapp_at_least_plain"), found.StandardUncertainty);
             Agree.Within(2e-7, row.Number("between"), found.Between);
+            Agree.Within(1e-6, row.Number("low"), found.Interval.Low);
+            Agree.Within(1e-6, row.Number("high"), found.Interval.High);
             Assert.Equal(1, found.Q / row.Number("q"), 9);
         }
     }
@@ -60,6 +62,7 @@ public class PooledResultTests
         Assert.Equal(0.2, found.StandardUncertainty, 12);
         Assert.IsType<BetweenSpread.OneGroup>(found.Spread);
         Assert.Equal(double.PositiveInfinity, found.DegreesOfFreedom);
+        Assert.Equal(7.5 - (1.959963984540054 * 0.2), found.Interval.Low, 12);
     }
 
     [Fact]
@@ -69,6 +72,7 @@ public class PooledResultTests
         PooledResult found = RandomEffects.FromKnownUncertainties([1, 2], [0.01, 0.01]);
         Assert.Equal(0.5, found.StandardUncertainty, 9);
         Assert.Equal(1, found.DegreesOfFreedom);
+        Agree.Relative(1e-9, 12.706204736174707 * 0.5, found.Interval.Width / 2);
     }
 
     [Fact]
