@@ -40,6 +40,8 @@ internal static class CheckedMath
         3 => number * number * number,
         4 => number * number * (number * number),
         0.5 => Math.Sqrt(number),
+        -1 => 1 / number,
+        -2 => 1 / (number * number),
         _ => Math.Pow(number, exponent),
     };
 
