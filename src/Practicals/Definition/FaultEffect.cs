@@ -1,0 +1,34 @@
+namespace Calx.Practicals.Definition;
+
+/// <summary>What a fault does.</summary>
+public abstract record FaultEffect
+{
+    private FaultEffect()
+    {
+    }
+
+    /// <summary>Parameters follow other laws.</summary>
+    /// <param name="Settings">At least one.</param>
+    public sealed record Set(IReadOnlyList<ParameterSetting> Settings) : FaultEffect;
+
+    /// <summary>What is weighed is warmer than the room and so reads low.</summary>
+    /// <param name="Reading">Id of the reading.</param>
+    /// <param name="ExcessInKelvin">By how much it is warmer.</param>
+    /// <param name="MilligramsPerKelvin">By how much too low it reads for each kelvin.</param>
+    public sealed record Warm(string Reading, ParameterLaw ExcessInKelvin, ParameterLaw MilligramsPerKelvin) : FaultEffect;
+
+    /// <summary>A part is missing from the pan at one of the readings that should have it.</summary>
+    /// <param name="Part">Id of the part.</param>
+    public sealed record Off(string Part) : FaultEffect;
+
+    /// <summary>A reading is written down wrongly.</summary>
+    /// <param name="Swapped">Share of the slips that swap two neighbouring digits.</param>
+    /// <param name="WrongDigit">Share that put one digit wrong.</param>
+    /// <param name="WholeGram">Share that are one whole gram out. The three add up to 1.</param>
+    public sealed record Pen(double Swapped, double WrongDigit, double WholeGram) : FaultEffect;
+
+    /// <summary>Something that does not belong there is weighed too.</summary>
+    /// <param name="Reading">Id of the reading.</param>
+    /// <param name="Mass">Its mass in g.</param>
+    public sealed record Gain(string Reading, ParameterLaw Mass) : FaultEffect;
+}

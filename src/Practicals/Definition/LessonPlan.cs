@@ -1,0 +1,8 @@
+namespace Calx.Practicals.Definition;
+
+/// <summary>What the lesson takes, and what keeps it safe.</summary>
+internal sealed record LessonPlan(
+    IReadOnlyList<LessonStep> Steps,
+    IReadOnlyList<KitItem> Kit,
+    AmountLimits Limits,
+    IReadOnlyList<Hazard> Hazards);

@@ -1,0 +1,109 @@
+namespace Calx.Practicals.Definition;
+
+/// <summary>
+/// A practical as its one file tells it: everything else that Calx says of it follows from here. Made by
+/// <c>PracticalReader</c>, which has checked that all its parts fit together. The file's format is described in
+/// docs/methods/practical-file.md.
+/// </summary>
+public sealed class Practical
+{
+    private readonly PracticalHeading heading;
+    private readonly Bench bench;
+    private readonly Course course;
+    private readonly Asked asked;
+    private readonly LessonPlan lesson;
+
+    internal Practical(
+        PracticalHeading heading, Bench bench, Course course, Asked asked, LessonPlan lesson, string sourceText)
+    {
+        this.heading = heading;
+        this.bench = bench;
+        this.course = course;
+        this.asked = asked;
+        this.lesson = lesson;
+        SourceText = sourceText;
+    }
+
+    /// <summary>Its id (file key <c>practical</c>).</summary>
+    public string Id => heading.Id;
+
+    /// <summary>Number of this version of its file, from 1.</summary>
+    public int Version => heading.Version;
+
+    /// <summary>Its title.</summary>
+    public string Title => heading.Title;
+
+    /// <summary>The question of the lesson.</summary>
+    public string Question => heading.Question;
+
+    /// <summary>Its substances.</summary>
+    public IReadOnlyList<Material> Materials => bench.Materials;
+
+    /// <summary>Its reactions, each balanced.</summary>
+    public IReadOnlyList<Reaction> Reactions => bench.Reactions;
+
+    /// <summary>What stands on the pan and does not react.</summary>
+    public IReadOnlyList<Part> Parts => bench.Parts;
+
+    /// <summary>Where materials are.</summary>
+    public IReadOnlyList<Place> Places => bench.Places;
+
+    /// <summary>Quantities of the bench that are no masses.</summary>
+    public IReadOnlyList<Gauge> Gauges => bench.Gauges;
+
+    /// <summary>What a group reads, in the order of the sheet.</summary>
+    public IReadOnlyList<ReadingDefinition> Readings => asked.Readings;
+
+    /// <summary>Ready-made masses that teachers keep instead of readings.</summary>
+    public IReadOnlyList<ColumnDefinition> Columns => asked.Columns;
+
+    /// <summary>Numbers that differ from group to group.</summary>
+    public IReadOnlyList<Parameter> Parameters => course.Parameters;
+
+    /// <summary>Variants that some groups do; empty where all do the same.</summary>
+    public IReadOnlyList<Arm> Arms => course.Arms;
+
+    /// <summary>What happens, in order.</summary>
+    public IReadOnlyList<ProcedureEvent> Procedure => course.Procedure;
+
+    /// <summary>Values asked of the readings.</summary>
+    public IReadOnlyList<QuantityDefinition> Quantities => asked.Quantities;
+
+    /// <summary>What the class is judged on.</summary>
+    public FindingsDefinition Findings => asked.Findings;
+
+    /// <summary>Statements that the class is to come to.</summary>
+    public IReadOnlyList<ConclusionDefinition> Conclusions => asked.Conclusions;
+
+    /// <summary>What can go wrong in a group.</summary>
+    public IReadOnlyList<FaultDefinition> Faults => course.Faults;
+
+    /// <summary>What a group may have seen.</summary>
+    public IReadOnlyList<Observation> Observations => course.Observations;
+
+    /// <summary>The steps of the lesson, in order.</summary>
+    public IReadOnlyList<LessonStep> Steps => lesson.Steps;
+
+    /// <summary>What a group needs.</summary>
+    public IReadOnlyList<KitItem> Kit => lesson.Kit;
+
+    /// <summary>The most that a class may use.</summary>
+    public AmountLimits Limits => lesson.Limits;
+
+    /// <summary>Hazards with their controls.</summary>
+    public IReadOnlyList<Hazard> Hazards => lesson.Hazards;
+
+    /// <summary>Answers that a student works out.</summary>
+    public IReadOnlyList<AnswerDefinition> Answers => asked.Answers;
+
+    /// <summary>The text of the file that it was read from: what is kept with results made by it.</summary>
+    public string SourceText { get; }
+
+    /// <summary>The reading with an id.</summary>
+    /// <exception cref="ArgumentException">There is no such reading; ids in a practical's own parts always exist.</exception>
+    public ReadingDefinition Reading(string id) =>
+        Readings.FirstOrDefault(r => r.Id == id) ?? throw new ArgumentException($"No reading '{id}' in {Id}.", nameof(id));
+
+    /// <summary>The ready-made column with an id, or null.</summary>
+    public ColumnDefinition? FindColumn(string id) => Columns.FirstOrDefault(c => c.Id == id);
+}

@@ -1,0 +1,8 @@
+namespace Calx.Practicals.Definition;
+
+/// <summary>What a practical is called and what it asks.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Version">Number of this version of its file, from 1.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="Question">The question of the lesson.</param>
+internal sealed record PracticalHeading(string Id, int Version, string Title, string Question);
