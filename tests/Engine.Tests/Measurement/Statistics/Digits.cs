@@ -8,6 +8,11 @@ internal static class Digits
 
     public static double Agreed(double found, double certified)
     {
+        if (found.Equals(certified))
+        {
+            return Most;
+        }
+
         double error = certified == 0 ? Math.Abs(found) : Math.Abs((found - certified) / certified);
         return error == 0 ? Most : Math.Clamp(-Math.Log10(error), 0, Most);
     }
