@@ -3,6 +3,9 @@ namespace Calx.Measurement.Statistics;
 /// <summary>Columns made orthogonal one after another: Q and R with A = QR, Qᵀy, and what is left of y.</summary>
 internal sealed class OrthogonalFactors
 {
+    /// <summary>A residual of this share of y or less is the rounding of 32 digits: the fit is exact.</summary>
+    private const double Exact = 1e-29;
+
     private readonly DoubleDouble[,] upper;
     private readonly DoubleDouble[] projections;
 
@@ -15,6 +18,7 @@ internal sealed class OrthogonalFactors
         Rows = rest.Length;
         upper = new DoubleDouble[count, count];
         projections = new DoubleDouble[count];
+        double whole = Dot(rest, rest).High;
         double[] lengths = Array.ConvertAll(columns, column => Dot(column, column).High);
         for (int k = 0; k < count && DependentColumn is null; k++)
         {
@@ -35,7 +39,8 @@ internal sealed class OrthogonalFactors
             projections[k] = TakeOut(columns[k], rest);
         }
 
-        ResidualSquares = Dot(rest, rest).High;
+        double left = Dot(rest, rest).High;
+        ResidualSquares = left <= Exact * Exact * whole ? 0 : left;
     }
 
     public int Count => projections.Length;
