@@ -1,0 +1,102 @@
+using System.Globalization;
+
+namespace Calx.Practicals.Readings;
+
+/// <summary>
+/// Notices a heading over numbers that cannot be what it says: whole weighings under 'mass of sample', subtracted masses
+/// under 'mass after heating', two headings swapped. Such a column is set aside and told, never used on a guess.
+/// </summary>
+internal sealed class Plausibility
+{
+    // Below a quarter of the lightest vessel, or above twenty times the heaviest, no choice of vessel explains it.
+    private const decimal FarBelow = 0.25m;
+    private const decimal FarAbove = 20m;
+
+    // Fewer groups than three cannot outvote one slip of the pen.
+    private const int FewestGroups = 3;
+
+    private readonly Dictionary<string, Dictionary<RawGroup, decimal>> values = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ExpectedColumn> columns = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> impossible = new(StringComparer.Ordinal);
+
+    private Plausibility(IEnumerable<RawGroup> groups)
+    {
+        foreach (RawGroup group in groups)
+        {
+            foreach (RawReading reading in group.Readings)
+            {
+                if (!values.TryGetValue(reading.Id, out Dictionary<RawGroup, decimal>? ofId))
+                    values[reading.Id] = ofId = [];
+                ofId[group] = reading.Value.Value;
+                columns[reading.Id] = reading.Column;
+            }
+        }
+    }
+
+    /// <summary>Why the numbers of a reading or ready-made column cannot be what its heading says, by id.</summary>
+    public static IReadOnlyDictionary<string, string> Impossible(IReadOnlyList<RawGroup> groups)
+    {
+        Plausibility check = new(groups);
+        foreach (string id in check.columns.Keys.Order(StringComparer.Ordinal))
+            check.CheckSize(id);
+        foreach (string id in check.columns.Keys.Order(StringComparer.Ordinal))
+            check.CheckOrder(id);
+        return check.impossible;
+    }
+
+    private void CheckSize(string id)
+    {
+        ExpectedColumn column = columns[id];
+        ExpectedLimits limits = column.Limits;
+        decimal typical = Median(values[id].Values);
+        if (column.Kind is ExpectedKind.Tared or ExpectedKind.Difference)
+        {
+            if (limits.LeastVesselInGrams is decimal vessel && typical >= vessel)
+                impossible[id] = $"holds masses about {Text(typical)} g, as heavy as the vessel: whole weighings, not '{column.Label}'";
+        }
+        else if (column.Kind == ExpectedKind.Weighing && limits.LeastVesselInGrams * FarBelow > typical)
+        {
+            impossible[id] = $"holds masses about {Text(typical)} g, less than the vessel alone: "
+                + $"tared or already subtracted, not '{column.Label}'";
+        }
+        else if (column.Kind == ExpectedKind.Weighing && limits.MostVesselInGrams * FarAbove < typical)
+        {
+            impossible[id] = $"holds masses about {Text(typical)} g, far more than the vessel: is the unit mg?";
+        }
+    }
+
+    private void CheckOrder(string id)
+    {
+        foreach (string lighterId in columns[id].Limits.HeavierThan.Where(values.ContainsKey))
+        {
+            if (impossible.ContainsKey(id) || impossible.ContainsKey(lighterId))
+                continue;
+            RawGroup[] both = [.. values[id].Keys.Where(values[lighterId].ContainsKey)];
+            int contrary = both.Count(g => values[id][g] < values[lighterId][g]);
+            if (both.Length >= FewestGroups && 2 * contrary > both.Length)
+                TellOrder(id, lighterId, contrary, both);
+        }
+    }
+
+    private void TellOrder(string id, string lighterId, int contrary, RawGroup[] both)
+    {
+        string most = string.Create(CultureInfo.InvariantCulture, $"in {contrary} of {both.Length} groups");
+        string heavier = columns[id].Label;
+        string lighter = columns[lighterId].Label;
+        if (2 * Median(both.Select(g => values[id][g])) < Median(both.Select(g => values[lighterId][g])))
+        {
+            impossible[id] = $"lighter than '{lighter}' {most}: tared or already subtracted, not '{heavier}'";
+            return;
+        }
+        impossible[id] = $"lighter than '{lighter}' {most}: the two headings may be swapped";
+        impossible[lighterId] = $"heavier than '{heavier}' {most}: the two headings may be swapped";
+    }
+
+    private static decimal Median(IEnumerable<decimal> numbers)
+    {
+        decimal[] sorted = [.. numbers.Order()];
+        return sorted[sorted.Length / 2];
+    }
+
+    private static string Text(decimal grams) => grams.ToString("0.####", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,103 @@
+namespace Calx.Practicals.Readings;
+
+/// <summary>
+/// Finds the last digit that each column was read to, gives back the zeros that a General format drops, and names
+/// readings written with other decimals than their column.
+/// </summary>
+internal sealed class Resolution
+{
+    // From ten readings on, one alone with more decimals than all the others is a slip, not the balance's resolution.
+    private const int EnoughToOutvote = 10;
+
+    // A column of six readings that all end in a zero has one chance in a million: its balance shows a digit less.
+    private const int EnoughToTrust = 6;
+
+    // More notes of one kind in a column than this are told as one.
+    private const int NotesEach = 3;
+
+    private readonly TableIntake intake;
+    private readonly Dictionary<(string Id, string Balance), decimal> steps = [];
+    private readonly Dictionary<(string Id, string Balance), List<RawReading>> byColumn = [];
+
+    public Resolution(TableIntake intake)
+    {
+        this.intake = intake;
+        foreach (RawGroup group in intake.Groups)
+        {
+            foreach (RawReading reading in group.Readings)
+            {
+                if (!byColumn.TryGetValue(Key(group, reading), out List<RawReading>? readings))
+                    byColumn[Key(group, reading)] = readings = [];
+                readings.Add(reading);
+            }
+        }
+        foreach (var column in byColumn)
+            steps[column.Key] = Finest(column.Value);
+        WidenGeneral();
+        foreach (var column in byColumn)
+            Tell(column.Value, steps[column.Key]);
+    }
+
+    /// <summary>The step of the last digit by base id of the readings; of the ready-made masses where there are no
+    /// readings.</summary>
+    public IReadOnlyDictionary<string, decimal> ByReading()
+    {
+        ILookup<string, decimal> weighings = Steps(reading => reading.Column.Kind == ExpectedKind.Weighing);
+        ILookup<string, decimal> found = weighings.Count > 0
+            ? weighings
+            : Steps(reading => reading.Column.Kind is ExpectedKind.Tared or ExpectedKind.Difference);
+        return found.ToDictionary(column => column.Key, column => column.Min(), StringComparer.Ordinal);
+    }
+
+    /// <summary>The number with the zeros that its format dropped.</summary>
+    public (Calx.Measurement.Numbers.WrittenNumber Value, decimal LastDigit) Padded(RawGroup group, RawReading reading)
+    {
+        decimal step = steps[Key(group, reading)];
+        return reading.Written.DecimalsShown || reading.LastDigit <= step
+            ? (reading.Value, reading.LastDigit)
+            : (new Calx.Measurement.Numbers.WrittenNumber(reading.Value.Value + 0m * step), step);
+    }
+
+    private static (string Id, string Balance) Key(RawGroup group, RawReading reading) =>
+        (reading.Column.Id, group.First(SaidOfGroup.Balance) ?? "");
+
+    private static decimal Finest(List<RawReading> readings)
+    {
+        decimal finest = readings.Min(r => r.LastDigit);
+        bool alone = readings.Count >= EnoughToOutvote && readings.Count(r => r.LastDigit == finest) == 1;
+        return alone ? readings.Where(r => r.LastDigit != finest).Min(r => r.LastDigit) : finest;
+    }
+
+    // Under a General format '15.1' may have been 15.10: the other weighings on the same balance tell.
+    private void WidenGeneral()
+    {
+        foreach (var balance in byColumn.Where(c => c.Value[0].Column.Kind == ExpectedKind.Weighing).GroupBy(c => c.Key.Balance).ToList())
+        {
+            decimal finest = balance.Min(c => steps[c.Key]);
+            foreach (var column in balance.Where(c => c.Value.Count < EnoughToTrust && c.Value.All(r => !r.Written.DecimalsShown)))
+                steps[column.Key] = finest;
+        }
+    }
+
+    private ILookup<string, decimal> Steps(Func<RawReading, bool> wanted) => byColumn
+        .Where(column => wanted(column.Value[0]))
+        .ToLookup(column => column.Key.Id, column => steps[column.Key], StringComparer.Ordinal);
+
+    private void Tell(List<RawReading> readings, decimal step)
+    {
+        Tell([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown)],
+            r => $"'{r.Written.Text.Trim()}' has fewer decimals than the other readings of its column: a dropped zero?",
+            "fewer decimals than the rest of the column: dropped zeros?");
+        Tell([.. readings.Where(r => r.LastDigit < step)],
+            r => $"'{r.Written.Text.Trim()}' has more decimals than the other readings of its column: a slip?",
+            "more decimals than the rest of the column");
+    }
+
+    private void Tell(RawReading[] odd, Func<RawReading, string> one, string many)
+    {
+        foreach (RawReading reading in odd.Take(odd.Length <= NotesEach ? NotesEach : 0))
+            intake.Note(one(reading), reading.Cell);
+        if (odd.Length > NotesEach)
+            intake.Note($"column {odd[0].Cell.ColumnLetter}, {GroupNaming.Rows([.. odd.Select(r => r.Cell.Row)])}: {many}");
+    }
+}

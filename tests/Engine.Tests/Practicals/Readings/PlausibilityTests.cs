@@ -1,0 +1,47 @@
+using Calx.Practicals.Readings;
+
+namespace Calx.Engine.Tests.Practicals.Readings;
+
+public class PlausibilityTests
+{
+    [Fact]
+    public void Whole_weighings_under_a_heading_of_the_sample_are_set_aside()
+    {
+        ClassReadings read = Bench.Read("Group|sample / g|after\n1|30.34|30.49\n2|29.02|29.18\n3|31.23|31.38");
+        Assert.Equal("group ignored after", Bench.Meanings(read));
+        Assert.Contains(read.Notes, n => n.Text.Contains("column B ('sample / g') holds masses about 30.34 g, as heavy as the vessel", StringComparison.Ordinal));
+        Assert.Equal("after 30.49", Bench.Of(read.Groups[0]));
+    }
+
+    [Fact]
+    public void Subtracted_masses_under_a_heading_of_a_weighing_are_set_aside()
+    {
+        ClassReadings read = Bench.Read("Group|empty|before|after\n1|30.10|0.24|30.49\n2|28.77|0.25|29.18\n3|31.00|oops|31.38");
+        Assert.Equal("group empty ignored after", Bench.Meanings(read));
+        Assert.Empty(read.Rejected);
+        Assert.Contains("less than the vessel alone", ((ColumnMeaning.Ignored)read.Columns[2].Meaning).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Milligrams_without_a_unit_are_asked_about_and_not_converted()
+    {
+        ClassReadings read = Bench.Read("Group|empty|before|after\n1|30100|30340|30490");
+        Assert.Equal("group ignored ignored ignored", Bench.Meanings(read));
+        Assert.Contains(read.Notes, n => n.Text.Contains("is the unit mg?", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Swapped_headings_are_told_and_neither_is_used()
+    {
+        ClassReadings read = Bench.Read("Group|before|empty|after\n1|30.10|30.34|30.49\n2|28.77|29.02|29.18\n3|31.00|31.23|31.38");
+        Assert.Equal("group ignored ignored after", Bench.Meanings(read));
+        Assert.Contains(read.Notes, n => n.Text.Contains("lighter than 'Mass of empty crucible and lid' in 3 of 3 groups: the two headings may be swapped", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_slip_among_the_groups_sets_no_column_aside()
+    {
+        ClassReadings read = Bench.Read("Group|empty|before|after\n1|30.34|30.10|30.49\n2|28.77|29.02|29.18\n3|31.00|31.23|31.38");
+        Assert.Equal("group empty before after", Bench.Meanings(read));
+    }
+}
