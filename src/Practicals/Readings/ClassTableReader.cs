@@ -1,3 +1,5 @@
+using Calx.Practicals.Definition;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>
@@ -6,6 +8,13 @@ namespace Calx.Practicals.Readings;
 /// </summary>
 public static class ClassTableReader
 {
+    /// <summary>Reads a class's table for a practical.</summary>
+    /// <param name="sheets">The sheets of a file in order; the first that has a readable heading row is read.</param>
+    /// <param name="practical">The practical.</param>
+    /// <param name="options">What the teacher says of the balances; null where nothing.</param>
+    public static ClassReading Read(IReadOnlyList<CellTable> sheets, Practical practical, BalanceOptions? options = null) =>
+        Read(sheets, ExpectedTable.Of(practical), options);
+
     /// <summary>Reads the first sheet that has a readable heading row.</summary>
     /// <param name="sheets">The sheets of a file in order.</param>
     /// <param name="expected">What the practical expects.</param>

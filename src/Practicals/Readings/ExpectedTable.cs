@@ -1,3 +1,5 @@
+using Calx.Practicals.Definition;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>What a practical expects of a class's table: its columns, and the words it is spoken of with.</summary>
@@ -23,6 +25,13 @@ public sealed class ExpectedTable
         Columns = columns;
         VesselLabels = vesselLabels ?? [];
         MaterialNames = materialNames ?? new Dictionary<string, string>();
+    }
+
+    /// <summary>What a practical expects of a class's table.</summary>
+    public static ExpectedTable Of(Practical practical)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        return PracticalExpectations.Of(practical);
     }
 
     /// <summary>Id of the practical.</summary>

@@ -22,6 +22,9 @@ internal static class HeadingUnit
     public static string? Named(ReadOnlySpan<char> text) =>
         Units.GetAlternateLookup<ReadOnlySpan<char>>().TryGetValue(text.Trim().TrimEnd('.'), out string? unit) ? unit : null;
 
+    /// <summary>The unit in its usual form, or as it is where it is not a known one.</summary>
+    public static string Usual(string unit) => Named(unit) ?? unit;
+
     /// <summary>Takes unit and uncertainty off a heading.</summary>
     /// <returns>The rest, and the unit or null.</returns>
     public static (string Text, string? Unit) Split(string heading)

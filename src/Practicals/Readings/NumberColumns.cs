@@ -16,7 +16,7 @@ internal static class NumberColumns
 
     /// <summary>The expectation for one expected column.</summary>
     public static NumberExpectation Of(ExpectedColumn column, string? writtenUnit, bool points) =>
-        new(column.Unit, writtenUnit, column.Limits.MayBeNegative, points);
+        new(HeadingUnit.Usual(column.Unit), writtenUnit, column.Limits.MayBeNegative, points);
 
     /// <summary>Whether any number in these columns has a decimal point.</summary>
     public static bool PointsAround(CellTable table, IReadOnlySet<int> columns) => table.Rows.Any(row => row.Cells.Any(
