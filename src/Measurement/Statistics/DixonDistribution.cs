@@ -1,0 +1,117 @@
+using MathNet.Numerics;
+
+namespace Calx.Measurement.Statistics;
+
+/// <summary>
+/// The distribution of one of Dixon's ratios for values from a normal distribution, by numerical integration. Given the
+/// largest value c and the one at the other end of the range, a = c - v, the m values between them are independent, and
+/// the ratio exceeds r exactly when at most i - 1 of them lie above c - rv. So the upper tail is a double integral over c
+/// and v, taken by the trapezoidal rule in c and ln v, which for such smooth integrands has all figures at these steps.
+/// Against the closed form for three values it agrees to ten figures.
+/// </summary>
+public sealed class DixonDistribution
+{
+    private const double Step = 0.25;
+    private const double LogStep = 0.125;
+    private const double Lowest = -6.5;
+    private const double Highest = 7.5;
+    private const double LeastLogRange = -12;
+
+    private readonly int count;
+    private readonly int gap;
+    private readonly int left;
+
+    /// <summary>The distribution for a number of values and a ratio.</summary>
+    /// <param name="count">How many values; at least 3, 4, 5 and 6 for the four ratios.</param>
+    /// <param name="ratio">Which ratio.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There are too few values for the ratio.</exception>
+    public DixonDistribution(int count, DixonRatio ratio)
+    {
+        gap = ratio is DixonRatio.R10 or DixonRatio.R11 ? 1 : 2;
+        left = ratio switch
+        {
+            DixonRatio.R10 => 0,
+            DixonRatio.R22 => 2,
+            _ => 1,
+        };
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, gap + left + 2);
+        this.count = count;
+    }
+
+    private int Between => count - left - 2;
+
+    /// <summary>The chance of a ratio above <paramref name="ratio"/> for an end named beforehand.</summary>
+    /// <exception cref="ArgumentException"><paramref name="ratio"/> is not finite.</exception>
+    public double UpperTail(double ratio)
+    {
+        Require.Finite([ratio], 1);
+        return ratio switch
+        {
+            <= 0 => 1,
+            >= 1 => 0,
+            _ => Math.Min(1, Integral(ratio)),
+        };
+    }
+
+    /// <summary>The ratio that is passed with the chance <paramref name="upper"/>, between 0 and 1.</summary>
+    /// <exception cref="ArgumentOutOfRangeException"><paramref name="upper"/> is not between 0 and 1.</exception>
+    public double Point(double upper)
+    {
+        Require.Probability(upper);
+        return Root.Between(ratio => UpperTail(ratio) - upper, 0, 1);
+    }
+
+    internal double RatioOfLargest(ReadOnlySpan<double> ascending) =>
+        (ascending[^1] - ascending[^(1 + gap)]) / (ascending[^1] - ascending[left]);
+
+    internal double RatioOfSmallest(ReadOnlySpan<double> ascending) =>
+        (ascending[gap] - ascending[0]) / (ascending[^(1 + left)] - ascending[0]);
+
+    private double Integral(double ratio)
+    {
+        double mostLogRange = Math.Log(Highest - Lowest);
+        double sum = 0;
+        for (double largest = Lowest; largest <= Highest; largest += Step)
+        {
+            double density = Density(largest);
+            for (double log = LeastLogRange; log <= mostLogRange; log += LogStep)
+            {
+                double range = Math.Exp(log);
+                sum += density * range * Inner(largest, range, ratio);
+            }
+        }
+
+        return sum * Step * LogStep * Arrangements();
+    }
+
+    private double Inner(double largest, double range, double ratio)
+    {
+        double low = largest - range;
+        double below = Chance(low);
+        double kept = Chance(low, largest - (ratio * range));
+        double inside = Math.Pow(kept, Between);
+        if (gap == 2)
+        {
+            double above = Chance(largest - (ratio * range), largest);
+            inside += Between * Math.Pow(kept, Between - 1) * above;
+        }
+
+        return Math.Pow(below, left) * Density(low) * inside;
+    }
+
+    // n!/(j! m!): which values lie beyond, at the two ends, and between.
+    private double Arrangements() => left switch
+    {
+        0 => count * (count - 1.0),
+        1 => count * (count - 1.0) * (count - 2),
+        _ => count * (count - 1.0) * (count - 2) * (count - 3) / 2,
+    };
+
+    private static double Density(double z) => Math.Exp(-z * z / 2) * Constants.InvSqrt2Pi;
+
+    private static double Chance(double below) => 0.5 * SpecialFunctions.Erfc(-below / Constants.Sqrt2);
+
+    // Taken from the nearer tail, so that two points far out do not cancel.
+    private static double Chance(double from, double to) =>
+        from > 0 ? Chance(-from) - Chance(-to) : Chance(to) - Chance(from);
+}
