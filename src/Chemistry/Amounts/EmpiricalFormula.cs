@@ -35,7 +35,7 @@ public static class EmpiricalFormula
     {
         if (elements.Count is < 2 or > MostElements)
         {
-            return $"a formula is sought of two to {MostElements} elements".ToString(CultureInfo.InvariantCulture);
+            return string.Create(CultureInfo.InvariantCulture, $"a formula is sought of two to {MostElements} elements");
         }
 
         if (elements.GroupBy(element => element.Symbol).FirstOrDefault(group => group.Count() > 1) is { } twice)

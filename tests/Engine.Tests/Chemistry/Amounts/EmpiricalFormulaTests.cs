@@ -59,6 +59,17 @@ public class EmpiricalFormulaTests
         Assert.Equal("The masses fit no formula considered well; the nearest is Mg3O2.", ranked.Conclusion);
     }
 
+    [Theory]
+    [InlineData(0.97, 0.02, 0.01, "The masses single out MgO (probability 97 %).")]
+    [InlineData(0.90, 0.06, 0.04, "The masses favour MgO (90 %) but leave open Mg3O2 (6 %).")]
+    [InlineData(0.60, 0.25, 0.15, "The masses do not decide between MgO (60 %), Mg3O2 (25 %), none of these (15 %).")]
+    [InlineData(0.30, 0.10, 0.60, "The masses fit no formula considered well; the nearest is Mg3O2.")]
+    public void Conclusion_says_what_stays_open(double best, double next, double none, string sentence) => Assert.Equal(
+        sentence,
+        new FormulaRanking.Ranked(
+            [new FormulaCandidate("MgO", [1, 1], best, 0.5, 1, 9), new FormulaCandidate("Mg3O2", [3, 2], next, 0.4, 0.5, 4)],
+            none).Conclusion);
+
     [Fact]
     public void Probabilities_add_up_to_one_and_do_not_depend_on_the_unit_or_the_order() =>
         Gen.Select(Gen.Double[0.05, 3], Gen.Double[0.05, 3], Gen.Double[0.05, 3], Gen.Double[0.005, 0.3], Gen.Double[0.001, 1000])
