@@ -1,0 +1,78 @@
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Tables;
+
+/// <summary>What came of opening a file that should hold a table: its sheets, or the fault of the file.</summary>
+public abstract record TableFile
+{
+    private TableFile()
+    {
+    }
+
+    /// <summary>Reads a CSV or XLSX file; its content decides which it is, not its name.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="limits">How large a file is read; null for the usual limits.</param>
+    public static TableFile Read(string path, TableLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        if (Directory.Exists(path))
+            return new Fault(TableFaultKind.Folder, "a folder, not a file; name the table in it");
+        try
+        {
+            using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            return Read(file, limits);
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException or ArgumentException or NotSupportedException)
+        {
+            return new Fault(TableFaultKind.NotFound, "there is no such file");
+        }
+        catch (UnauthorizedAccessException)
+        {
+            return new Fault(TableFaultKind.NotAllowed, "you may not read this file");
+        }
+        catch (IOException)
+        {
+            return new Fault(TableFaultKind.NotAllowed, "the file cannot be read; close it in other programs and try again");
+        }
+    }
+
+    /// <summary>Reads a CSV or XLSX file from a stream, which is left open and need not be seekable.</summary>
+    /// <param name="stream">The bytes of the file.</param>
+    /// <param name="limits">How large a file is read; null for the usual limits.</param>
+    /// <exception cref="IOException">The stream itself failed.</exception>
+    public static TableFile Read(Stream stream, TableLimits? limits = null)
+    {
+        ArgumentNullException.ThrowIfNull(stream);
+        limits ??= TableLimits.Usual;
+        return Bytes(stream, limits.LargestFile) is byte[] bytes
+            ? FileContent.Read(bytes, limits)
+            : new Fault(TableFaultKind.TooLarge, $"larger than {limits.LargestFile / 1_000_000} MB, which no class's table is");
+    }
+
+    // The length that a stream claims is not relied on: a device or a pipe claims none.
+    private static byte[]? Bytes(Stream stream, long most)
+    {
+        if (stream.CanSeek && stream.Length - stream.Position > most)
+            return null;
+        using MemoryStream kept = new();
+        byte[] block = new byte[81_920];
+        for (int read = stream.Read(block); read > 0; read = stream.Read(block))
+        {
+            if (kept.Length + read > most)
+                return null;
+            kept.Write(block, 0, read);
+        }
+        return kept.ToArray();
+    }
+
+    /// <summary>The file was read.</summary>
+    /// <param name="Sheets">Its visible sheets that hold anything, in order; a CSV file has one without a name.</param>
+    /// <param name="Format">What it was taken for: encoding and separator of a text, or workbook.</param>
+    /// <param name="Notes">What a person should know: hidden sheets passed over, formulas without a value.</param>
+    public sealed record Opened(IReadOnlyList<CellTable> Sheets, string Format, IReadOnlyList<string> Notes) : TableFile;
+
+    /// <summary>The file was not read.</summary>
+    /// <param name="Kind">Why.</param>
+    /// <param name="Reason">What is wrong and what to do, a sentence without a full stop.</param>
+    public sealed record Fault(TableFaultKind Kind, string Reason) : TableFile;
+}
