@@ -13,4 +13,7 @@ public sealed record AddEvent(
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [To];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Mass, .. With.Select(w => w.Share)];
 }

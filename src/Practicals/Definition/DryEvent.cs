@@ -10,4 +10,7 @@ public sealed record DryEvent(string In, Expression Share, FilePosition At) : Pr
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [In];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Share];
 }

@@ -10,4 +10,7 @@ public sealed record GainEvent(Expression Mass, string In, FilePosition At) : Pr
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [In];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Mass];
 }

@@ -12,4 +12,7 @@ public sealed record LoseEvent(
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [In];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Share];
 }

@@ -13,4 +13,7 @@ public sealed record MoveEvent(
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [From, To];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Share];
 }

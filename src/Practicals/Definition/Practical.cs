@@ -2,7 +2,7 @@ namespace Calx.Practicals.Definition;
 
 /// <summary>
 /// A practical as its one file tells it: everything else that Calx says of it follows from here. Made by
-/// <c>PracticalReader</c>, which has checked that all its parts fit together. The file's format is described in
+/// <see cref="PracticalReader"/>, which has checked that all its parts fit together. The file's format is described in
 /// docs/methods/practical-file.md.
 /// </summary>
 public sealed class Practical

@@ -18,4 +18,7 @@ public sealed record ReactEvent(
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [In];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Fraction, .. new[] { Escapes, Cap }.OfType<Expression>()];
 }

@@ -1,3 +1,5 @@
+using Calx.Measurement.Expressions;
+
 namespace Calx.Practicals.Definition;
 
 /// <summary>A reading is taken.</summary>
@@ -7,4 +9,7 @@ public sealed record ReadEvent(string Reading, FilePosition At) : ProcedureEvent
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [];
 }

@@ -1,3 +1,5 @@
+using Calx.Measurement.Expressions;
+
 namespace Calx.Practicals.Definition;
 
 /// <summary>Events done again and again.</summary>
@@ -10,4 +12,7 @@ public sealed record RepeatEvent(
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [.. Do.SelectMany(e => e.PlacesChanged).Distinct()];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [];
 }

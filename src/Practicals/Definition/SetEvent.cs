@@ -10,4 +10,7 @@ public sealed record SetEvent(string Gauge, Expression To, FilePosition At) : Pr
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [To];
 }

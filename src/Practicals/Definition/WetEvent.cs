@@ -10,4 +10,7 @@ public sealed record WetEvent(Expression Water, string In, FilePosition At) : Pr
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> PlacesChanged => [In];
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<Expression> Formulas => [Water];
 }

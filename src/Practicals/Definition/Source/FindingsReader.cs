@@ -1,0 +1,75 @@
+namespace Calx.Practicals.Definition.Source;
+
+/// <summary>Reads what the class is judged on.</summary>
+internal sealed class FindingsReader(IdTables ids, FaultList faults)
+{
+    private static readonly Dictionary<string, ExpectedChange> Changes = new()
+    {
+        ["rises"] = ExpectedChange.Rises,
+        ["falls"] = ExpectedChange.Falls,
+        ["same"] = ExpectedChange.Same,
+    };
+
+    private readonly EquationReader equations = new(ids, faults);
+
+    public FindingsDefinition Read(FileMap root)
+    {
+        FileNode value = root.Need("findings", "what the class is judged on") ?? new UnreadableNode(root.At);
+        var map = new FileMap(value, "the findings", faults);
+        var findings = new FindingsDefinition(
+            map.Reference("key", ids.Quantities),
+            map.Reference("change", ids.Quantities),
+            map.Reference("sample", ids.Quantities),
+            map.Word("expect", Changes),
+            ConstantMass(map),
+            map.OptionalText("emptyAdvice"),
+            FormulaSearch(map),
+            map.Each("alternatives", "an alternative", equations.Alternative, needed: false),
+            map.At);
+        map.Close();
+        return findings;
+    }
+
+    private ConstantMassDefinition? ConstantMass(FileMap findings)
+    {
+        if (findings.Map("constantMass", "the rule of constant mass") is not FileMap map)
+        {
+            return null;
+        }
+
+        var rule = new ConstantMassDefinition(
+            map.Reference("reading", ids.Readings),
+            map.Number("toleranceInDivisions", NumberRange.AboveZero),
+            map.Number("leastConversion", NumberRange.ShareAboveZero),
+            map.Provenance(),
+            map.At);
+        map.Close();
+        return rule;
+    }
+
+    private FormulaSearch? FormulaSearch(FileMap findings)
+    {
+        if (findings.Map("formula", "the search for a formula") is not FileMap map)
+        {
+            return null;
+        }
+
+        var elements = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (FileEntry entry in map.Map("elements", "masses, element to quantity")?.Pairs() ?? [])
+        {
+            if (equations.Formula(entry.Key) is string element && map.ReferenceOf(entry.Value, ids.Quantities) is string mass)
+            {
+                elements[element] = mass;
+            }
+        }
+
+        if (elements.Count < 2)
+        {
+            map.Need("elements", "at least two elements, each with the quantity that is its mass");
+        }
+
+        var search = new FormulaSearch(elements, map.Whole("largest", 1), equations.NeededFormula(map, "accepted"), map.At);
+        map.Close();
+        return search;
+    }
+}

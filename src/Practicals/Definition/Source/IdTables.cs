@@ -1,0 +1,39 @@
+namespace Calx.Practicals.Definition.Source;
+
+/// <summary>All ids that one practical declares, by what they are ids of.</summary>
+internal sealed class IdTables
+{
+    public IdTable Materials { get; } = new("material");
+
+    public IdTable Reactions { get; } = new("reaction");
+
+    public IdTable Parts { get; } = new("part");
+
+    public IdTable Places { get; } = new("place");
+
+    public IdTable Gauges { get; } = new("gauge");
+
+    public IdTable Parameters { get; } = new("parameter");
+
+    public IdTable Arms { get; } = new("arm");
+
+    public IdTable Readings { get; } = new("reading");
+
+    public IdTable Columns { get; } = new("column");
+
+    public IdTable Quantities { get; } = new("quantity");
+
+    public IdTable Conclusions { get; } = new("conclusion");
+
+    public IdTable Alternatives { get; } = new("alternative");
+
+    public IdTable Answers { get; } = new("answer");
+
+    public IdTable Causes { get; } = new("fault of this practical with the cause");
+
+    public IdTable Observations { get; } = new("observation");
+
+    public IdTable Kit { get; } = new("piece of kit");
+
+    public IdTable Steps { get; } = new("step");
+}

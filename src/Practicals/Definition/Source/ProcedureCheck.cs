@@ -1,0 +1,68 @@
+namespace Calx.Practicals.Definition.Source;
+
+/// <summary>Checks that procedure, readings and parameters fit together.</summary>
+internal sealed class ProcedureCheck(FaultList faults)
+{
+    public void Run(Practical practical)
+    {
+        foreach (ReadingDefinition reading in practical.Readings)
+        {
+            CheckTaken(reading, TimesTaken(practical.Procedure, reading.Id));
+        }
+
+        HashSet<string> used = [.. UsedNames(practical)];
+        foreach (Parameter parameter in practical.Parameters.Where(p => !used.Contains(p.Id)))
+        {
+            faults.Add(parameter.At, $"the parameter '{parameter.Id}' is used by no event and no pan");
+        }
+
+        CheckConstantMass(practical);
+    }
+
+    private void CheckTaken(ReadingDefinition reading, int times)
+    {
+        if (times == 0)
+        {
+            faults.Add(reading.At, $"the procedure never takes the reading '{reading.Id}'; expected an event 'read: {reading.Id}'");
+        }
+        else if (times != reading.Repeats)
+        {
+            faults.Add(
+                reading.At,
+                $"the reading '{reading.Id}' has repeats: {reading.Repeats}, but the procedure takes it up to {times} times");
+        }
+    }
+
+    /// <summary>A rule of constant mass and a repetition until constant mass need each other.</summary>
+    private void CheckConstantMass(Practical practical)
+    {
+        ConstantMassDefinition? rule = practical.Findings.ConstantMass;
+        RepeatEvent? loop = Flat(practical.Procedure).OfType<RepeatEvent>()
+            .FirstOrDefault(e => e.Until == StopRule.ConstantMass);
+        if (loop is not null && rule is null)
+        {
+            faults.Add(loop.At, "this repeats until constant mass, but 'findings' has no 'constantMass' that says when that is");
+        }
+
+        if (rule is not null && practical.Reading(rule.Reading).Repeats < 2)
+        {
+            faults.Add(rule.At, $"constant mass needs a reading taken more than once; '{rule.Reading}' is taken once");
+        }
+    }
+
+    private static int TimesTaken(IReadOnlyList<ProcedureEvent> events, string reading) => events.Sum(e => e switch
+    {
+        ReadEvent read => read.Reading == reading ? 1 : 0,
+        RepeatEvent repeat => repeat.Most * TimesTaken(repeat.Do, reading),
+        _ => 0,
+    });
+
+    private static IEnumerable<ProcedureEvent> Flat(IReadOnlyList<ProcedureEvent> events) =>
+        events.SelectMany(e => e is RepeatEvent repeat ? [e, .. Flat(repeat.Do)] : new[] { e });
+
+    private static IEnumerable<string> UsedNames(Practical practical) =>
+    [
+        .. Flat(practical.Procedure).SelectMany(e => e.Formulas).SelectMany(f => f.Names),
+        .. practical.Readings.SelectMany(r => r.Pan.Minus?.Names ?? []),
+    ];
+}

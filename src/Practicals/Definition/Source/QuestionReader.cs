@@ -1,0 +1,53 @@
+using Calx.Measurement.Expressions;
+
+namespace Calx.Practicals.Definition.Source;
+
+/// <summary>Reads what is asked of the readings: quantities, conclusions and answers.</summary>
+internal sealed class QuestionReader(IdTables ids, FaultList faults)
+{
+    private readonly EquationReader equations = new(ids, faults);
+
+    public IReadOnlyList<QuantityDefinition> Quantities(FileMap root) => root.Each("quantities", "a quantity", Quantity);
+
+    public IReadOnlyList<ConclusionDefinition> Conclusions(FileMap root) =>
+        root.Each("conclusions", "a conclusion", map => new ConclusionDefinition(
+            map.Id("id", ids.Conclusions), map.Text("label"), map.At));
+
+    public IReadOnlyList<AnswerDefinition> Answers(FileMap root) => root.Each("answers", "an answer", Answer);
+
+    private QuantityDefinition Quantity(FileMap map) => new(
+        map.Id("id", ids.Quantities, inFormulas: true),
+        map.Text("label"),
+        map.Text("unit"),
+        Formula(map, ids.Readings),
+        map.At);
+
+    private AnswerDefinition Answer(FileMap map)
+    {
+        // The formula is read before the id is declared: an answer may use earlier answers, never itself.
+        Expression formula = Formula(map, ids.Readings, ids.Answers);
+        return new AnswerDefinition(
+            map.Id("id", ids.Answers, inFormulas: true),
+            map.Text("label"),
+            map.Text("unit"),
+            formula,
+            map.Whole("marks", 1),
+            map.At);
+    }
+
+    private Expression Formula(FileMap map, params IdTable[] names)
+    {
+        int before = faults.Count;
+        Expression formula = map.Formula("formula", names);
+        if (map.Find("formula") is ScalarNode written)
+        {
+            equations.CheckMolarMasses(written, formula);
+            if (formula.Names.Count == 0 && faults.Count == before)
+            {
+                faults.Add(written.At, "this formula rests on no reading, so no reading could support it");
+            }
+        }
+
+        return formula;
+    }
+}
