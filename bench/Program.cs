@@ -1,1 +1,26 @@
+using BenchmarkDotNet.Running;
+using Calx.Bench;
+using Calx.Bench.Benchmarks;
+using Calx.Bench.Beside;
+
+// A line a capability: its name, its BenchmarkDotNet class, and its comparison with a peer.
+Capability[] capabilities =
+[
+    new("normals", typeof(RandomStreamBenchmark), RandomStreamBeside.Run),
+];
+
+Capability? chosen = capabilities.FirstOrDefault(capability => args.Length > 0 && capability.Name == args[0]);
+if (chosen is null)
+{
+    Console.Error.WriteLine("usage: dotnet run -c Release --project bench -- NAME [--beside [PASSES]]");
+    Console.Error.WriteLine($"NAME is one of: {string.Join(", ", capabilities.Select(capability => capability.Name))}");
+    return 2;
+}
+
+if (args.Contains("--beside"))
+{
+    return chosen.Beside(new SideBySide(args.Last())) ? 0 : 1;
+}
+
+BenchmarkRunner.Run(chosen.Benchmark, args: args[1..]);
 return 0;
