@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Calx.Measurement.Distributions;
 
 namespace Calx.Chemistry.Amounts;
 
@@ -61,7 +61,7 @@ internal sealed class CompositionLikelihood(MeasuredAmounts measured)
         double[] masses = measured.MolarMasses;
         double mean = new NormalLattice(measured.Estimates, measured.Covariance).Mean(amounts =>
             Array.Exists(amounts, amount => amount <= 0) ? 0 : Math.Pow(Dot(amounts, masses), -others));
-        double logConstant = masses.Sum(Math.Log) + SpecialFunctions.FactorialLn(others);
+        double logConstant = masses.Sum(Math.Log) + Enumerable.Range(1, others).Sum(i => Math.Log(i));
         return Math.Log(mean) + logConstant;
     }
 
@@ -71,7 +71,7 @@ internal sealed class CompositionLikelihood(MeasuredAmounts measured)
         Enumerable.Range(0, factor.GetLength(0)).Sum(i => Math.Log(factor[i, i]));
 
     private static double LogPositive(double mean, double variance) => variance > 0
-        ? Math.Log(Math.Max(LeastProbability, SpecialFunctions.Erfc(-mean / Math.Sqrt(2 * variance)) / 2))
+        ? Math.Log(Math.Max(LeastProbability, StandardNormal.Cumulative(mean / Math.Sqrt(variance))))
         : mean > 0 ? 0 : Math.Log(LeastProbability);
 
     private double[,] CovarianceOfDifferences(double[] ratios)

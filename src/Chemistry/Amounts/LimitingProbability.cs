@@ -1,5 +1,5 @@
+using Calx.Measurement.Distributions;
 using Calx.Measurement.Uncertainty;
-using MathNet.Numerics;
 
 namespace Calx.Chemistry.Amounts;
 
@@ -21,7 +21,7 @@ internal static class LimitingProbability
     {
         double u = excess.StandardUncertainty;
         double first = u > 0
-            ? SpecialFunctions.Erfc(-excess.Value / (u * Constants.Sqrt2)) / 2
+            ? StandardNormal.Cumulative(excess.Value / u)
             : (Math.Sign(excess.Value) + 1) / 2.0;
         return [first, 1 - first];
     }

@@ -1,3 +1,6 @@
+using Calx.Chemistry.Elements;
+using Calx.Chemistry.Formulas;
+using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 
 namespace Calx.Chemistry.Amounts;
@@ -30,4 +33,18 @@ public sealed class WeighedPart
 
     /// <summary>The mass found, in g.</summary>
     public UncertainValue MassInGrams { get; }
+
+    /// <summary>A part given by its formula: <c>O</c> for the element, <c>CuSO4</c> or <c>H2O</c> for a hydrate's.</summary>
+    /// <param name="formula">Its formula; a state written behind it is left out.</param>
+    /// <param name="weights">The atomic weights, one instance for all parts of the compound.</param>
+    /// <param name="massInGrams">Its mass.</param>
+    /// <returns>The part, or the fault that an element has no atomic weight in the set.</returns>
+    public static Parsed<WeighedPart> Of(Formula formula, AtomicWeights weights, UncertainValue massInGrams)
+    {
+        ArgumentNullException.ThrowIfNull(formula);
+        Parsed<UncertainValue> molarMass = formula.FindMolarMass(weights);
+        return molarMass.Succeeded
+            ? new WeighedPart(FormulaName.WithoutState(formula), molarMass.Value, massInGrams)
+            : molarMass.Fault;
+    }
 }

@@ -31,6 +31,13 @@ public sealed class BalanceCorrection
     /// <summary>Weighings less the numbers estimated; 0 where nothing is left to check them by.</summary>
     public int DegreesOfFreedom { get; }
 
+    /// <summary>
+    /// Probability of residuals at least as large as these where shift and span are all there is: small values speak
+    /// against that. 1 where nothing is left to check.
+    /// </summary>
+    public double ResidualProbability =>
+        DegreesOfFreedom == 0 ? 1 : Distributions.ChiSquared.UpperTail(ChiSquared, DegreesOfFreedom);
+
     /// <summary>Estimates the error from the lines of a certificate.</summary>
     /// <param name="balance">The balance, whose reading uncertainty counts with the weights'.</param>
     /// <param name="weighings">At least one weighing.</param>

@@ -6,9 +6,9 @@ public static class Cooling
     // In the logarithm of the excess the time constant is nearly a straight line, so few steps are many digits.
     private const int Steps = 200;
 
-    // Forward in time the first minute is the steep one: a step lasts a tenth of a time constant, but a vessel left
+    // Forward in time the first minute is the steep one: a step lasts a twentieth of a time constant, but a vessel left
     // for days, whose time constant no longer changes, is not followed for ever.
-    private const double StepInTimeConstants = 0.1;
+    private const double StepInTimeConstants = 0.05;
     private const double MostSteps = 2000;
 
     /// <summary>
@@ -45,7 +45,7 @@ public static class Cooling
 
     /// <summary>
     /// Temperature excess in kelvins after a time, by the classical Runge–Kutta rule in ln(excess), whose
-    /// steps are a tenth of the momentary time constant.
+    /// steps are a twentieth of the momentary time constant.
     /// </summary>
     /// <param name="law">How the vessel loses heat.</param>
     /// <param name="fromExcessInKelvins">Temperature above the room's at the start, in K, above 0.</param>

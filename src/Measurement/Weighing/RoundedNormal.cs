@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Calx.Measurement.Distributions;
 
 namespace Calx.Measurement.Weighing;
 
@@ -19,9 +19,9 @@ public static class RoundedNormal
     private const double TieInSteps = 1e-9;
     private const double HalfLogTwoPi = 0.91893853320467274178;
 
-    // Beyond 8 standard deviations sixteen terms of the continued fraction of Mills' ratio exceed double precision.
-    private const double FarTail = 8;
-    private const int TailTerms = 16;
+    // Beyond 5 standard deviations thirty terms of the continued fraction of Mills' ratio reach double precision.
+    private const double FarTail = 5;
+    private const int TailTerms = 30;
 
     /// <summary>Natural logarithm of the probability; −∞ where the probability is 0.</summary>
     /// <param name="shown">The rounded value r; the caller vouches that it is a whole number of steps.</param>
@@ -87,11 +87,11 @@ public static class RoundedNormal
         double high = centre + half;
         if (low <= 0)
         {
-            return LogOnePlus(-(UpperTail(-low) + UpperTail(high)));
+            return SmallDifferences.LogOnePlus(-(StandardNormal.UpperTail(-low) + StandardNormal.UpperTail(high)));
         }
 
         return low < FarTail
-            ? Math.Log(UpperTail(low) - UpperTail(high))
+            ? Math.Log(StandardNormal.UpperTail(low) - StandardNormal.UpperTail(high))
             : -(low * low / 2) - HalfLogTwoPi + Math.Log(Mills(low) - (Math.Exp(-2 * centre * half) * Mills(high)));
     }
 
@@ -106,8 +106,6 @@ public static class RoundedNormal
         double Pair(double u) => Math.Exp(-(width * width * u * u) / 2) * Math.Cosh(centre * width * u);
     }
 
-    private static double UpperTail(double z) => SpecialFunctions.Erfc(z / Constants.Sqrt2) / 2;
-
     /// <summary>Mills' ratio, upper tail over density, for z of at least <see cref="FarTail"/>.</summary>
     private static double Mills(double z)
     {
@@ -118,12 +116,5 @@ public static class RoundedNormal
         }
 
         return 1 / fraction;
-    }
-
-    /// <summary>ln(1 + x) without losing a small x (W. Kahan's compensation).</summary>
-    private static double LogOnePlus(double x)
-    {
-        double sum = 1 + x;
-        return sum == 1 ? x : Math.Log(sum) * (x / (sum - 1));
     }
 }

@@ -47,6 +47,8 @@ public class BalanceCorrectionTests
         Assert.Equal(0.01, found.ErrorAt(1).Value, 12);
         Assert.Equal(72, found.ChiSquared, 8);
         Assert.Equal(1, found.DegreesOfFreedom);
+        // Chi squared of 72 with one degree of freedom is 8.485 standard deviations, two-sided: 2.15e-17 (tables).
+        Assert.InRange(found.ResidualProbability, 2.0e-17, 2.3e-17);
     }
 
     [Fact]
