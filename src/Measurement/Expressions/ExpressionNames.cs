@@ -59,8 +59,8 @@ internal static class ExpressionNames
         _ => Array.Find(FunctionNames, known => Distance(known, name) <= 1),
     };
 
-    // Least number of letters put in, left out or changed, upper and lower case alike.
-    private static int Distance(string first, string second)
+    /// <summary>Least number of letters put in, left out or changed, upper and lower case alike.</summary>
+    public static int Distance(string first, string second)
     {
         int[] row = [.. Enumerable.Range(0, second.Length + 1)];
         for (int i = 1; i <= first.Length; i++)
@@ -69,7 +69,7 @@ internal static class ExpressionNames
             row[0] = i;
             for (int j = 1; j <= second.Length; j++)
             {
-                int changed = diagonal + (first[i - 1] == char.ToLowerInvariant(second[j - 1]) ? 0 : 1);
+                int changed = diagonal + (char.ToUpperInvariant(first[i - 1]) == char.ToUpperInvariant(second[j - 1]) ? 0 : 1);
                 diagonal = row[j];
                 row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
             }
