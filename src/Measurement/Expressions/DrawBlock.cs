@@ -26,6 +26,7 @@ internal readonly ref struct DrawBlock(ReadOnlySpan<double[]> columns, int first
         DrawOpcode.Min => Binary<K.Min>(instruction, target),
         DrawOpcode.Max => Binary<K.Max>(instruction, target),
         DrawOpcode.Power => Power(instruction, target),
+        DrawOpcode.Copy => Unary<K.Copy>(instruction, target),
         DrawOpcode.Negate => Unary<K.Negate>(instruction, target),
         DrawOpcode.Ln => Unary<K.Ln>(instruction, target),
         DrawOpcode.Log10 => Unary<K.Log10>(instruction, target),

@@ -14,8 +14,25 @@ internal sealed class DrawCompiler(IReadOnlyList<string> inputs, Func<string, do
     /// <summary>The instructions, each with a target of its own, in an order in which they can be run.</summary>
     public IReadOnlyList<DrawInstruction> Instructions => instructions;
 
-    /// <summary>Writes the instructions for a tree and says where its value will be.</summary>
-    public DrawOperand Of(Expression node) => node switch
+    /// <summary>Writes the instructions for a formula. Its value is that of the last of them, or the constant that is
+    /// handed back: even then the instructions are run, for the faults that they may find, as in (1 / x)^0.</summary>
+    public double? Compile(Expression formula)
+    {
+        DrawOperand root = Of(formula);
+        if (root.IsConstant)
+        {
+            return root.Value;
+        }
+
+        if (root != DrawOperand.Scratch(instructions.Count - 1))
+        {
+            Emit(DrawOpcode.Copy, root, default);
+        }
+
+        return null;
+    }
+
+    private DrawOperand Of(Expression node) => node switch
     {
         NumberTerm number => DrawOperand.Constant(number.Value),
         MolarMassTerm mass => DrawOperand.Constant(molarMass(mass.Formula)),
@@ -102,10 +119,22 @@ internal sealed class DrawCompiler(IReadOnlyList<string> inputs, Func<string, do
             Function.Exp => Emit(DrawOpcode.Exp, arguments[0], default),
             Function.Sqrt => Emit(DrawOpcode.Sqrt, arguments[0], default),
             Function.Abs => Emit(DrawOpcode.Abs, arguments[0], default),
-            Function.Min => arguments.Aggregate((left, right) => Emit(DrawOpcode.Min, left, right)),
-            Function.Max => arguments.Aggregate((left, right) => Emit(DrawOpcode.Max, left, right)),
+            Function.Min => arguments.Aggregate((left, right) => Extreme(DrawOpcode.Min, left, right)),
+            Function.Max => arguments.Aggregate((left, right) => Extreme(DrawOpcode.Max, left, right)),
             _ => throw new UnreachableException(),
         };
+    }
+
+    // Of several arguments the first few may be numbers: kernels take no two constants.
+    private DrawOperand Extreme(DrawOpcode opcode, DrawOperand left, DrawOperand right)
+    {
+        if (!left.IsConstant || !right.IsConstant)
+        {
+            return Emit(opcode, left, right);
+        }
+
+        return DrawOperand.Constant(
+            opcode == DrawOpcode.Min ? Math.Min(left.Value, right.Value) : Math.Max(left.Value, right.Value));
     }
 
     private DrawOperand Emit(DrawOpcode opcode, DrawOperand left, DrawOperand right)

@@ -48,6 +48,11 @@ internal static class DrawKernels
         public static Vector<double> Apply(Vector<double> left, Vector<double> right) => Vector.Max(left, right);
     }
 
+    internal readonly struct Copy : IUnaryKernel
+    {
+        public static Vector<double> Apply(Vector<double> operand) => operand;
+    }
+
     internal readonly struct Negate : IUnaryKernel
     {
         public static Vector<double> Apply(Vector<double> operand) => -operand;

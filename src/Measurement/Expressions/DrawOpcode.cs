@@ -10,6 +10,7 @@ internal enum DrawOpcode
     Min,
     Max,
     Power,
+    Copy,
     Negate,
     Ln,
     Log10,

@@ -15,7 +15,7 @@ public sealed class DrawProgram
     private readonly string[] inputs;
     private readonly Func<string, double> molarMass;
     private readonly DrawInstruction[] instructions;
-    private readonly DrawOperand result;
+    private readonly double? constant;
     private readonly int scratchBlocks;
 
     private DrawProgram(Expression formula, string[] inputs, Func<string, double> molarMass)
@@ -24,7 +24,7 @@ public sealed class DrawProgram
         this.inputs = inputs;
         this.molarMass = molarMass;
         var compiler = new DrawCompiler(inputs, molarMass);
-        result = compiler.Of(formula);
+        constant = compiler.Compile(formula);
         (instructions, scratchBlocks) = DrawScratch.Allocate(compiler.Instructions);
     }
 
@@ -91,7 +91,7 @@ public sealed class DrawProgram
         for (int first = 0; first < count; first += DrawBlock.Capacity)
         {
             int length = Math.Min(DrawBlock.Capacity, count - first);
-            if (!Run(new DrawBlock(columns, first, scratch, length), columns, first, result.Slice(first, length)))
+            if (!Run(new DrawBlock(columns, first, scratch, length), result.Slice(first, length)))
             {
                 throw Fault(columns, first, length);
             }
@@ -119,33 +119,21 @@ public sealed class DrawProgram
         values.AsSpan(0, result.Length).CopyTo(result);
     }
 
-    private bool Run(in DrawBlock block, ReadOnlySpan<double[]> columns, int first, Span<double> target)
+    private bool Run(in DrawBlock block, Span<double> target)
     {
-        if (instructions.Length == 0)
-        {
-            return Copy(columns, first, target);
-        }
-
         bool finite = true;
         for (int i = 0; i < instructions.Length; i++)
         {
-            bool last = i == instructions.Length - 1;
+            bool last = i == instructions.Length - 1 && constant is null;
             finite &= block.Run(instructions[i], last ? target : block.Scratch(instructions[i].Target));
         }
 
-        return finite;
-    }
-
-    private bool Copy(ReadOnlySpan<double[]> columns, int first, Span<double> target)
-    {
-        if (result.IsConstant)
+        if (constant is { } value)
         {
-            target.Fill(result.Value);
-            return true;
+            target.Fill(value);
         }
 
-        columns[result.Index].AsSpan(first, target.Length).CopyTo(target);
-        return !target.ContainsAnyExceptInRange(-double.MaxValue, double.MaxValue);
+        return finite;
     }
 
     // The block knows only that something went wrong: the slow way through the tree finds what and where.

@@ -16,7 +16,7 @@ public class DrawProgramTests
                 double[] expected = Array.ConvertAll(draws, draw => ExpressionTests.ValueOrNull(tree, draw)!.Value);
                 Assert.Equal(expected, Run(tree, draws));
             }
-        });
+        }, iter: 2000);
 
     [Fact]
     public void Blocks_agree_with_single_evaluation_to_11_digits_for_smooth_formulas()
@@ -28,7 +28,7 @@ public class DrawProgramTests
                 double expected = ExpressionTests.ValueOrNull(tree, draws[i])!.Value;
                 Assert.Equal(expected, values[i], 1e-11 * (1 + Math.Abs(expected)));
             }
-        });
+        }, iter: 500);
 
     [Fact]
     public void Logarithms_and_exponentials_agree_to_13_digits_over_their_range()
@@ -76,11 +76,31 @@ public class DrawProgramTests
     }
 
     [Fact]
+    public void Numbers_before_a_draw_among_the_arguments_of_min_and_max_count()
+    {
+        double[] values = new double[3];
+        DrawProgram.Compile(Read("min(4, 2, x) + 10 * max(1, 2, x)"), ["x"]).Evaluate([[1, 2, 3]], 3, values);
+        Assert.Equal([21.0, 22.0, 32.0], values);
+    }
+
+    [Theory]
+    [InlineData("(x + 1)^0", 1)]
+    [InlineData("(x + 1)^((x * 2)^0)", 4)]
+    [InlineData("x", 3)]
+    [InlineData("(1 / x)^0 * x", 3)]
+    public void A_formula_whose_last_step_is_none_has_its_value(string formula, double expected)
+    {
+        double[] values = new double[2];
+        DrawProgram.Compile(Read(formula), ["x"]).Evaluate([[3, 3]], 2, values);
+        Assert.Equal([expected, expected], values);
+    }
+
+    [Fact]
     public void A_fault_that_a_later_operation_hides_is_still_told()
     {
         // 1 / (1 / x) is 0 in floating point where x is 0, and min() drops an infinity.
         double[] draws = [1, 2, 0, 3, 4, 5, 6, 7, 8];
-        foreach (string formula in (string[])["1 / (1 / x)", "min(1, 1 / x)", "max(1, ln(x))"])
+        foreach (string formula in (string[])["1 / (1 / x)", "min(1, 1 / x)", "max(1, ln(x))", "(1 / x)^0"])
         {
             DrawProgram program = DrawProgram.Compile(Read(formula), ["x"]);
             Assert.Throws<Calx.Measurement.Uncertainty.UndefinedResultException>(

@@ -26,7 +26,7 @@ public class ExpressionTests
         {
             string printed = tree.ToString();
             Assert.True(printed.Length > 2000 || tree.Equals(Read(printed)), printed);
-        });
+        }, iter: 2000);
 
     [Fact]
     public void Equality_looks_at_the_tree_and_not_at_where_it_stood()
