@@ -1,3 +1,5 @@
+using Calx.Measurement.Distributions;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>
@@ -17,7 +19,7 @@ public static class Cochran
         ArgumentOutOfRangeException.ThrowIfLessThan(size, 2);
         Require.Probability(significance);
         double others = groups - 1.0;
-        double f = Tails.FisherPoint(significance / groups, size - 1, others * (size - 1));
+        double f = FisherF.UpperQuantile(significance / groups, size - 1, others * (size - 1));
         return f / (f + others);
     }
 
@@ -59,6 +61,6 @@ public static class Cochran
     {
         double others = groups - 1.0;
         double f = statistic >= 1 ? double.PositiveInfinity : statistic * others / (1 - statistic);
-        return Math.Min(1, groups * Tails.FisherUpper(f, size - 1, others * (size - 1)));
+        return Math.Min(1, groups * FisherF.UpperTail(f, size - 1, others * (size - 1)));
     }
 }

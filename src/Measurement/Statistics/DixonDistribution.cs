@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Calx.Measurement.Distributions;
 
 namespace Calx.Measurement.Statistics;
 
@@ -73,7 +73,7 @@ public sealed class DixonDistribution
         double sum = 0;
         for (double largest = Lowest; largest <= Highest; largest += Step)
         {
-            double density = Density(largest);
+            double density = StandardNormal.Density(largest);
             for (double log = LeastLogRange; log <= mostLogRange; log += LogStep)
             {
                 double range = Math.Exp(log);
@@ -87,7 +87,7 @@ public sealed class DixonDistribution
     private double Inner(double largest, double range, double ratio)
     {
         double low = largest - range;
-        double below = Chance(low);
+        double below = StandardNormal.Cumulative(low);
         double kept = Chance(low, largest - (ratio * range));
         double inside = Math.Pow(kept, Between);
         if (gap == 2)
@@ -96,7 +96,7 @@ public sealed class DixonDistribution
             inside += Between * Math.Pow(kept, Between - 1) * above;
         }
 
-        return Math.Pow(below, left) * Density(low) * inside;
+        return Math.Pow(below, left) * StandardNormal.Density(low) * inside;
     }
 
     // n!/(j! m!): which values lie beyond, at the two ends, and between.
@@ -107,11 +107,9 @@ public sealed class DixonDistribution
         _ => count * (count - 1.0) * (count - 2) * (count - 3) / 2,
     };
 
-    private static double Density(double z) => Math.Exp(-z * z / 2) * Constants.InvSqrt2Pi;
-
-    private static double Chance(double below) => 0.5 * SpecialFunctions.Erfc(-below / Constants.Sqrt2);
-
     // Taken from the nearer tail, so that two points far out do not cancel.
     private static double Chance(double from, double to) =>
-        from > 0 ? Chance(-from) - Chance(-to) : Chance(to) - Chance(from);
+        from > 0
+            ? StandardNormal.UpperTail(from) - StandardNormal.UpperTail(to)
+            : StandardNormal.Cumulative(to) - StandardNormal.Cumulative(from);
 }

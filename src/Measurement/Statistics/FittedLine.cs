@@ -1,3 +1,4 @@
+using Calx.Measurement.Distributions;
 using Calx.Measurement.Uncertainty;
 
 namespace Calx.Measurement.Statistics;
@@ -95,7 +96,7 @@ public sealed class LinePoint
     public CoverageInterval IntervalFor(double coverage)
     {
         Require.Probability(coverage);
-        double half = Tails.StudentPoint((1 - coverage) / 2, DegreesOfFreedom) * StandardUncertainty;
+        double half = -StudentT.Quantile((1 - coverage) / 2, DegreesOfFreedom) * StandardUncertainty;
         return new CoverageInterval(Value - half, Value + half, coverage);
     }
 }

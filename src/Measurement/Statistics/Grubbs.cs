@@ -1,3 +1,5 @@
+using Calx.Measurement.Distributions;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>
@@ -15,7 +17,7 @@ public static class Grubbs
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 3);
         Require.Probability(significance);
-        double t = Tails.StudentPoint(significance / (count * Ends(side)), count - 2);
+        double t = -StudentT.Quantile(significance / (count * Ends(side)), count - 2);
         return (count - 1) / Math.Sqrt(count) * Math.Sqrt(t * t / (count - 2 + (t * t)));
     }
 
@@ -80,6 +82,6 @@ public static class Grubbs
         }
 
         double t = Math.Sqrt(count * (count - 2.0) * statistic * statistic / least);
-        return Math.Min(1, count * ends * Tails.StudentUpper(t, count - 2));
+        return Math.Min(1, count * ends * StudentT.UpperTail(t, count - 2));
     }
 }

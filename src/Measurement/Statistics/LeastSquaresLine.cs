@@ -1,3 +1,5 @@
+using Calx.Measurement.Distributions;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>A line by ordinary least squares: x exact, the same unknown scatter of y everywhere.</summary>
@@ -46,7 +48,7 @@ public sealed class LeastSquaresLine
     }
 
     /// <summary>The chance of such an F or more if y did not depend on x.</summary>
-    public double FProbability => Tails.FisherUpper(FStatistic, 1, DegreesOfFreedom);
+    public double FProbability => FisherF.UpperTail(FStatistic, 1, DegreesOfFreedom);
 
     /// <summary>Where a new reading at <paramref name="x"/> would fall: the line's uncertainty and the scatter about it.</summary>
     /// <exception cref="ArgumentException"><paramref name="x"/> is not finite.</exception>

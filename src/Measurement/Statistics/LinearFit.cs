@@ -1,3 +1,5 @@
+using Calx.Measurement.Distributions;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>Coefficients found by least squares, with what the scatter about the fit says of them.</summary>
@@ -54,7 +56,7 @@ public sealed class LinearFit
             : 0;
 
     /// <summary>The chance of such an F or more if y depended on none of the columns.</summary>
-    public double FProbability => Tails.FisherUpper(FStatistic, RegressionDegreesOfFreedom, ResidualDegreesOfFreedom);
+    public double FProbability => FisherF.UpperTail(FStatistic, RegressionDegreesOfFreedom, ResidualDegreesOfFreedom);
 
     /// <summary>The covariance of two coefficients, counted from 0.</summary>
     public double Covariance(int left, int right) =>

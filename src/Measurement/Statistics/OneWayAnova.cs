@@ -1,3 +1,5 @@
+using Calx.Measurement.Distributions;
+
 namespace Calx.Measurement.Statistics;
 
 /// <summary>
@@ -43,7 +45,7 @@ public sealed class OneWayAnova
     public double FStatistic => BetweenSumOfSquares > 0 ? BetweenMeanSquare / WithinMeanSquare : 0;
 
     /// <summary>The chance of such an F or more if all groups had one true mean.</summary>
-    public double Probability => Tails.FisherUpper(FStatistic, BetweenDegreesOfFreedom, WithinDegreesOfFreedom);
+    public double Probability => FisherF.UpperTail(FStatistic, BetweenDegreesOfFreedom, WithinDegreesOfFreedom);
 
     /// <summary>Compares groups of any sizes.</summary>
     /// <param name="groups">The results of each group, all in one unit.</param>

@@ -1,4 +1,4 @@
-using MathNet.Numerics;
+using Calx.Measurement.Distributions;
 
 namespace Calx.Measurement.Statistics;
 
@@ -24,8 +24,8 @@ public static class Robust
     {
         Require.Finite(values, 2);
         Require.Positive(limit);
-        double inside = SpecialFunctions.Erf(limit / Constants.Sqrt2);
-        double density = Math.Exp(-limit * limit / 2) * Constants.InvSqrt2Pi;
+        double inside = 1 - (2 * StandardNormal.UpperTail(limit));
+        double density = StandardNormal.Density(limit);
         double left = inside + (limit * limit * (1 - inside)) - (2 * limit * density);
         return new Winsorizing(values, limit, 1 / Math.Sqrt(left)).Settle(1.4826);
     }

@@ -36,7 +36,7 @@ public sealed class YorkLine
     public double ReducedChiSquared => ChiSquared / DegreesOfFreedom;
 
     /// <summary>The chance of so large a χ² if the points lay on a line within their uncertainties.</summary>
-    public double Probability => Tails.ChiSquaredUpper(ChiSquared, DegreesOfFreedom);
+    public double Probability => Distributions.ChiSquared.UpperTail(ChiSquared, DegreesOfFreedom);
 
     /// <summary>How many steps the slope took to settle.</summary>
     public int Steps { get; }
