@@ -14,6 +14,10 @@ internal struct ExpressionCursor(string text)
 
     public readonly char Current => text[Position];
 
+    /// <summary>The whole character here, both halves where UTF-16 needs two.</summary>
+    public readonly string CurrentText
+        => Position + 1 < text.Length && char.IsSurrogatePair(text, Position) ? text.Substring(Position, 2) : text.Substring(Position, 1);
+
     public readonly bool StandsAtNumber
         => !AtEnd && (IsDigit(Position) || (Current == '.' && IsDigit(Position + 1)));
 

@@ -18,14 +18,14 @@ internal static class ExpressionFaults
         }
 
         char c = cursor.Current;
-        var here = new SourceSpan(cursor.Position, 1);
+        var here = new SourceSpan(cursor.Position, cursor.CurrentText.Length);
         return c switch
         {
             ')' => new TextFault(here, "a number, name or bracket was expected before ')'"),
             '√' => new TextFault(here, "'√' is not understood", "sqrt( )"),
             '[' or '{' => new TextFault(here, $"only round brackets are understood, not '{c}'", "("),
             '*' => new TextFault(here, "a number, name or bracket was expected before '*'; a power is written with ^"),
-            _ => new TextFault(here, $"a number, name or bracket was expected instead of '{c}'"),
+            _ => new TextFault(here, $"a number, name or bracket was expected instead of '{cursor.CurrentText}'"),
         };
     }
 
@@ -33,7 +33,7 @@ internal static class ExpressionFaults
     public static TextFault NotAnOperator(ExpressionCursor cursor)
     {
         char c = cursor.Current;
-        var here = new SourceSpan(cursor.Position, 1);
+        var here = new SourceSpan(cursor.Position, cursor.CurrentText.Length);
         return c switch
         {
             ')' => new TextFault(here, "this ')' has no '(' before it"),
@@ -44,7 +44,7 @@ internal static class ExpressionFaults
                 here, "raised digits are not understood", "^" + Superscripts.IndexOf(c).ToString(CultureInfo.InvariantCulture)),
             _ when c == '(' || cursor.StandsAtNumber || ExpressionNames.StartsName(c)
                 => new TextFault(here, $"an operator (+ - * / ^) is missing before '{c}'", $"* {c}"),
-            _ => new TextFault(here, $"'{c}' is not understood; an operator (+ - * / ^) was expected"),
+            _ => new TextFault(here, $"'{cursor.CurrentText}' is not understood; an operator (+ - * / ^) was expected"),
         };
     }
 

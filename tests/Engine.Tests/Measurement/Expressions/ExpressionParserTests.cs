@@ -1,5 +1,6 @@
 using Calx.Measurement.Expressions;
 using Calx.Measurement.Numbers;
+using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Expressions;
 
@@ -76,6 +77,8 @@ public class ExpressionParserTests
     [InlineData("√x", 0, 1, "'√' is not understood; did you mean sqrt( )?")]
     [InlineData("5 % 2", 2, 1, "'%' is not understood; did you mean / 100?")]
     [InlineData("a ; b", 2, 1, "';' is not understood; an operator (+ - * / ^) was expected")]
+    [InlineData("a 🔥 b", 2, 2, "'🔥' is not understood; an operator (+ - * / ^) was expected")]
+    [InlineData("1 + 🔥", 4, 2, "a number, name or bracket was expected instead of '🔥'")]
     [InlineData("[a]", 0, 1, "only round brackets are understood, not '['; did you mean (?")]
     [InlineData("2 * 1e400", 4, 5, "the number is too large to compute with: the largest is about 1.8e308")]
     [InlineData("1e-400", 0, 6, "the number is too small to be told from 0: the smallest is about 5e-324")]
@@ -111,6 +114,17 @@ public class ExpressionParserTests
         Assert.Equal(1000, chain.Derivative("x").Evaluate(_ => 1, _ => 1));
         Assert.Equal(text, chain.ToString().Replace(" ", string.Empty, StringComparison.Ordinal));
     }
+
+    [Fact]
+    public void Any_text_is_read_or_told_what_is_wrong_within_its_bounds()
+        => Gen.OneOf(Gen.String, Gen.Char["ab1.5eE+-*/^(),M √²= "].Array[0, 40].Select(text => new string(text))).Sample(text =>
+        {
+            if (Expression.Parse(text).Fault is { } fault)
+            {
+                Assert.InRange(fault.Span.Start, 0, text.Length);
+                Assert.InRange(fault.Span.End, fault.Span.Start, text.Length);
+            }
+        }, iter: 5000);
 
     internal static Expression Read(string text) => Expression.Parse(text).Value;
 

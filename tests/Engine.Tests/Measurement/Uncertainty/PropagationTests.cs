@@ -1,4 +1,3 @@
-using System.Globalization;
 using Calx.Engine.Tests.Measurement.Expressions;
 using Calx.Engine.Tests.Measurement.Statistics;
 using Calx.Measurement.Distributions;
@@ -161,7 +160,7 @@ public class PropagationTests
         Assert.Equal(reason, MeasurementModel.FaultOf(Read("a"), inputs, correlations)?.Reason);
         ArgumentException refused = Assert.Throws<ArgumentException>(
             () => new MeasurementModel("y", Read("a"), inputs, correlations));
-        Assert.Equal(reason, refused.Message.ToString(CultureInfo.InvariantCulture));
+        Assert.Equal(reason, refused.Message);
     }
 
     private static ModelInput Normal(string name, double mean, double u) => new(name, new NormalInput(mean, u));
