@@ -29,11 +29,16 @@ internal static class ProfileInterval
         Span<double> gradient = stackalloc double[n];
         Span<double> step = stackalloc double[n];
         centre.CopyTo(point);
+        if (program.MayDivideByZero(centre, covariance, Math.Abs(factor)))
+        {
+            return null;
+        }
+
         double value = program.Evaluate(point, gradient);
         double first = value;
         for (int iteration = 0; iteration < MostSteps; iteration++)
         {
-            double variance = Times(covariance, gradient, step);
+            double variance = QuadraticForm.Of(covariance, gradient, step);
             if (!(variance > 0) || !double.IsFinite(variance))
             {
                 return variance == 0 && double.IsFinite(value) ? value : null;
@@ -53,32 +58,12 @@ internal static class ProfileInterval
 
             if (Math.Abs(next - value) <= Settled * Math.Max(Math.Abs(next), Math.Abs(first)))
             {
-                // A pole inside the ellipsoid throws the step to its far side, where the value has jumped back.
-                return (next - first) * factor >= 0 ? next : null;
+                return next;
             }
 
             value = next;
         }
 
         return null;
-    }
-
-    /// <summary>covariance · vector into <paramref name="product"/>; returns vectorᵀ · covariance · vector.</summary>
-    private static double Times(ReadOnlySpan<double> covariance, ReadOnlySpan<double> vector, Span<double> product)
-    {
-        double quadratic = 0;
-        for (int i = 0; i < vector.Length; i++)
-        {
-            double sum = 0;
-            for (int j = 0; j < vector.Length; j++)
-            {
-                sum += covariance[i * vector.Length + j] * vector[j];
-            }
-
-            product[i] = sum;
-            quadratic += sum * vector[i];
-        }
-
-        return quadratic;
     }
 }

@@ -1,0 +1,70 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
+using Calx.Practicals.Model;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Findings;
+
+/// <summary>From a class's readings to an honest result: the main job.</summary>
+public static class ClassAnalysis
+{
+    /// <summary>Finds what a class's readings show.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="readings">The class's readings; at least one group.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <exception cref="ArgumentException">There is no group, or the readings are of another practical.</exception>
+    public static ClassFindings Of(Practical practical, ClassReadings readings, AtomicWeights weights)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        ArgumentNullException.ThrowIfNull(readings);
+        if (readings.Groups.Count == 0)
+        {
+            throw new ArgumentException("There is no group to analyse.", nameof(readings));
+        }
+
+        if (readings.PracticalId != practical.Id)
+        {
+            throw new ArgumentException($"The readings are of {readings.PracticalId}, not of {practical.Id}.", nameof(readings));
+        }
+
+        var ideal = new IdealRun(practical, weights);
+        Identifiability identifiability = IdentifiabilityOf(practical, readings);
+        List<GroupFindings> groups = Groups(practical, readings, weights, ideal);
+        ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups)).OfType<ClassQuantity>()];
+        ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams);
+        AcceptedResult accepted = AcceptedComparison.Of(practical, ideal, pooled);
+        var conclusion = new Conclusion(practical, identifiability, groups, pooled);
+        return new ClassFindings(practical, readings, identifiability, groups, new ClassResult(
+            pooled, ProductLine.Of(practical, ideal, groups), change, accepted, conclusion.Sentences(change, accepted)));
+    }
+
+    /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>
+    private static Identifiability IdentifiabilityOf(Practical practical, ClassReadings readings)
+    {
+        string[] taken = [.. readings.Groups.SelectMany(g => g.Readings).Select(r => r.Id).Distinct()];
+        string[] columns = [.. readings.Groups.SelectMany(g => g.DerivedColumns).Select(r => r.Id).Distinct()];
+        return Identifiability.Of(practical, taken, columns);
+    }
+
+    private static List<GroupFindings> Groups(
+        Practical practical, ClassReadings readings, AtomicWeights weights, IdealRun ideal)
+    {
+        var estimator = new GroupEstimator(practical, readings.Balance, weights);
+        IReadOnlyList<QuantityResult>[] estimates = [.. readings.Groups.Select(estimator.Estimate)];
+        var oddity = new OddityRule(practical, estimates);
+        ConstantMassRule? constantMass = practical.Findings.ConstantMass is ConstantMassDefinition rule
+            ? new ConstantMassRule(rule, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram)
+            : null;
+        var groups = new List<GroupFindings>(estimates.Length);
+        foreach ((GroupReadings group, IReadOnlyList<QuantityResult> quantities) in readings.Groups.Zip(estimates))
+        {
+            var sample = quantities.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Sample) as QuantityEstimate;
+            double uncertainty = group.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(group.Readings[^1]);
+            groups.Add(new GroupFindings(
+                group, quantities, constantMass?.Judge(group, sample, uncertainty), oddity.Judge(quantities)));
+        }
+
+        return groups;
+    }
+}

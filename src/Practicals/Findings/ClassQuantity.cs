@@ -1,0 +1,95 @@
+using Calx.Measurement.Distributions;
+using Calx.Measurement.Numbers;
+using Calx.Measurement.Uncertainty;
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Findings;
+
+/// <summary>One quantity pooled over the groups of a class.</summary>
+public sealed class ClassQuantity
+{
+    internal ClassQuantity(QuantityDefinition quantity, Pool pool, Pool? withAll, double median)
+    {
+        Quantity = quantity;
+        Value = pool.Value;
+        StandardUncertainty = pool.StandardUncertainty;
+        Interval = pool.Interval;
+        Within = pool.Within;
+        Between = pool.Between;
+        Count = pool.Count;
+        DegreesOfFreedom = pool.DegreesOfFreedom;
+        Median = median;
+        WithAllGroups = withAll is null ? null : new PooledValue(withAll.Value, withAll.StandardUncertainty, withAll.Interval, withAll.Count);
+    }
+
+    /// <summary>The quantity.</summary>
+    public QuantityDefinition Quantity { get; }
+
+    /// <summary>Pooled over the groups that are not set aside, in the quantity's unit.</summary>
+    public double Value { get; }
+
+    /// <summary>Standard uncertainty of <see cref="Value"/>: chance only, a bias that all groups share is not in it.</summary>
+    public double StandardUncertainty { get; }
+
+    /// <summary>95 % interval from Student's t with <see cref="DegreesOfFreedom"/>.</summary>
+    public CoverageInterval Interval { get; }
+
+    /// <summary>Median of all groups that have the quantity, none set aside.</summary>
+    public double Median { get; }
+
+    /// <summary>Standard deviation within a group: of its trials where there are several, else what the balance allows.</summary>
+    public double Within { get; }
+
+    /// <summary>Standard deviation between groups beyond that.</summary>
+    public double Between { get; }
+
+    /// <summary>Groups pooled.</summary>
+    public int Count { get; }
+
+    /// <summary>Degrees of freedom of the standard uncertainty; +∞ for one group.</summary>
+    public double DegreesOfFreedom { get; }
+
+    /// <summary>The same with the groups that were set aside; null where none was.</summary>
+    public PooledValue? WithAllGroups { get; }
+
+    /// <summary>Value and standard uncertainty as shown to a person, without the unit.</summary>
+    public string Text => Figures.WithUncertainty(Value, StandardUncertainty);
+
+    /// <summary>What pooling found, before it is given its quantity.</summary>
+    internal sealed record Pool(
+        double Value, double StandardUncertainty, double Within, double Between, int Count, double DegreesOfFreedom)
+    {
+        public CoverageInterval Interval
+        {
+            get
+            {
+                double half = StudentT.Quantile(0.975, DegreesOfFreedom) * StandardUncertainty;
+                return new CoverageInterval(Value - half, Value + half, 0.95);
+            }
+        }
+    }
+}
+
+/// <summary>A pooled value.</summary>
+public sealed class PooledValue
+{
+    internal PooledValue(double value, double standardUncertainty, CoverageInterval interval, int count)
+    {
+        Value = value;
+        StandardUncertainty = standardUncertainty;
+        Interval = interval;
+        Count = count;
+    }
+
+    /// <summary>In the quantity's unit.</summary>
+    public double Value { get; }
+
+    /// <summary>Its standard uncertainty.</summary>
+    public double StandardUncertainty { get; }
+
+    /// <summary>95 % interval.</summary>
+    public CoverageInterval Interval { get; }
+
+    /// <summary>Groups pooled.</summary>
+    public int Count { get; }
+}

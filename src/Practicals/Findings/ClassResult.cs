@@ -1,0 +1,37 @@
+namespace Calx.Practicals.Findings;
+
+/// <summary>The class as a whole.</summary>
+public sealed class ClassResult
+{
+    internal ClassResult(
+        IReadOnlyList<ClassQuantity> quantities,
+        LineResult line,
+        ChangeEvidence change,
+        AcceptedResult accepted,
+        IReadOnlyList<string> conclusion)
+    {
+        Quantities = quantities;
+        Line = line;
+        Change = change;
+        Accepted = accepted;
+        Conclusion = conclusion;
+    }
+
+    /// <summary>Pooled quantities, in the practical's order; those that no group gives are absent.</summary>
+    public IReadOnlyList<ClassQuantity> Quantities { get; }
+
+    /// <summary>The change of mass against the sample.</summary>
+    public LineResult Line { get; }
+
+    /// <summary>Whether the mass rose, fell or stayed.</summary>
+    public ChangeEvidence Change { get; }
+
+    /// <summary>The key quantity against its accepted value.</summary>
+    public AcceptedResult Accepted { get; }
+
+    /// <summary>Three to six plain sentences.</summary>
+    public IReadOnlyList<string> Conclusion { get; }
+
+    /// <summary>A pooled quantity, or null.</summary>
+    public ClassQuantity? Find(string quantityId) => Quantities.FirstOrDefault(q => q.Quantity.Id == quantityId);
+}

@@ -1,0 +1,152 @@
+using System.Globalization;
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
+
+namespace Calx.Practicals.Findings;
+
+/// <summary>
+/// The class's conclusion in three to six plain sentences: what the data show, how strongly, and what they cannot show.
+/// </summary>
+internal sealed class Conclusion
+{
+    private const int MostCausesNamed = 4;
+
+    private readonly Practical practical;
+    private readonly Identifiability identifiability;
+    private readonly IReadOnlyList<GroupFindings> groups;
+    private readonly IReadOnlyList<ClassQuantity> pooled;
+
+    public Conclusion(
+        Practical practical,
+        Identifiability identifiability,
+        IReadOnlyList<GroupFindings> groups,
+        IReadOnlyList<ClassQuantity> pooled)
+    {
+        this.practical = practical;
+        this.identifiability = identifiability;
+        this.groups = groups;
+        this.pooled = pooled;
+    }
+
+    private ClassQuantity? Key => pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key);
+
+    /// <summary>The sentences, in the order in which a teacher would say them.</summary>
+    public IReadOnlyList<string> Sentences(ChangeEvidence change, AcceptedResult accepted)
+    {
+        var sentences = new List<string> { change.Sentence };
+        sentences.Add(Key is ClassQuantity key ? Value(key) : NoValue());
+        if (accepted is AcceptedResult.Compared compared)
+        {
+            sentences.Add(Against(compared));
+        }
+
+        GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
+        if (odd.Length > 0)
+        {
+            sentences.Add(Odd(odd));
+        }
+
+        if (practical.Findings.ConstantMass is not null)
+        {
+            sentences.Add(Completeness());
+        }
+
+        return sentences;
+    }
+
+    private static string Value(ClassQuantity key)
+    {
+        int decimals = Figures.DecimalsFor(key.StandardUncertainty);
+        string unit = key.Quantity.UnitBehind;
+        string spread = key.Between > 0
+            ? $"and the groups differ by a further {Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between)))}{unit}, more than the balance explains"
+            : "and the groups differ by no more than that explains";
+        string from = key.Count == 1 ? "One group gives" : $"{Count(key.Count)} groups together give";
+        string alone = key.Count == 1
+            ? $", uncertain by {Figures.Text(key.Within, decimals)}{unit} from the balance alone; one group cannot show how groups differ."
+            : $"; a single group is uncertain by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit} from the balance alone, {spread}.";
+        return $"{from} {Figures.Text(key.Value, decimals)}{unit} for the {key.Quantity.Label} "
+            + $"(95 % interval {Figures.Text(key.Interval.Low, decimals)} to {Figures.Text(key.Interval.High, decimals)}){alone}";
+    }
+
+    private string NoValue()
+    {
+        MissingReadings? missing = identifiability.Undetermined.FirstOrDefault(m => m.Quantity.Id == practical.Findings.Key);
+        if (missing is null)
+        {
+            QuantityDefinition key = practical.Quantities.First(q => q.Id == practical.Findings.Key);
+            return $"No group's readings give the {key.Label}.";
+        }
+
+        return practical.Findings.EmptyAdvice is string advice ? $"{missing.Why} {advice}" : missing.Why;
+    }
+
+    private static string Against(AcceptedResult.Compared compared)
+    {
+        ClassQuantity value = compared.Value;
+        int decimals = Figures.DecimalsFor(value.StandardUncertainty);
+        string unit = value.Quantity.UnitBehind;
+        string accepted = Figures.Text(compared.Accepted, IsWhole(compared.Accepted) ? 0 : Math.Max(decimals, 2)) + unit;
+        string distance = Figures.Text(Math.Abs(value.Value - compared.Accepted), decimals) + unit;
+        string side = value.Value < compared.Accepted ? "below" : "above";
+        if (!compared.IsBiased)
+        {
+            double half = (value.Interval.High - value.Interval.Low) / 2;
+            return $"The accepted value is {accepted}: the class lies {distance} {side} it, which chance explains ({Chance(compared.P)}); "
+                + $"a bias of less than about {Figures.Text(half, decimals)}{unit} would not be seen in these data.";
+        }
+
+        string pull = compared.CausesThatPull.Count == 0
+            ? "No cause named for this practical pulls this way alone."
+            : $"What pulls this way: {Listed(compared.CausesThatPull)}; the masses pooled here do not say which.";
+        return $"The accepted value is {accepted}: the class lies {distance} {side} it, more than chance explains ({Chance(compared.P)}), "
+            + $"and averaging more groups would not remove it. {pull}";
+    }
+
+    private string Odd(GroupFindings[] odd)
+    {
+        string names = string.Join(", ", odd.Select(g => g.Name));
+        string with = Key?.WithAllGroups is PooledValue all
+            ? $" With {(odd.Length == 1 ? "it" : "them")} the class would give {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
+            : string.Empty;
+        string lead = odd.Length == 1 ? "One group has an odd result" : $"{Count(odd.Length)} groups have an odd result";
+        return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained: {names}.{with}";
+    }
+
+    private string Completeness()
+    {
+        GroupFindings[] judged = [.. groups.Where(g => !g.IsAnomalous && g.ConstantMass?.LastChangeInGrams is not null)];
+        if (judged.Length == 0)
+        {
+            return "No group weighed twice after heating, so these readings cannot show that the reaction was complete.";
+        }
+
+        int same = judged.Count(g => g.ConstantMass!.Verdict == ConstantMassVerdict.Same);
+        double[] bounds = [.. judged.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
+        string bound = bounds.Length == 0
+            ? "how much was still unreacted cannot be said without the sample's mass"
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"even so up to {100 * bounds.Min():F0} % (in the group that shows most) to {100 * bounds.Max():F0} % (in the one that shows least) could still be unreacted on this balance, if nothing was lost");
+        return $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass; {bound}.";
+    }
+
+    private static string Listed(IReadOnlyList<FaultDefinition> causes)
+    {
+        string[] names = [.. causes.Take(MostCausesNamed).Select(c => c.Label)];
+        return names.Length == 1 ? names[0] : string.Join("; ", names[..^1]) + "; or " + names[^1];
+    }
+
+    private static string Chance(double p) =>
+        p < 0.001 ? "p < 0.001" : string.Create(CultureInfo.InvariantCulture, $"p = {p:F3}");
+
+    private static bool IsWhole(double value) => Math.Abs(value - Math.Round(value)) < 1e-9;
+
+    private static string Count(int n) => n switch
+    {
+        0 => "None", 1 => "One", 2 => "Two", 3 => "Three", 4 => "Four", 5 => "Five", 6 => "Six", 7 => "Seven",
+        8 => "Eight", 9 => "Nine", 10 => "Ten", 11 => "Eleven", 12 => "Twelve",
+        _ => n.ToString(CultureInfo.InvariantCulture),
+    };
+}

@@ -1,0 +1,42 @@
+using Calx.Practicals.Inference;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Findings;
+
+/// <summary>What one group's readings show.</summary>
+public sealed class GroupFindings
+{
+    private readonly Dictionary<string, QuantityResult> byId;
+
+    internal GroupFindings(
+        GroupReadings readings, IReadOnlyList<QuantityResult> quantities, ConstantMass? constantMass, Oddity oddity)
+    {
+        Readings = readings;
+        Quantities = quantities;
+        ConstantMass = constantMass;
+        Oddity = oddity;
+        byId = quantities.ToDictionary(q => q.Quantity.Id, StringComparer.Ordinal);
+    }
+
+    /// <summary>The group with its readings as written.</summary>
+    public GroupReadings Readings { get; }
+
+    /// <summary>The group's name, with the trial behind it where there is one.</summary>
+    public string Name => Readings.Trial is null ? Readings.Name : $"{Readings.Name}, trial {Readings.Trial}";
+
+    /// <summary>Every quantity of the practical, in its order: found, or not and why.</summary>
+    public IReadOnlyList<QuantityResult> Quantities { get; }
+
+    /// <summary>Whether heating was carried to constant mass, and what can still be unreacted; null where the
+    /// practical heats nothing to constant mass.</summary>
+    public ConstantMass? ConstantMass { get; }
+
+    /// <summary>Whether the result is to be looked into before it is pooled, with the numbers that say so.</summary>
+    public Oddity Oddity { get; }
+
+    /// <summary>Whether the group is left out of the class's pooled values.</summary>
+    public bool IsAnomalous => Oddity is Oddity.Odd;
+
+    /// <summary>A quantity that was found, or null.</summary>
+    public QuantityEstimate? Find(string quantityId) => byId.GetValueOrDefault(quantityId) as QuantityEstimate;
+}

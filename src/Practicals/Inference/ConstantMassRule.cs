@@ -1,0 +1,82 @@
+using System.Globalization;
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Inference;
+
+/// <summary>Judges constant mass for the groups of one class.</summary>
+/// <param name="rule">The practical's rule.</param>
+/// <param name="divisionInGrams">One division of the balance for the repeated reading.</param>
+/// <param name="changeOfOneGram">The whole change of mass of 1 g of sample when the reaction is complete, signed.</param>
+internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divisionInGrams, double changeOfOneGram)
+{
+    private const double Coverage = 0.95;
+
+    private double ToleranceInGrams => rule.ToleranceInDivisions * divisionInGrams;
+
+    /// <summary>Judges one group.</summary>
+    /// <param name="group">The group's readings.</param>
+    /// <param name="sample">The sample's mass in g, or null where the readings do not give it.</param>
+    /// <param name="readingUncertaintyInGrams">Standard uncertainty of one weighing.</param>
+    public ConstantMass Judge(GroupReadings group, QuantityEstimate? sample, double readingUncertaintyInGrams)
+    {
+        TakenReading[] weighings = [.. group.RepeatsOf(rule.Reading)];
+        double? wholeChange = sample is { Value: > 0 } ? sample.Value * Math.Abs(changeOfOneGram) : null;
+        if (weighings.Length < 2)
+        {
+            return new ConstantMass(
+                ConstantMassVerdict.OneWeighing, null, null,
+                weighings.Length == 0
+                    ? "There is no weighing after heating."
+                    : "One weighing after heating cannot show constant mass: reheat, let it cool and weigh again.");
+        }
+
+        decimal change = weighings[^1].Value.Value - weighings[^2].Value.Value;
+        ConstantMassVerdict verdict = Verdict(change, wholeChange);
+        double? unreacted = wholeChange is double whole ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole) : null;
+        return new ConstantMass(verdict, (double)change, unreacted, Sentence(verdict, change, unreacted));
+    }
+
+    private ConstantMassVerdict Verdict(decimal change, double? wholeChange)
+    {
+        // Compared as decimals: 0.02 is exactly two divisions of 0.01, which binary fractions would miss.
+        decimal tolerance = (decimal)rule.ToleranceInDivisions * (decimal)divisionInGrams;
+        return wholeChange is double whole && ToleranceInGrams > whole / 2 ? ConstantMassVerdict.CannotTell
+            : Math.Abs(change) <= tolerance ? ConstantMassVerdict.Same
+            : change > 0 ? ConstantMassVerdict.Rising
+            : ConstantMassVerdict.Falling;
+    }
+
+    private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole)
+    {
+        double leftOverChanged = (1 - rule.LeastConversion) / rule.LeastConversion;
+        double towardsEnd = Math.Sign(changeOfOneGram) * change;
+        double fraction = leftOverChanged * towardsEnd / whole;
+        double fromWeighings = leftOverChanged * Math.Sqrt(2) * readingUncertainty / whole;
+        double fromSample = fraction * sample.StandardUncertainty / sample.Value;
+        double standard = Math.Sqrt(fromWeighings * fromWeighings + fromSample * fromSample);
+        return Math.Min(1, NonNegativeBound.Upper(fraction, standard, Coverage));
+    }
+
+    private string Sentence(ConstantMassVerdict verdict, decimal change, double? unreacted)
+    {
+        string by = Figures.Text((double)change, change.Scale) + " g";
+        string first = verdict switch
+        {
+            ConstantMassVerdict.Same => $"The last change, {by}, is within {Tolerance()}: the balance sees no change.",
+            ConstantMassVerdict.Rising => $"The mass still rose by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
+            ConstantMassVerdict.Falling => $"The mass still fell by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
+            _ => $"This balance cannot tell: {Tolerance()} is more than half of the whole change expected.",
+        };
+        string second = unreacted is double most
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $" At most {100 * most:F0} % can still be unreacted (95 %), if nothing was lost and a reheat converts at least {100 * rule.LeastConversion:F0} % of what is left.")
+            : " How much is still unreacted cannot be said without the mass of the sample.";
+        return first + second;
+    }
+
+    private string Tolerance() => string.Create(
+        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({ToleranceInGrams:0.####} g)");
+}

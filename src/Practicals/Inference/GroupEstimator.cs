@@ -1,0 +1,115 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Numbers;
+using Calx.Measurement.Uncertainty;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Inference;
+
+/// <summary>
+/// Finds the quantities of a practical from groups' readings, with uncertainty and budget. What depends only on which
+/// readings were taken is worked out once and kept; not for use from several threads at once.
+/// </summary>
+public sealed class GroupEstimator
+{
+    private readonly Practical practical;
+    private readonly BalanceReport balance;
+    private readonly PreparedQuantity[] quantities;
+    private readonly Dictionary<string, Prepared> patterns = new(StringComparer.Ordinal);
+
+    /// <summary>Prepares a practical's quantities.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="balance">Resolution and repeatability of the readings.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    public GroupEstimator(Practical practical, BalanceReport balance, AtomicWeights weights)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        ArgumentNullException.ThrowIfNull(balance);
+        ArgumentNullException.ThrowIfNull(weights);
+        this.practical = practical;
+        this.balance = balance;
+        quantities = [.. practical.Quantities.Select(q => new PreparedQuantity(q, weights))];
+    }
+
+    /// <summary>Every quantity of the practical, in its order: found, or not and why.</summary>
+    public IReadOnlyList<QuantityResult> Estimate(GroupReadings group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        Prepared prepared = PreparedFor(group);
+        TakenReading[] used = [.. prepared.Pattern.Used.Select(id => group.Find(id)!)];
+        double[] values = [.. used.Select(r => r.Value.AsDouble)];
+        double[] uncertainties = [.. used.Select(UncertaintyOf)];
+        int decimals = used.Length == 0 ? 0 : used.Max(r => r.Value.Decimals);
+        var results = new QuantityResult[quantities.Length];
+        for (int q = 0; q < results.Length; q++)
+        {
+            results[q] = prepared.Missing[q] is string reason
+                ? new QuantityNotFound(quantities[q].Quantity, reason)
+                : quantities[q].Estimate(prepared.Pattern, values, uncertainties, decimals);
+        }
+
+        return results;
+    }
+
+    /// <summary>Ready-made masses that do not agree with the group's own readings, with the mass expected.</summary>
+    public IEnumerable<(TakenReading Column, double ExpectedInGrams)> Contradictions(GroupReadings group)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        ReadingPattern pattern = PreparedFor(group).Pattern;
+        foreach (TakenReading column in group.DerivedColumns.Where(c => pattern.Repeated.Contains(c.Id)))
+        {
+            double[] weights = pattern.Predict(column.Id)!;
+            double expected = weights.Zip(pattern.Used, (w, id) => w * group.Find(id)!.Value.AsDouble).Sum();
+            // A right subtraction agrees to the last digit; half of one allows for binary fractions.
+            if (Math.Abs(expected - column.Value.AsDouble) > 0.5 * (double)column.LastDigit)
+            {
+                yield return (column, expected);
+            }
+        }
+    }
+
+    /// <summary>Standard uncertainty of one reading or ready-made mass, in g (docs/methods/intervals.md).</summary>
+    public double UncertaintyOf(TakenReading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        double division = (double)balance.ResolutionOf(reading.BaseId);
+        double rounding = division * division / 12;
+        double scatter = balance.RepeatabilityInDivisions * division;
+        double variance = practical.FindColumn(reading.BaseId)?.Kind switch
+        {
+            null => rounding + scatter * scatter,
+            ColumnKind.Tared => rounding + 2 * scatter * scatter,
+            _ => 2 * (rounding + scatter * scatter),
+        };
+        return Math.Sqrt(variance);
+    }
+
+    private Prepared PreparedFor(GroupReadings group)
+    {
+        string key = string.Join(' ', group.Readings.Concat(group.DerivedColumns).Select(r => r.Id));
+        if (!patterns.TryGetValue(key, out Prepared? prepared))
+        {
+            patterns[key] = prepared = new Prepared(practical, group, quantities);
+        }
+
+        return prepared;
+    }
+
+    private sealed class Prepared
+    {
+        public Prepared(Practical practical, GroupReadings group, PreparedQuantity[] quantities)
+        {
+            string[] readings = [.. group.Readings.Select(r => r.Id)];
+            string[] columns = [.. group.DerivedColumns.Select(r => r.Id)];
+            Pattern = new ReadingPattern(practical, readings, columns, Repeats.Implied(practical, readings.Concat(columns)));
+            Dictionary<string, string> why = Identifiability.Of(practical, readings, columns).Undetermined
+                .ToDictionary(missing => missing.Quantity.Id, missing => missing.Why, StringComparer.Ordinal);
+            Missing = [.. quantities.Select(q => why.GetValueOrDefault(q.Quantity.Id))];
+        }
+
+        public ReadingPattern Pattern { get; }
+
+        /// <summary>For each quantity why it cannot be found, or null where it can.</summary>
+        public string?[] Missing { get; }
+    }
+}

@@ -1,0 +1,64 @@
+using Calx.Chemistry.Elements;
+using Calx.Chemistry.Formulas;
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Model;
+
+/// <summary>
+/// The practical with its reaction complete and nothing going wrong: where the accepted values come from, and what each
+/// fault is held against.
+/// </summary>
+public sealed class IdealRun
+{
+    private readonly Practical practical;
+    private readonly BenchModel model;
+    private readonly AtomicWeights weights;
+
+    /// <summary>Runs the model with the ideal of every parameter.</summary>
+    public IdealRun(Practical practical, AtomicWeights weights)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        this.practical = practical;
+        this.weights = weights;
+        model = new BenchModel(practical, weights);
+        Masses = model.Run(model.Ideal, rounds: 1);
+    }
+
+    /// <summary>The true masses at each weighing.</summary>
+    public TrueMasses Masses { get; }
+
+    /// <summary>The accepted value of a quantity: what its formula gives on perfect readings.</summary>
+    public double Accepted(string quantityId) => Value(quantityId, Masses.Last);
+
+    /// <summary>The whole change of mass of 1 g of sample, signed.</summary>
+    public double ChangeOfOneGram => Accepted(practical.Findings.Change) / Accepted(practical.Findings.Sample);
+
+    /// <summary>
+    /// Which way a fault of middle size moves the key quantity: +1 up, -1 down, 0 where it can do either or neither.
+    /// </summary>
+    public int DirectionOf(FaultDefinition fault)
+    {
+        ArgumentNullException.ThrowIfNull(fault);
+        double? moved = fault.Effect switch
+        {
+            FaultEffect.Set set => Value(practical.Findings.Key, model.Run(id => With(set, id), rounds: 1).Last),
+            FaultEffect.Warm warm => Shifted(
+                warm.Reading, -LawMiddle.Of(warm.ExcessInKelvin) * LawMiddle.Of(warm.MilligramsPerKelvin) / 1000),
+            FaultEffect.Gain gain => Shifted(gain.Reading, LawMiddle.Of(gain.Mass)),
+            _ => null, // A part left off or a slip of the pen goes either way.
+        };
+        double accepted = Accepted(practical.Findings.Key);
+        // A change below a millionth is rounding: the fault does not reach the key quantity.
+        return moved is double value && Math.Abs(value - accepted) > 1e-6 * Math.Abs(accepted) ? Math.Sign(value - accepted) : 0;
+    }
+
+    private double With(FaultEffect.Set set, string id) =>
+        set.Settings.FirstOrDefault(s => s.Parameter == id) is ParameterSetting setting ? LawMiddle.Of(setting.Law) : model.Ideal(id);
+
+    private double Shifted(string readingId, double byGrams) =>
+        Value(practical.Findings.Key, id => Masses.Last(id) + (id == readingId ? byGrams : 0));
+
+    private double Value(string quantityId, Func<string, double> reading) =>
+        practical.Quantities.First(q => q.Id == quantityId).Formula
+            .Evaluate(reading, formula => Formula.Parse(formula).Value.MolarMass(weights).Value);
+}
