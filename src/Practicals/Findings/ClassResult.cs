@@ -5,7 +5,7 @@ public sealed class ClassResult
 {
     internal ClassResult(
         IReadOnlyList<ClassQuantity> quantities,
-        LineResult line,
+        ProductLine line,
         ChangeEvidence change,
         AcceptedResult accepted,
         IReadOnlyList<string> conclusion)
@@ -21,7 +21,7 @@ public sealed class ClassResult
     public IReadOnlyList<ClassQuantity> Quantities { get; }
 
     /// <summary>The change of mass against the sample.</summary>
-    public LineResult Line { get; }
+    public ProductLine Line { get; }
 
     /// <summary>Whether the mass rose, fell or stayed.</summary>
     public ChangeEvidence Change { get; }

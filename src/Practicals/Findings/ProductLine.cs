@@ -1,0 +1,89 @@
+using Calx.Measurement.Statistics;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
+using Calx.Practicals.Model;
+
+namespace Calx.Practicals.Findings;
+
+/// <summary>The change of mass against the mass of the sample, group by group. A closed set.</summary>
+public abstract record ProductLine
+{
+    private ProductLine()
+    {
+    }
+
+    /// <summary>No line, and why.</summary>
+    public sealed record None : ProductLine
+    {
+        internal None(string reason) => Reason = reason;
+
+        /// <summary>Why, in one sentence.</summary>
+        public string Reason { get; }
+    }
+
+    /// <summary>The line through the groups that are not set aside, uncertain in both directions.</summary>
+    public sealed record Fitted : ProductLine
+    {
+        internal Fitted(
+            QuantityDefinition x, QuantityDefinition y, YorkLine throughOrigin, YorkLine? free, double theorySlope)
+        {
+            X = x;
+            Y = y;
+            ThroughOrigin = throughOrigin;
+            Free = free;
+            TheorySlope = theorySlope;
+        }
+
+        /// <summary>The sample's mass.</summary>
+        public QuantityDefinition X { get; }
+
+        /// <summary>The change of mass.</summary>
+        public QuantityDefinition Y { get; }
+
+        /// <summary>Through the origin: no sample, no change.</summary>
+        public YorkLine ThroughOrigin { get; }
+
+        /// <summary>With an intercept; null with fewer than three groups, or where their samples are too alike.</summary>
+        public YorkLine? Free { get; }
+
+        /// <summary>The slope that the equation gives: the whole change of 1 g of sample.</summary>
+        public double TheorySlope { get; }
+    }
+
+    /// <summary>Fits the line to a class.</summary>
+    internal static ProductLine Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups)
+    {
+        QuantityDefinition x = practical.Quantities.First(q => q.Id == practical.Findings.Sample);
+        QuantityDefinition y = practical.Quantities.First(q => q.Id == practical.Findings.Change);
+        UncertainPoint[] points =
+        [
+            .. groups.Where(g => !g.IsAnomalous)
+                .Select(g => PointOf(g.Find(x.Id), g.Find(y.Id))).OfType<UncertainPoint>(),
+        ];
+        if (points.Length < 2)
+        {
+            return new None($"A line needs two groups or more that give both the {x.Label} and the {y.Label}.");
+        }
+
+        return StraightLine.ThroughOriginWithErrorsInBoth(points) switch
+        {
+            YorkResult.Fitted through => new Fitted(
+                x, y, through.Fit, points.Length < 3 ? null : (StraightLine.WithErrorsInBoth(points) as YorkResult.Fitted)?.Fit, ideal.ChangeOfOneGram),
+            YorkResult.NotFitted not => new None($"No line can be drawn: {not.Reason}."),
+            _ => throw new InvalidOperationException("No other case of a fitted line exists."),
+        };
+    }
+
+    private static UncertainPoint? PointOf(QuantityEstimate? x, QuantityEstimate? y)
+    {
+        if (x is null || y is null || !(y.StandardUncertainty > 0))
+        {
+            return null;
+        }
+
+        double correlation = x.StandardUncertainty > 0
+            ? SharedReadings.Covariance(x, y) / (x.StandardUncertainty * y.StandardUncertainty)
+            : 0;
+        return new UncertainPoint(x.Value, x.StandardUncertainty, y.Value, y.StandardUncertainty, correlation);
+    }
+}

@@ -1,0 +1,164 @@
+using Calx.Engine.Tests.Practicals.Inference;
+using Calx.Measurement.Distributions;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference;
+using Calx.Practicals.Readings;
+
+namespace Calx.Engine.Tests.Practicals.Findings;
+
+// The classes here are invented; what is expected of them follows from how they were made.
+public class ClassAnalysisTests
+{
+    [Fact]
+    public void A_sound_class_agrees_with_one_to_one()
+    {
+        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 1, seed: 3));
+
+        var compared = Assert.IsType<AcceptedResult.Compared>(found.Class.Accepted);
+        Assert.Equal(1, compared.Accepted, 1e-12);
+        Assert.False(compared.IsBiased);
+        Assert.Equal(12, compared.Value.Count);
+        Assert.DoesNotContain(found.Groups, g => g.IsAnomalous);
+    }
+
+    [Fact]
+    public void A_class_that_shares_a_fault_is_called_biased_and_causes_with_that_sign_are_named()
+    {
+        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 0.8, seed: 4));
+
+        var compared = Assert.IsType<AcceptedResult.Compared>(found.Class.Accepted);
+        Assert.True(compared.IsBiased);
+        Assert.Contains("not-all-reacted", compared.CausesThatPull.Select(c => c.Cause));
+        Assert.DoesNotContain("extra-mass", compared.CausesThatPull.Select(c => c.Cause));
+        Assert.Contains(found.Class.Conclusion, s => s.Contains("averaging more groups would not remove it", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_lid_left_off_is_set_aside_and_the_class_is_given_with_and_without()
+    {
+        List<GroupReadings> groups = [.. Drawn(groups: 11, reacted: 1, seed: 5)];
+        groups.Add(Given.Group("lidless", ("empty", "31.02"), ("before", "31.26"), ("after", "19.35")));
+
+        ClassFindings found = Analyse(groups);
+
+        GroupFindings odd = Assert.Single(found.Groups, g => g.IsAnomalous);
+        Assert.Equal("lidless", odd.Name);
+        Assert.Contains("fell where it should rise", odd.Oddity.Reason, StringComparison.Ordinal);
+        ClassQuantity ratio = found.Class.Find("moleRatio")!;
+        Assert.Equal(11, ratio.Count);
+        Assert.Equal(12, ratio.WithAllGroups!.Count);
+        Assert.Contains(found.Class.Conclusion, s => s.Contains("lidless", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_group_far_from_the_rest_is_odd_by_the_robust_rule()
+    {
+        List<GroupReadings> groups = [.. Drawn(groups: 11, reacted: 1, seed: 6)];
+        groups.Add(Given.Group("far", ("empty", "31.02"), ("before", "31.26"), ("after", "31.29")));
+
+        GroupFindings odd = Assert.Single(Analyse(groups).Groups, g => g.IsAnomalous);
+
+        Assert.Equal("far", odd.Name);
+        Assert.Contains("the limit is 3.5", odd.Oddity.Reason, StringComparison.Ordinal);
+    }
+
+    // Sign test: twelve of twelve by chance is 2 · 2⁻¹² = 0.000488.
+    [Fact]
+    public void Twelve_rises_out_of_twelve_show_that_the_mass_rises()
+    {
+        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 1, seed: 7));
+
+        var direction = Assert.IsType<ChangeEvidence.Direction>(found.Class.Change);
+        Assert.Equal((12, 0, true), (direction.Rose, direction.Fell, direction.Shown));
+        Assert.Equal(2 * Math.Pow(2, -12), direction.SignTestP, 1e-12);
+    }
+
+    [Fact]
+    public void Without_the_empty_vessel_the_gain_is_pooled_and_the_conclusion_says_why_no_formula_follows()
+    {
+        GroupReadings[] groups =
+            [.. Drawn(groups: 8, reacted: 1, seed: 8).Select(g => new GroupReadings(g.Name, null, [.. g.Readings.Where(r => r.BaseId != "empty")]))];
+
+        ClassFindings found = Analyse(groups);
+
+        Assert.Null(found.Class.Find("moleRatio"));
+        Assert.NotNull(found.Class.Find("massChange"));
+        Assert.IsType<AcceptedResult.None>(found.Class.Accepted);
+        Assert.Contains(found.Class.Conclusion, s => s.Contains("Mass of empty crucible and lid", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Conclusions_are_three_to_six_sentences_and_keep_to_the_words_of_measurement()
+    {
+        foreach (int seed in Enumerable.Range(20, 6))
+        {
+            IReadOnlyList<string> sentences = Analyse(Drawn(groups: 1 + seed % 12, reacted: 0.9, (ulong)seed)).Class.Conclusion;
+
+            Assert.InRange(sentences.Count, 3, 6);
+            string all = string.Join(' ', sentences);
+            foreach (string banned in (string[])["reliable", "human error", "very accurate", "weight", "NaN", "Infinity"])
+            {
+                Assert.DoesNotContain(banned, all, StringComparison.OrdinalIgnoreCase);
+            }
+        }
+    }
+
+    [Fact]
+    public void One_group_alone_gives_its_own_value_and_says_that_it_is_one()
+    {
+        ClassFindings found = Analyse(Drawn(groups: 1, reacted: 1, seed: 9));
+
+        ClassQuantity ratio = found.Class.Find("moleRatio")!;
+        Assert.Equal(1, ratio.Count);
+        Assert.Equal(found.Groups[0].Find("moleRatio")!.Value, ratio.Value, 1e-12);
+        Assert.IsType<Oddity.Unjudged>(found.Groups[0].Oddity);
+    }
+
+    // 95 % of classes drawn with nothing but the balance's noise must hold the true ratio: 1000 classes, three standard
+    // errors are 2.1 %.
+    [Fact]
+    public void The_class_interval_holds_the_truth_95_times_in_100()
+    {
+        int held = 0;
+        const int classes = 1000;
+        for (ulong seed = 0; seed < classes; seed++)
+        {
+            held += Analyse(Drawn(groups: 8, reacted: 1, 1000 + seed)).Class.Find("massRatio")!.Interval.Contains(1.65826) ? 1 : 0;
+        }
+
+        Assert.InRange(held / (double)classes, 0.95 - 0.021, 0.95 + 0.021 + 0.02);
+    }
+
+    [Fact]
+    public void Trials_of_a_group_say_how_much_one_group_scatters()
+    {
+        GroupReadings[] groups =
+        [
+            .. Drawn(groups: 12, reacted: 1, seed: 11)
+                .Select((g, i) => new GroupReadings($"G{i / 3}", $"{1 + i % 3}", g.Readings)),
+        ];
+
+        ClassQuantity ratio = Analyse(groups).Class.Find("moleRatio")!;
+
+        Assert.Equal(4, ratio.Count);
+        Assert.Equal(3, ratio.DegreesOfFreedom);
+        Assert.InRange(ratio.Within, 0.02, 0.3);
+    }
+
+    /// <summary>Groups with nothing wrong but the share of metal that reacted, read on a two-decimal balance.</summary>
+    private static IEnumerable<GroupReadings> Drawn(int groups, double reacted, ulong seed)
+    {
+        var stream = new RandomStream(seed, 0);
+        for (int g = 0; g < groups; g++)
+        {
+            double empty = 28 + 5 * stream.NextDouble();
+            double sample = 0.20 + 0.08 * stream.NextDouble();
+            double[] masses = [empty, empty + sample, empty + sample + 0.65826 * reacted * sample];
+            string[] digits = [.. masses.Select(m => $"{Math.Round((m + 0.007 * stream.NextNormal()) * 100) / 100:F2}")];
+            yield return Given.Group($"{g + 1}", ("empty", digits[0]), ("before", digits[1]), ("after", digits[2]));
+        }
+    }
+
+    private static ClassFindings Analyse(IEnumerable<GroupReadings> groups) =>
+        ClassAnalysis.Of(Given.Magnesium, Given.Class(Given.Magnesium, [.. groups]), Given.Weights);
+}
