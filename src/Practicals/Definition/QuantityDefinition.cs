@@ -14,6 +14,9 @@ public sealed class QuantityDefinition(string id, string label, string unit, Exp
     /// <summary>Its unit; <c>1</c> for a ratio.</summary>
     public string Unit { get; } = unit;
 
+    /// <summary>The unit as it stands behind a number in a sentence: <c> g</c>, <c> %</c>, nothing for a ratio.</summary>
+    public string UnitBehind => Unit == "1" ? string.Empty : " " + Unit;
+
     /// <summary>How it follows from readings (a repeated reading stands for its last time) and molar masses.</summary>
     public Expression Formula { get; } = formula;
 

@@ -15,6 +15,8 @@ internal static class ChangeTest
     /// <summary>Fewer groups than this cannot reach 5 % in a two-sided sign test: 2 · 2⁻⁵ = 0.0625.</summary>
     private const int FewestForSigns = 6;
 
+    private const int MostSignsDrawn = 20_000_000;
+
     /// <summary>The evidence of a class.</summary>
     public static ChangeEvidence Of(Practical practical, IReadOnlyList<GroupFindings> groups, double divisionInGrams)
     {
@@ -25,20 +27,24 @@ internal static class ChangeTest
             return new ChangeEvidence.Unjudged("No group's readings give a change of mass, so nothing can be said of it.");
         }
 
-        return practical.Findings.Expect == ExpectedChange.Same
-            ? Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams)
-            : Direction(changes, practical.Findings.Expect == ExpectedChange.Rises);
+        if (practical.Findings.Expect == ExpectedChange.Same)
+        {
+            return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams);
+        }
+
+        return Direction(changes, practical.Findings.Expect == ExpectedChange.Rises);
     }
 
     private static ChangeEvidence.Direction Direction(QuantityEstimate[] changes, bool rises)
     {
-        double[] values = [.. changes.Select(c => c.Value)];
-        // Readings are decimals: half a division separates a change from none.
-        int rose = values.Count(v => v > 1e-9);
-        int fell = values.Count(v => v < -1e-9);
-        double signs = ExactTests.Sign(rose, fell);
+        // Readings are decimals, so their differences are: exact ties stay ties.
+        decimal[] exact = [.. changes.Select(c => (decimal)Math.Round(c.Value, c.Decimals))];
+        double[] values = [.. exact.Select(v => (double)v)];
+        int rose = exact.Count(v => v > 0);
+        int fell = exact.Count(v => v < 0);
+        double signs = SignTest.Of(values) is SignTestResult.Tested tested ? tested.Test.TwoSidedProbability : 1;
         double mean = Summary.Mean(values);
-        double permuted = ExactTests.SignFlip(values);
+        double permuted = Permuted(exact);
         bool right = rises ? mean > 0 : mean < 0;
         if (changes.Length < FewestForSigns)
         {
@@ -50,6 +56,18 @@ internal static class ChangeTest
 
         bool shown = right && signs < Level && permuted < Level;
         return new ChangeEvidence.Direction(rose, fell, signs, permuted, shown, ManyGroups(values.Length, rose, fell, signs, shown, rises));
+    }
+
+    /// <summary>Exact for a class; drawn, with a fixed seed and a bounded effort, for thousands of groups.</summary>
+    private static double Permuted(decimal[] changes)
+    {
+        int draws = Math.Clamp(MostSignsDrawn / changes.Length, 2_000, SignFlipTest.UsualDraws);
+        return SignFlipTest.Of(changes, seed: 1, draws) switch
+        {
+            PermutationResult.Exact exact => exact.Tails.TwoSided,
+            PermutationResult.Sampled sampled => sampled.Tails.TwoSided,
+            _ => 1, // Every change is zero: nothing speaks for a direction.
+        };
     }
 
     private static string ManyGroups(int n, int rose, int fell, double signs, bool shown, bool rises)
@@ -73,14 +91,22 @@ internal static class ChangeTest
             : $"These data do not show that the mass {direction}: the mean change is {numbers}, and {who.ToLowerInvariant()} are too few for more.";
     }
 
-    private static ChangeEvidence Sameness(QuantityEstimate[] changes, double bandInGrams)
+    private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double bandInGrams)
     {
         double[] values = [.. changes.Select(c => c.Value)];
         double u = Math.Sqrt(changes.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / changes.Length;
         double mean = Summary.Mean(values);
-        double below = StandardNormal.UpperTail((mean + bandInGrams) / u);
-        double above = StandardNormal.UpperTail((bandInGrams - mean) / u);
-        double p = Math.Max(below, above);
+        // With few groups their own scatter says little: what the balance leaves open is known better.
+        EquivalenceResult result = values.Length < FewestForSigns
+            ? Equivalence.OfEstimate(mean, u, double.PositiveInfinity, (-bandInGrams, bandInGrams))
+            : Equivalence.OfMean(values, -bandInGrams, bandInGrams);
+        double p = result switch
+        {
+            EquivalenceResult.WithinBounds within => within.Evidence.Probability,
+            EquivalenceResult.BeyondBounds beyond => beyond.Evidence.Probability,
+            EquivalenceResult.CannotTell open => open.Evidence.Probability,
+            _ => 1,
+        };
         string numbers = $"{Figures.WithUncertainty(mean, u)} g on average";
         string band = $"{bandInGrams.ToString("0.####", CultureInfo.InvariantCulture)} g";
         return new ChangeEvidence.Sameness(

@@ -62,7 +62,7 @@ public sealed class Identifiability
         }
 
         /// <summary>Sets of one, then two, ... readings, each size in the practical's order; a practical has few.</summary>
-        public IReadOnlyList<ReadingDefinition> FewestThatDetermine(QuantityProgram program)
+        public ReadingDefinition[] FewestThatDetermine(QuantityProgram program)
         {
             for (int size = 1; size <= absent.Length; size++)
             {

@@ -23,7 +23,7 @@ internal sealed class Stoichiometry
         var sides = equation.Reactants.Select(t => (Term: t, Side: result.consumed))
             .Concat(equation.Products.Select(t => (Term: t, Side: result.made)))
             .Zip(balanced.Coefficients, (t, n) => (t.Term, t.Side, Moles: n))
-            .Select(t => (t.Side, t.Moles, Index: indices[reaction.Materials[t.Term.Formula.Text]], Mass: t.Term.Formula.MolarMass(weights).Value))
+            .Select(t => (t.Side, t.Moles, Index: indices[reaction.Materials[t.Term.Formula.ToString()]], Mass: t.Term.Formula.MolarMass(weights).Value))
             .ToList();
         (_, long limitingMoles, _, double limitingMass) = sides.First(s => s.Index == result.limiting);
         foreach ((List<(int, double, bool)> side, long moles, int index, double mass) in sides)
