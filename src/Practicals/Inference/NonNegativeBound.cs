@@ -8,6 +8,9 @@ namespace Calx.Practicals.Inference;
 /// </summary>
 internal static class NonNegativeBound
 {
+    /// <summary>So far below 0 the cut-off normal is an exponential to 0.3 %, and its own tail soon underflows.</summary>
+    private const double FarBelow = 30;
+
     /// <summary>
     /// The bound below which the quantity lies with probability <paramref name="coverage"/>, all values from 0 upwards
     /// being equally credible beforehand: the normal of the measurement, cut off at 0.
@@ -19,7 +22,13 @@ internal static class NonNegativeBound
     /// shrinks towards 0 but never turns negative.</returns>
     public static double Upper(double measured, double standardUncertainty, double coverage)
     {
-        double stillAbove = (1 - coverage) * StandardNormal.UpperTail(-measured / standardUncertainty);
+        double below = -measured / standardUncertainty;
+        if (below > FarBelow)
+        {
+            return standardUncertainty * -Math.Log(1 - coverage) / below;
+        }
+
+        double stillAbove = (1 - coverage) * StandardNormal.UpperTail(below);
         return Math.Max(0, measured - standardUncertainty * StandardNormal.Quantile(stillAbove));
     }
 }

@@ -24,7 +24,7 @@ public sealed class BenchModel
         this.practical = practical;
         materials = practical.Materials.Select((m, i) => (m.Id, i)).ToDictionary(StringComparer.Ordinal);
         reactions = practical.Reactions.ToDictionary(
-            r => r.Id, r => Stoichiometry.Of(r, practical.Materials, materials, weights), StringComparer.Ordinal);
+            r => r.Id, r => new Stoichiometry(r, practical.Materials, materials, weights), StringComparer.Ordinal);
     }
 
     /// <summary>The true masses of one group.</summary>

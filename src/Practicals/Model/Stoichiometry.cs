@@ -1,5 +1,5 @@
 using Calx.Chemistry.Elements;
-using Calx.Chemistry.Equations;
+using Calx.Chemistry.Formulas;
 using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Model;
@@ -8,30 +8,28 @@ namespace Calx.Practicals.Model;
 internal sealed class Stoichiometry
 {
     private readonly int limiting;
-    private readonly List<(int Material, double GramsPerGram, bool Air)> consumed = [];
-    private readonly List<(int Material, double GramsPerGram, bool Air)> made = [];
+    private readonly Flow[] consumed;
+    private readonly Flow[] made;
 
-    private Stoichiometry(int limiting) => this.limiting = limiting;
-
-    /// <summary>Looks up coefficients and molar masses. The equation was checked balanced when the file was read.</summary>
-    public static Stoichiometry Of(
+    /// <summary>Looks up coefficients and molar masses.</summary>
+    /// <param name="reaction">The reaction, its equation balanced.</param>
+    /// <param name="materials">The practical's materials.</param>
+    /// <param name="indices">The place of each material in that list.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    public Stoichiometry(
         Reaction reaction, IReadOnlyList<Material> materials, Dictionary<string, int> indices, AtomicWeights weights)
     {
-        Equation equation = Equation.Parse(reaction.EquationText).Value;
-        var balanced = (BalancingResult.Balanced)equation.Balance();
-        var result = new Stoichiometry(indices[reaction.Limiting]);
-        var sides = equation.Reactants.Select(t => (Term: t, Side: result.consumed))
-            .Concat(equation.Products.Select(t => (Term: t, Side: result.made)))
-            .Zip(balanced.Coefficients, (t, n) => (t.Term, t.Side, Moles: n))
-            .Select(t => (t.Side, t.Moles, Index: indices[reaction.Materials[t.Term.Formula.ToString()]], Mass: t.Term.Formula.MolarMass(weights).Value))
-            .ToList();
-        (_, long limitingMoles, _, double limitingMass) = sides.First(s => s.Index == result.limiting);
-        foreach ((List<(int, double, bool)> side, long moles, int index, double mass) in sides)
-        {
-            side.Add((index, moles * mass / (limitingMoles * limitingMass), materials[index].Air));
-        }
+        limiting = indices[reaction.Limiting];
+        ReactionTerm limitingTerm = reaction.Reactants.First(t => t.Material == reaction.Limiting);
+        double gramsOfLimiting = MassOf(limitingTerm);
+        consumed = [.. reaction.Reactants.Select(FlowOf)];
+        made = [.. reaction.Products.Select(FlowOf)];
 
-        return result;
+        double MassOf(ReactionTerm term) =>
+            term.Coefficient * Formula.Parse(term.FormulaText).Value.MolarMass(weights).Value;
+
+        Flow FlowOf(ReactionTerm term) => new(
+            indices[term.Material], MassOf(term) / gramsOfLimiting, materials[indices[term.Material]].Air);
     }
 
     /// <summary>Lets a fraction of the limiting material react where it lies.</summary>
@@ -42,19 +40,22 @@ internal sealed class Stoichiometry
     public void Proceed(Contents place, double fraction, double escapes, double cap)
     {
         double reacted = fraction * place[limiting];
-        foreach ((int material, double gramsPerGram, bool air) in consumed)
+        foreach (Flow flow in consumed)
         {
-            if (!air)
+            if (!flow.Air)
             {
-                place[material] -= gramsPerGram * reacted;
+                place[flow.Material] -= flow.GramsPerGram * reacted;
             }
         }
 
-        foreach ((int material, double gramsPerGram, bool air) in made)
+        foreach (Flow flow in made)
         {
-            double mass = gramsPerGram * reacted;
-            double stays = air ? Math.Min(mass, Math.Max(0, cap - place[material])) : mass * (1 - escapes);
-            place[material] += stays;
+            double mass = flow.GramsPerGram * reacted;
+            place[flow.Material] += flow.Air
+                ? Math.Min(mass, Math.Max(0, cap - place[flow.Material]))
+                : mass * (1 - escapes);
         }
     }
+
+    private readonly record struct Flow(int Material, double GramsPerGram, bool Air);
 }

@@ -10,6 +10,10 @@ public class ConstantMassRuleTests
     // One reading at 0.01 g: √(1/12 + 0.49) · 0.01 g, worked by hand.
     private const double ReadingUncertainty = 0.0075719;
 
+    private static readonly double ChangeOfOneGram = new IdealRun(Given.Magnesium, Given.Weights).ChangeOfOneGram;
+    private readonly GroupEstimator twoDecimals = EstimatorFor(0.01m);
+    private readonly GroupEstimator threeDecimals = EstimatorFor(0.001m);
+
     [Theory]
     [InlineData("30.40", "30.42", ConstantMassVerdict.Same)]
     [InlineData("30.42", "30.40", ConstantMassVerdict.Same)]
@@ -84,18 +88,20 @@ public class ConstantMassRuleTests
         Assert.InRange(held / (double)draws, 0.95 - 0.0103, 1);
     }
 
-    private static ConstantMass Judge(string before, params string[] after) => Judge(0.01, ReadingUncertainty, before, after);
+    private ConstantMass Judge(string before, params string[] after) => Judge(0.01, ReadingUncertainty, before, after);
 
-    private static ConstantMass Judge(double division, double uncertainty, string before, params string[] after)
+    private ConstantMass Judge(double division, double uncertainty, string before, params string[] after)
     {
         (string, string)[] weighings = [.. after.Select((digits, i) => (i == 0 ? "after" : $"after{i + 1}", digits))];
         GroupReadings group = Given.Group("1", [("empty", "30.00"), ("before", before), .. weighings]);
-        var balance = new BalanceReport(new BalanceOptions((decimal)division), new Dictionary<string, decimal>());
-        var sample = (QuantityEstimate)new GroupEstimator(Given.Magnesium, balance, Given.Weights)
+        var sample = (QuantityEstimate)(division == 0.01 ? twoDecimals : threeDecimals)
             .Estimate(group).Single(q => q.Quantity.Id == "sampleMass");
         return Rule(division).Judge(group, sample, uncertainty);
     }
 
+    private static GroupEstimator EstimatorFor(decimal division) => new(
+        Given.Magnesium, new BalanceReport(new BalanceOptions(division), new Dictionary<string, decimal>()), Given.Weights);
+
     private static ConstantMassRule Rule(double division) => new(
-        Given.Magnesium.Findings.ConstantMass!, division, new IdealRun(Given.Magnesium, Given.Weights).ChangeOfOneGram);
+        Given.Magnesium.Findings.ConstantMass!, division, ChangeOfOneGram);
 }
