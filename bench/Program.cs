@@ -7,6 +7,9 @@ using Calx.Bench.Beside;
 Capability[] capabilities =
 [
     new("normals", typeof(RandomStreamBenchmark), RandomStreamBeside.Run),
+    new("random-effects", typeof(RandomEffectsBenchmark), RandomEffectsBeside.Run),
+    new("york", typeof(YorkBenchmark), YorkBeside.Run),
+    new("bootstrap", typeof(BootstrapBenchmark), BootstrapBeside.Run),
 ];
 
 Capability? chosen = capabilities.FirstOrDefault(capability => args.Length > 0 && capability.Name == args[0]);

@@ -15,7 +15,9 @@ public sealed class DixonDistribution
     private const double LogStep = 0.125;
     private const double Lowest = -6.5;
     private const double Highest = 7.5;
-    private const double LeastLogRange = -12;
+
+    /// <summary>Points whose two densities multiply to less than e to the minus this add nothing to twelve figures.</summary>
+    private const double Negligible = 40;
 
     private readonly int count;
     private readonly int gap;
@@ -70,33 +72,36 @@ public sealed class DixonDistribution
     private double Integral(double ratio)
     {
         double mostLogRange = Math.Log(Highest - Lowest);
+        double leastLogRange = LeastLogRange();
         double sum = 0;
-        for (double largest = Lowest; largest <= Highest; largest += Step)
+        for (double log = leastLogRange; log <= mostLogRange; log += LogStep)
         {
-            double density = StandardNormal.Density(largest);
-            for (double log = LeastLogRange; log <= mostLogRange; log += LogStep)
+            double range = Math.Exp(log);
+            for (double largest = Lowest; largest <= Highest; largest += Step)
             {
-                double range = Math.Exp(log);
-                sum += density * range * Inner(largest, range, ratio);
+                sum += range * Inner(largest, range, ratio);
             }
         }
 
         return sum * Step * LogStep * Arrangements();
     }
 
+    // The m values between and the range itself make the integrand fall as range^(m+1) towards 0.
+    private double LeastLogRange() => -(26 + Math.Log(Arrangements())) / (Between + 1);
+
     private double Inner(double largest, double range, double ratio)
     {
         double low = largest - range;
-        double below = StandardNormal.Cumulative(low);
-        double kept = Chance(low, largest - (ratio * range));
-        double inside = Math.Pow(kept, Between);
-        if (gap == 2)
+        if ((largest * largest) + (low * low) > 2 * Negligible)
         {
-            double above = Chance(largest - (ratio * range), largest);
-            inside += Between * Math.Pow(kept, Between - 1) * above;
+            return 0;
         }
 
-        return Math.Pow(below, left) * StandardNormal.Density(low) * inside;
+        double edge = largest - (ratio * range);
+        double kept = Chance(low, edge);
+        double inside = Math.Pow(kept, Between);
+        inside += gap == 2 ? Between * Math.Pow(kept, Between - 1) * Chance(edge, largest) : 0;
+        return StandardNormal.Density(largest) * StandardNormal.Density(low) * Math.Pow(StandardNormal.Cumulative(low), left) * inside;
     }
 
     // n!/(j! m!): which values lie beyond, at the two ends, and between.

@@ -120,7 +120,7 @@ public class OutlierTests
                             break;
                     }
                 }
-            }, iter: 25);
+            }, iter: 12);
 
     [Fact]
     public void The_group_that_scatters_most_is_tested()
