@@ -79,7 +79,14 @@ public sealed class RandomStream
         Xoshiro local = generator;
         for (int i = 0; i < values.Length; i++)
         {
-            values[i] = Ziggurat.Next(ref local);
+            ulong bits = local.Next();
+            if (!Ziggurat.TryQuick(bits, out values[i]))
+            {
+                // A copy is handed over, so that the state of the loop need not leave the registers.
+                Xoshiro copy = local;
+                values[i] = Ziggurat.Decide(ref copy, bits);
+                local = copy;
+            }
         }
 
         generator = local;
