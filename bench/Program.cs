@@ -6,6 +6,7 @@ using Calx.Bench.Beside;
 // A line a capability: its name, its BenchmarkDotNet class, and its comparison with a peer.
 Capability[] capabilities =
 [
+    new("montecarlo", typeof(MonteCarloBenchmark), MonteCarloBeside.Run),
     new("normals", typeof(RandomStreamBenchmark), RandomStreamBeside.Run),
     new("random-effects", typeof(RandomEffectsBenchmark), RandomEffectsBeside.Run),
     new("york", typeof(YorkBenchmark), YorkBeside.Run),
