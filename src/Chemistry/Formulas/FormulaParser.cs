@@ -164,12 +164,18 @@ internal ref partial struct FormulaParser
 
     private Parsed<Formula> Result(string? source)
     {
+        ElementCount[] merged = Merged();
+        foreach (ElementCount entry in merged)
+        {
+            if (entry.Count > FormulaLimits.Atoms)
+            {
+                return new TextFault(new SourceSpan(offset, text.Length), FormulaFaults.TooManyAtoms);
+            }
+        }
+
         ReadOnlySpan<char> written = plain[..plainLength];
-        return new Formula(
-            source is not null && written.SequenceEqual(source) ? source : new string(written),
-            Merged(),
-            charge,
-            state);
+        string kept = source is not null && written.SequenceEqual(source) ? source : new string(written);
+        return new Formula(kept, merged, charge, state);
     }
 
     // Atoms of one element, wherever they stand, become one entry in order of first appearance.
