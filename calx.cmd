@@ -26,9 +26,9 @@ if not exist "%OUT%" mkdir "%OUT%"
 rem The stamp is written before the build, so that a file saved meanwhile counts as newer.
 echo built> "%OUT%\current.new"
 pushd "%HOME_FOLDER%"
-rem Compiled ahead of time where the packages for that can be had, otherwise the plain build. Restoring is locked: for
-rem one runtime alone it would rewrite the lock files.
-dotnet restore src\App --locked-mode -r win-x64 -p:PublishReadyToRun=true --artifacts-path artifacts\build -v q --nologo > "%OUT%\build.log" 2>&1
+rem Compiled ahead of time where the packages for that can be had, otherwise the plain build. Restoring is locked, as
+rem running the program is no time to change the lock files.
+dotnet restore src\App --locked-mode -p:RuntimeIdentifier=win-x64 -p:PublishReadyToRun=true --artifacts-path artifacts\build -v q --nologo > "%OUT%\build.log" 2>&1
 if errorlevel 1 goto plain
 dotnet publish src\App --no-restore -c Release -r win-x64 -p:PublishReadyToRun=true --no-self-contained --artifacts-path artifacts\build -o "%OUT%\program" -v q --nologo >> "%OUT%\build.log" 2>&1
 if errorlevel 1 goto failed

@@ -19,6 +19,7 @@ internal static class AllCommands
             [new("calx demo", "a whole class's result from an invented lesson")],
             (result, surroundings) => Run(result.GetValue(version), surroundings));
         root.Options.Add(version);
+        root.Subcommands.Add(FormulaCommand.Create());
         return root;
     }
 

@@ -20,6 +20,8 @@ internal sealed class Verb : Command
         Options.Add(Help);
         // The wording of a word too many is ours: see CommandLine.
         TreatUnmatchedTokensAsErrors = false;
+        // Never called: it says that a command with others below it may also stand alone.
+        SetAction(_ => ExitCode.Done);
     }
 
     /// <summary>Asks for the help page.</summary>

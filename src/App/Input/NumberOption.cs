@@ -1,0 +1,60 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+
+namespace Calx.App.Input;
+
+/// <summary>Options that take a number, with their range and our own wording of a fault.</summary>
+internal static class NumberOption
+{
+    /// <summary>An option that takes a whole number within bounds.</summary>
+    public static Option<long?> Whole(string name, string description, long least, long most)
+    {
+        return new Option<long?>(name)
+        {
+            Description = description,
+            HelpName = "N",
+            CustomParser = result => Parse(result, name, least, most),
+        };
+    }
+
+    /// <summary>An option that takes a number strictly between bounds.</summary>
+    public static Option<double?> Between(string name, string description, string helpName, double above, double below)
+    {
+        return new Option<double?>(name)
+        {
+            Description = description,
+            HelpName = helpName,
+            CustomParser = result => Parse(result, name, above, below),
+        };
+    }
+
+    private static long? Parse(ArgumentResult result, string name, long least, long most)
+    {
+        string text = result.Tokens[0].Value;
+        if (long.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out long number)
+            && number >= least && number <= most)
+        {
+            return number;
+        }
+
+        result.AddError(string.Create(
+            CultureInfo.InvariantCulture,
+            $"{name}: '{text}' is not a whole number from {least} to {most}"));
+        return null;
+    }
+
+    private static double? Parse(ArgumentResult result, string name, double above, double below)
+    {
+        string text = result.Tokens[0].Value;
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+            && number > above && number < below)
+        {
+            return number;
+        }
+
+        string range = double.IsFinite(below) ? $"between {above} and {below}" : $"above {above}";
+        result.AddError(string.Create(CultureInfo.InvariantCulture, $"{name}: '{text}' is not a number {range}"));
+        return null;
+    }
+}

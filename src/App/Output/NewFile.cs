@@ -1,0 +1,61 @@
+using System.Text;
+
+namespace Calx.App.Output;
+
+/// <summary>Writes a result to disk whole or not at all.</summary>
+internal static class NewFile
+{
+    /// <summary>
+    /// Writes UTF-8 text to a file beside the target and then renames it, so that neither a fault nor Ctrl-C leaves
+    /// half a file. The person named this file: an older one of that name is replaced.
+    /// </summary>
+    /// <exception cref="IOException">The folder is missing, full, or may not be written.</exception>
+    public static void Replace(string fullPath, string text, CancellationToken cancellation) =>
+        Write(fullPath, text, overwrite: true, cancellation);
+
+    /// <summary>The same under a name that the person did not choose: never replaces a file.</summary>
+    /// <returns>The path written: <paramref name="fullPath"/>, or the first free one of <c>name-2</c>, <c>name-3</c> ...
+    /// </returns>
+    /// <exception cref="IOException">The folder is missing, full, or may not be written.</exception>
+    public static string Beside(string fullPath, string text, CancellationToken cancellation)
+    {
+        for (int number = 1; ; number++)
+        {
+            string path = number == 1 ? fullPath : Numbered(fullPath, number);
+            if (File.Exists(path) || Directory.Exists(path))
+            {
+                continue;
+            }
+
+            try
+            {
+                Write(path, text, overwrite: false, cancellation);
+                return path;
+            }
+            catch (IOException) when (File.Exists(path))
+            {
+                // Another program took the name between the two steps: on to the next.
+            }
+        }
+    }
+
+    private static string Numbered(string fullPath, int number) => Path.Combine(
+        Path.GetDirectoryName(fullPath)!,
+        $"{Path.GetFileNameWithoutExtension(fullPath)}-{number}{Path.GetExtension(fullPath)}");
+
+    private static void Write(string fullPath, string text, bool overwrite, CancellationToken cancellation)
+    {
+        string part = $"{fullPath}.{Guid.NewGuid():N}.part";
+        try
+        {
+            File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            cancellation.ThrowIfCancellationRequested();
+            File.Move(part, fullPath, overwrite);
+        }
+        finally
+        {
+            // Where the rename succeeded there is nothing of this name left, and Delete does nothing.
+            File.Delete(part);
+        }
+    }
+}
