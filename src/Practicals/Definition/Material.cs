@@ -1,8 +1,10 @@
+using Calx.Chemistry.Formulas;
+
 namespace Calx.Practicals.Definition;
 
 /// <summary>A substance of a practical, in the form in which it is used: the metal and its oxide film are two.</summary>
 public sealed class Material(
-    string id, string label, string? formulaText, string? form, bool air, bool flammableLiquid, FilePosition at)
+    string id, string label, Formula? formula, string? form, bool air, bool flammableLiquid, FilePosition at)
 {
     /// <summary>Its id, unique among the materials.</summary>
     public string Id { get; } = id;
@@ -10,8 +12,11 @@ public sealed class Material(
     /// <summary>Its name for people.</summary>
     public string Label { get; } = label;
 
-    /// <summary>Its formula as written, or null for a mixture without one.</summary>
-    public string? FormulaText { get; } = formulaText;
+    /// <summary>Its formula, or null for a mixture without one.</summary>
+    public Formula? Formula { get; } = formula;
+
+    /// <summary>Its formula in plain text, or null.</summary>
+    public string? FormulaText => Formula?.ToString();
 
     /// <summary>Its form in words (ribbon, powder, solution of 1 mol/dm³), or null.</summary>
     public string? Form { get; } = form;

@@ -1,9 +1,11 @@
+using Calx.Chemistry.Equations;
+
 namespace Calx.Practicals.Definition;
 
 /// <summary>A reaction between materials of the practical, by a balanced equation.</summary>
 public sealed class Reaction(
     string id,
-    string equationText,
+    Equation equation,
     string limiting,
     IReadOnlyList<ReactionTerm> reactants,
     IReadOnlyList<ReactionTerm> products,
@@ -12,8 +14,11 @@ public sealed class Reaction(
     /// <summary>Its id, unique among the reactions.</summary>
     public string Id { get; } = id;
 
-    /// <summary>The equation as written.</summary>
-    public string EquationText { get; } = equationText;
+    /// <summary>Its equation, balanced as it stands.</summary>
+    public Equation Equation { get; } = equation;
+
+    /// <summary>The equation in plain text.</summary>
+    public string EquationText => Equation.ToString();
 
     /// <summary>Id of the reactant of which a fraction reacts.</summary>
     public string Limiting { get; } = limiting;

@@ -3,6 +3,7 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>Reads what stands on the bench: materials, reactions, parts, places and gauges.</summary>
 internal sealed class BenchReader(IdTables ids, FaultList faults)
 {
+    private readonly FormulaReader formulas = new(faults);
     private readonly EquationReader equations = new(ids, faults);
 
     public Bench Read(FileMap root)
@@ -19,7 +20,7 @@ internal sealed class BenchReader(IdTables ids, FaultList faults)
     private Material Material(FileMap map) => new(
         map.Id("id", ids.Materials),
         map.Text("label"),
-        equations.OptionalFormula(map, "formula"),
+        formulas.Optional(map, "formula"),
         map.OptionalText("form"),
         map.Flag("air"),
         map.Flag("flammableLiquid"),

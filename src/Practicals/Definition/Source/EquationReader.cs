@@ -1,72 +1,129 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using Calx.Measurement.Expressions;
+using Calx.Chemistry.Equations;
+using Calx.Chemistry.Formulas;
+using Calx.Measurement.Numbers;
 
 namespace Calx.Practicals.Definition.Source;
 
-/// <summary>Reads formulas and equations, and ties the formulas of an equation to the practical's materials.</summary>
-internal sealed partial class EquationReader(IdTables ids, FaultList faults)
+/// <summary>Reads equations, checks that they balance, and ties their formulas to the practical's materials.</summary>
+internal sealed class EquationReader(IdTables ids, FaultList faults)
 {
-    public string? OptionalFormula(FileMap map, string key) => map.Find(key) is ScalarNode node ? Formula(node) : null;
+    /// <summary>Stands in for an equation that could not be read; the practical is then not used.</summary>
+    private static readonly Equation Unread = Equation.Parse("H -> H").Value;
 
-    public string NeededFormula(FileMap map, string key) =>
-        map.Need(key, "a formula") is ScalarNode node ? Formula(node) ?? "?" : "?";
-
-    public string? Formula(ScalarNode node)
-    {
-        if (!node.Text.Contains(' ', StringComparison.Ordinal))
-        {
-            return node.Text;
-        }
-
-        faults.Add(node.At, $"'{node.Text}' is no formula");
-        return null;
-    }
-
-    public void CheckMolarMasses(ScalarNode written, Expression formula)
-    {
-        foreach (MolarMassTerm term in formula.Nodes.OfType<MolarMassTerm>())
-        {
-            Formula(new ScalarNode(term.Formula, Plain: true, FileMap.Within(written, term.Span)));
-        }
-    }
+    private readonly FormulaReader formulas = new(faults);
 
     public Reaction Reaction(FileMap map, IReadOnlyList<Material> materials)
     {
-        _ = materials;
-        var meant = new Dictionary<string, string>(StringComparer.Ordinal);
-        FileMap? pairs = map.Map("materials", "materials, formula to material");
-        foreach (FileEntry entry in pairs?.Pairs() ?? [])
-        {
-            meant[entry.Key.Text] = map.ReferenceOf(entry.Value, ids.Materials) ?? "?";
-        }
-
         string id = map.Id("id", ids.Reactions);
-        string text = map.Text("equation");
-        string[] sides = text.Split("->");
-        if (sides.Length != 2)
+        Equation equation = EquationOf(map);
+        var meant = new MeantMaterials(equation, faults);
+        foreach (FileEntry entry in map.Map("materials", "materials, formula to material")?.Pairs() ?? [])
         {
-            faults.Add(map.At, "an equation has one arrow");
+            Formula? formula = formulas.Of(entry.Key);
+            string? material = map.ReferenceOf(entry.Value, ids.Materials);
+            if (formula is not null && material is not null)
+            {
+                meant.Add(entry, formula, materials.First(m => m.Id == material));
+            }
         }
 
-        return new Reaction(
-            id, text, map.Reference("limiting", ids.Materials), Side(sides[0], meant), Side(sides[^1], meant), map.At);
+        IReadOnlyList<ReactionTerm> reactants = meant.Side(equation.Reactants);
+        IReadOnlyList<ReactionTerm> products = meant.Side(equation.Products);
+        FilePosition written = map.Find("equation")?.At ?? map.At;
+        if (equation != Unread)
+        {
+            meant.CheckComplete(written);
+        }
+
+        return new Reaction(id, equation, Limiting(map, equation, reactants), reactants, products, map.At);
     }
 
-    public Alternative Alternative(FileMap map) => new(
-        map.Id("id", ids.Alternatives),
-        map.Text("label"),
-        map.Text("equation"),
-        map.Text("sample"),
-        map.Texts("stays"),
-        map.At);
+    public Alternative Alternative(FileMap map)
+    {
+        string id = map.Id("id", ids.Alternatives);
+        string label = map.Text("label");
+        Equation equation = EquationOf(map);
+        Term sample = map.Need("sample", "the reactant that is the sample") is FileNode written
+            ? TermOf(written, equation.Reactants, "reactant") ?? Unread.Reactants[0]
+            : Unread.Reactants[0];
+        Term[] stays = [.. Stays(map).Select(node => TermOf(node, equation.Products, "product")).OfType<Term>()];
+        return new Alternative(id, label, equation, sample, stays, map.At);
+    }
 
-    private static ReactionTerm[] Side(string side, Dictionary<string, string> meant) =>
-        [.. side.Split(" + ").Select(t => Written().Match(t.Trim())).Select(m => new ReactionTerm(
-            m.Groups[1].Length == 0 ? 1 : long.Parse(m.Groups[1].Value, CultureInfo.InvariantCulture),
-            m.Groups[2].Value,
-            meant.GetValueOrDefault(m.Groups[2].Value, "?")))];
+    /// <summary>Whether two formulas mean the same species, states of matter left aside.</summary>
+    public static bool Same(Formula a, Formula b) =>
+        a.Charge == b.Charge && a.Composition.Count == b.Composition.Count
+        && a.Composition.All(e => b.CountOf(e.Element) == e.Count);
 
-    [GeneratedRegex(@"^([0-9]{0,3})(.*)\z")]
-    private static partial Regex Written();
+    private IReadOnlyList<FileNode> Stays(FileMap map)
+    {
+        FileNode? value = map.Need("stays", "a list of the products that stay in the vessel");
+        if (value is not (null or UnreadableNode or ListNode { Items.Count: > 0 }))
+        {
+            faults.Add(value.At, "a list of the products that stay in the vessel was expected, such as [Na2CO3]");
+        }
+
+        return (value as ListNode)?.Items ?? [];
+    }
+
+    private Term? TermOf(FileNode node, IReadOnlyList<Term> side, string kind)
+    {
+        Formula? formula = formulas.Of(node);
+        Term? term = formula is null ? null : side.FirstOrDefault(t => Same(t.Formula, formula));
+        if (formula is not null && term is null)
+        {
+            faults.Add(node.At, $"{formula} is no {kind} of this equation; expected {string.Join(", ", side.Select(t => t.Formula))}");
+        }
+
+        return term;
+    }
+
+    private Equation EquationOf(FileMap map)
+    {
+        if (map.Need("equation", "a balanced equation, such as 2Mg + O2 -> 2MgO") is not FileNode value)
+        {
+            return Unread;
+        }
+
+        if (value is not ScalarNode { IsNothing: false } scalar)
+        {
+            faults.Add(value.At, "a balanced equation was expected here, such as 2Mg + O2 -> 2MgO");
+            return Unread;
+        }
+
+        Parsed<Equation> parsed = Equation.Parse(scalar.Text);
+        if (!parsed.Succeeded)
+        {
+            faults.Add(FileMap.Within(scalar, parsed.Fault.Span), parsed.Fault.ToString());
+            return Unread;
+        }
+
+        CheckBalance(parsed.Value, scalar.At);
+        foreach (Term term in parsed.Value.Reactants.Concat(parsed.Value.Products))
+        {
+            formulas.CheckHasMolarMass(term.Formula, scalar.At);
+        }
+
+        return parsed.Value;
+    }
+
+    private void CheckBalance(Equation equation, FilePosition at)
+    {
+        if (equation.CheckAsWritten() is WrittenCheck.NotBalanced wrong)
+        {
+            string hint = equation.Balance() is BalancingResult.Balanced balanced ? $"; did you mean {balanced.Text}?" : "";
+            faults.Add(at, $"the equation is not balanced, {string.Join(", ", wrong.Imbalances)}{hint}");
+        }
+    }
+
+    private string Limiting(FileMap map, Equation equation, IReadOnlyList<ReactionTerm> reactants)
+    {
+        string limiting = map.Reference("limiting", ids.Materials);
+        if (limiting != "?" && equation != Unread && !reactants.Any(r => r.Material == limiting))
+        {
+            faults.Add(map.Find("limiting")!.At, $"'{limiting}' is no reactant of this equation");
+        }
+
+        return limiting;
+    }
 }

@@ -1,3 +1,5 @@
+using Calx.Chemistry.Formulas;
+
 namespace Calx.Practicals.Definition.Source;
 
 /// <summary>Reads what the class is judged on.</summary>
@@ -10,6 +12,7 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
         ["same"] = ExpectedChange.Same,
     };
 
+    private readonly FormulaReader formulas = new(faults);
     private readonly EquationReader equations = new(ids, faults);
 
     public FindingsDefinition Read(FileMap root)
@@ -57,9 +60,9 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
         var elements = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (FileEntry entry in map.Map("elements", "masses, element to quantity")?.Pairs() ?? [])
         {
-            if (equations.Formula(entry.Key) is string element && map.ReferenceOf(entry.Value, ids.Quantities) is string mass)
+            if (formulas.Of(entry.Key) is Formula element && map.ReferenceOf(entry.Value, ids.Quantities) is string mass)
             {
-                elements[element] = mass;
+                elements[element.ToString()] = mass;
             }
         }
 
@@ -68,7 +71,7 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             map.Need("elements", "at least two elements, each with the quantity that is its mass");
         }
 
-        var search = new FormulaSearch(elements, map.Whole("largest", 1), equations.NeededFormula(map, "accepted"), map.At);
+        var search = new Definition.FormulaSearch(elements, map.Whole("largest", 1), formulas.Needed(map, "accepted"), map.At);
         map.Close();
         return search;
     }

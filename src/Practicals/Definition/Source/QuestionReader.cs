@@ -5,7 +5,7 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>Reads what is asked of the readings: quantities, conclusions and answers.</summary>
 internal sealed class QuestionReader(IdTables ids, FaultList faults)
 {
-    private readonly EquationReader equations = new(ids, faults);
+    private readonly FormulaReader formulas = new(faults);
 
     public IReadOnlyList<QuantityDefinition> Quantities(FileMap root) => root.Each("quantities", "a quantity", Quantity);
 
@@ -41,7 +41,7 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
         Expression formula = map.Formula("formula", names);
         if (map.Find("formula") is ScalarNode written)
         {
-            equations.CheckMolarMasses(written, formula);
+            formulas.CheckMolarMasses(written, formula);
             if (formula.Names.Count == 0 && faults.Count == before)
             {
                 faults.Add(written.At, "this formula rests on no reading, so no reading could support it");
