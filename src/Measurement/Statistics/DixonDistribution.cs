@@ -101,7 +101,8 @@ public sealed class DixonDistribution
         double kept = Chance(low, edge);
         double inside = Math.Pow(kept, Between);
         inside += gap == 2 ? Between * Math.Pow(kept, Between - 1) * Chance(edge, largest) : 0;
-        return StandardNormal.Density(largest) * StandardNormal.Density(low) * Math.Pow(StandardNormal.Cumulative(low), left) * inside;
+        double beyond = Math.Pow(StandardNormal.Cumulative(low), left);
+        return StandardNormal.Density(largest) * StandardNormal.Density(low) * beyond * inside;
     }
 
     // n!/(j! m!): which values lie beyond, at the two ends, and between.

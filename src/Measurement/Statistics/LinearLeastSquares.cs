@@ -72,8 +72,8 @@ public static class LinearLeastSquares
 
         DoubleDouble[] rest = Array.ConvertAll(y.ToArray(), value => (DoubleDouble)value);
         var factors = new OrthogonalFactors(columns, rest, Dependent);
-        return factors.DependentColumn is { } column2
-            ? new LinearFitResult.NotFitted($"column {column2} is a combination of those before it")
+        return factors.DependentColumn is { } dependent
+            ? new LinearFitResult.NotFitted($"column {dependent} is a combination of those before it")
             : new LinearFitResult.Fitted(new LinearFit(factors, withIntercept));
     }
 
