@@ -110,9 +110,11 @@ internal sealed partial class FileMap
     {
         foreach (FileEntry entry in (node?.Entries ?? []).Where(e => !asked.Contains(e.Key.Text)))
         {
-            faults.Add(
-                entry.Key.At,
-                $"'{entry.Key.Text}' is no key of {what}; {NearestWord.Choice(entry.Key.Text, asked.Distinct())}");
+            // In { } a comma ends a text; what follows it then looks like a key without a value.
+            string advice = entry.Value is ScalarNode { IsNothing: true }
+                ? "in { } and [ ] a text with a comma needs quotes"
+                : NearestWord.Choice(entry.Key.Text, asked.Distinct());
+            faults.Add(entry.Key.At, $"'{Short(entry.Key.Text)}' is no key of {what}; {advice}");
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -7,7 +8,7 @@ namespace Calx.Practicals.Definition.Source;
 /// Turns the text of a file into nodes with positions. Of YAML only what a person needs is read: keys, lists, texts and
 /// numbers. Anchors, aliases, tags and second documents are faults, so that nothing in a file can grow when it is read.
 /// </summary>
-internal sealed class FileTree
+internal sealed partial class FileTree
 {
     /// <summary>A practical's file is some 15 kB; a mebibyte is far beyond any, and still read at once.</summary>
     public const int LongestText = 1 << 20;
@@ -67,7 +68,10 @@ internal sealed class FileTree
         }
         catch (YamlException fault)
         {
-            faults.Add(At(fault.Start), $"this is not YAML: {Plainly(fault.Message)}");
+            int tab = TabInIndentation().Match(text) is { Success: true } found ? found.Index + found.Length - 1 : -1;
+            faults.Add(
+                tab < 0 ? At(fault.Start) : PositionOf(text, tab),
+                tab < 0 ? $"this is not YAML: {Plainly(fault.Message)}" : "lines are indented with spaces, and this is a tab");
             return null;
         }
         catch (InvalidOperationException)
@@ -145,6 +149,9 @@ internal sealed class FileTree
     }
 
     private static FilePosition At(in Mark mark) => new(checked((int)mark.Line), checked((int)mark.Column));
+
+    [GeneratedRegex(@"^ *\t", RegexOptions.Multiline)]
+    private static partial Regex TabInIndentation();
 
     // Its messages are sentences of several parts; the first says what is wrong.
     private static string Plainly(string message)

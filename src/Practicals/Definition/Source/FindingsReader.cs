@@ -58,7 +58,8 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
         }
 
         var elements = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (FileEntry entry in map.Map("elements", "masses, element to quantity")?.Pairs() ?? [])
+        FileNode masses = map.Need("elements", "masses, element to quantity") ?? new UnreadableNode(map.At);
+        foreach (FileEntry entry in new FileMap(masses, "masses, element to quantity", faults).Pairs())
         {
             if (formulas.Of(entry.Key) is Formula element && map.ReferenceOf(entry.Value, ids.Quantities) is string mass)
             {
@@ -66,9 +67,9 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             }
         }
 
-        if (elements.Count < 2)
+        if (masses is MapNode { Entries.Count: < 2 })
         {
-            map.Need("elements", "at least two elements, each with the quantity that is its mass");
+            faults.Add(masses.At, "a formula needs at least two elements, each with the quantity that is its mass");
         }
 
         var search = new Definition.FormulaSearch(elements, map.Whole("largest", 1), formulas.Needed(map, "accepted"), map.At);
