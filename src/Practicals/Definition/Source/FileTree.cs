@@ -16,6 +16,10 @@ internal sealed partial class FileTree
     /// <summary>The format nests nine deep at most (a mixture set by a fault), so twelve leaves room.</summary>
     public const int Deepest = 12;
 
+    /// <summary>The longest list of a practical has some thirty entries; the bound keeps suggestions for thousands of
+    /// unknown words from costing the product of their numbers.</summary>
+    public const int MostEntries = 200;
+
     private readonly FaultList faults;
     private readonly Stack<OpenNode> open = new();
     private FileNode? root;
@@ -91,18 +95,15 @@ internal sealed partial class FileTree
         {
             case Scalar scalar:
                 Refuse(scalar);
-                Place(new ScalarNode(scalar.Value, scalar.Style == ScalarStyle.Plain, At(scalar.Start)));
-                return true;
+                return Place(new ScalarNode(scalar.Value, scalar.Style == ScalarStyle.Plain, At(scalar.Start)));
             case AnchorAlias alias:
                 faults.Add(At(alias.Start), "an alias (*) is not read; write out what is meant");
-                Place(new UnreadableNode(At(alias.Start)));
-                return true;
+                return Place(new UnreadableNode(At(alias.Start)));
             case MappingStart or SequenceStart:
                 Refuse((NodeEvent)happened);
                 return Open(happened);
             case MappingEnd or SequenceEnd:
-                Place(open.Pop().Close(faults));
-                return true;
+                return Place(open.Pop().Close(faults));
             case DocumentStart second when root is not null:
                 faults.Add(At(second.Start), "a second document starts here; a file holds one practical");
                 return false;
@@ -136,16 +137,22 @@ internal sealed partial class FileTree
         return true;
     }
 
-    private void Place(FileNode node)
+    private bool Place(FileNode node)
     {
-        if (open.TryPeek(out OpenNode? around))
-        {
-            around.Add(node);
-        }
-        else
+        if (!open.TryPeek(out OpenNode? around))
         {
             root = node;
+            return true;
         }
+
+        around.Add(node);
+        bool fits = around.Count <= MostEntries;
+        if (!fits)
+        {
+            faults.Add(node.At, $"there are more than {MostEntries} entries here, which no practical needs");
+        }
+
+        return fits;
     }
 
     private static FilePosition At(in Mark mark) => new(checked((int)mark.Line), checked((int)mark.Column));

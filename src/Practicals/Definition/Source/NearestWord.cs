@@ -6,12 +6,17 @@ internal static class NearestWord
     /// <summary>Longer words are no slip of a key, and comparing them would cost their length squared.</summary>
     private const int LongestWord = 40;
 
+    private const int MostTold = 30;
+
     /// <summary>The words a person may choose from, the nearest one last as a suggestion.</summary>
     public static string Choice(string word, IEnumerable<string> known)
     {
         string[] all = [.. known];
         string? near = Of(word, all);
-        string expected = all.Length == 0 ? "there is none to choose from" : $"expected {string.Join(", ", all)}";
+        string more = all.Length > MostTold ? ", ..." : "";
+        string expected = all.Length == 0
+            ? "there is none to choose from"
+            : $"expected {string.Join(", ", all.Take(MostTold))}{more}";
         return near is null ? expected : $"{expected}; did you mean {near}?";
     }
 

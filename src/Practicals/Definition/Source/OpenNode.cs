@@ -8,6 +8,9 @@ internal sealed class OpenNode(bool isMap, FilePosition at)
     /// <summary>Where it starts.</summary>
     public FilePosition At { get; } = at;
 
+    /// <summary>How many entries it has so far.</summary>
+    public int Count => isMap ? (nodes.Count + 1) / 2 : nodes.Count;
+
     /// <summary>Adds an item of a list; of a map the keys and values by turns.</summary>
     public void Add(FileNode node) => nodes.Add(node);
 

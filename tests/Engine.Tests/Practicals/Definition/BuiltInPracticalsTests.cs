@@ -16,4 +16,21 @@ public sealed class BuiltInPracticalsTests
         Assert.Empty(reading.Warnings);
         Assert.Equal(id, reading.Practical!.Id);
     }
+
+    [Fact]
+    public void A_mistyped_id_gets_the_nearest_one_as_a_suggestion()
+    {
+        Assert.Null(BuiltInPracticals.Find("magnesium-oxid"));
+        Assert.EndsWith("did you mean magnesium-oxide?", BuiltInPracticals.Unknown("magnesium-oxid"), StringComparison.Ordinal);
+        Assert.DoesNotContain("did you mean", BuiltInPracticals.Unknown("titration"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_text_kept_with_results_is_the_file_as_it_stands()
+    {
+        Practical kept = BuiltInPracticals.Find(Files.Magnesium)!;
+        Assert.Equal(Files.Text(Files.Magnesium), kept.SourceText);
+        Assert.Equal(["copper-sulfate-hydrate", "magnesium-oxide", "sodium-hydrogencarbonate"], BuiltInPracticals.Ids);
+        Assert.Equal(BuiltInPracticals.Ids, BuiltInPracticals.All.Select(p => p.Id));
+    }
 }

@@ -69,6 +69,14 @@ public sealed class HostileFileTests
     }
 
     [Fact]
+    public void A_list_without_end_is_refused_at_its_first_entry_too_many()
+    {
+        string text = "materials:\n" + string.Concat(Enumerable.Range(1, 20_000).Select(i => $"  - {{ id: m{i} }}\n"));
+        DefinitionFault fault = Assert.Single(PracticalReader.Read(text, "f.yaml").Faults);
+        Assert.Equal("f.yaml:202:5: there are more than 200 entries here, which no practical needs", fault.ToString());
+    }
+
+    [Fact]
     public void Bytes_that_are_not_UTF_8_are_told_with_their_place()
     {
         byte[] bytes = [.. "practical: a\ntitle: für "u8, 0xE9, (byte)'\n'];
