@@ -19,7 +19,11 @@ internal static class AllCommands
             [new("calx demo", "a whole class's result from an invented lesson")],
             (result, surroundings) => Run(result.GetValue(version), surroundings));
         root.Options.Add(version);
+        root.Subcommands.Add(AnalyseCommand.Create());
+        root.Subcommands.Add(EquationCommand.Create());
         root.Subcommands.Add(FormulaCommand.Create());
+        root.Subcommands.Add(PracticalsCommand.Create());
+        root.Subcommands.Add(PropagateCommand.Create());
         return root;
     }
 

@@ -62,7 +62,11 @@ public static class ClassAnalysis
             var sample = quantities.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Sample) as QuantityEstimate;
             double uncertainty = group.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(group.Readings[^1]);
             groups.Add(new GroupFindings(
-                group, quantities, constantMass?.Judge(group, sample, uncertainty), oddity.Judge(quantities)));
+                group,
+                quantities,
+                constantMass?.Judge(group, sample, uncertainty),
+                oddity.Judge(quantities),
+                [.. estimator.Contradictions(group)]));
         }
 
         return groups;

@@ -66,7 +66,7 @@ internal sealed class Conclusion
         string alone = key.Count == 1
             ? $", uncertain by {Figures.Text(key.Within, decimals)}{unit} from the balance alone; one group cannot show how groups differ."
             : $"; a single group is uncertain by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit} from the balance alone, {spread}.";
-        return $"{from} {Figures.Text(key.Value, decimals)}{unit} for the {key.Quantity.Label} "
+        return $"{from} {Figures.Text(key.Value, decimals)}{unit} as the {key.Quantity.Label} "
             + $"(95 % interval {Figures.Text(key.Interval.Low, decimals)} to {Figures.Text(key.Interval.High, decimals)}){alone}";
     }
 
@@ -126,10 +126,15 @@ internal sealed class Conclusion
         double[] bounds = [.. judged.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
         string bound = bounds.Length == 0
             ? "how much was still unreacted cannot be said without the sample's mass"
+            : bounds.Length == 1 ? string.Create(
+                CultureInfo.InvariantCulture, $"even so up to {100 * bounds[0]:F0} % could still be unreacted on this balance, if nothing was lost")
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"even so up to {100 * bounds.Min():F0} % (in the group that shows most) to {100 * bounds.Max():F0} % (in the one that shows least) could still be unreacted on this balance, if nothing was lost");
-        return $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass; {bound}.";
+        string who = same == judged.Length
+            ? judged.Length == 1 ? "The one group that reheated" : $"All {Count(same).ToLowerInvariant()} groups that reheated"
+            : $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated";
+        return $"{who} reached constant mass; {bound}.";
     }
 
     private static string Listed(IReadOnlyList<FaultDefinition> causes)

@@ -9,12 +9,17 @@ public sealed class GroupFindings
     private readonly Dictionary<string, QuantityResult> byId;
 
     internal GroupFindings(
-        GroupReadings readings, IReadOnlyList<QuantityResult> quantities, ConstantMass? constantMass, Oddity oddity)
+        GroupReadings readings,
+        IReadOnlyList<QuantityResult> quantities,
+        ConstantMass? constantMass,
+        Oddity oddity,
+        IReadOnlyList<string> contradictions)
     {
         Readings = readings;
         Quantities = quantities;
         ConstantMass = constantMass;
         Oddity = oddity;
+        Contradictions = contradictions;
         byId = quantities.ToDictionary(q => q.Quantity.Id, StringComparer.Ordinal);
     }
 
@@ -33,6 +38,9 @@ public sealed class GroupFindings
 
     /// <summary>Whether the result is to be looked into before it is pooled, with the numbers that say so.</summary>
     public Oddity Oddity { get; }
+
+    /// <summary>Ready-made masses that the group's own readings do not bear out, a sentence each.</summary>
+    public IReadOnlyList<string> Contradictions { get; }
 
     /// <summary>Whether the group is left out of the class's pooled values.</summary>
     public bool IsAnomalous => Oddity is Oddity.Odd;

@@ -13,7 +13,8 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
 {
     private const double Coverage = 0.95;
 
-    private double ToleranceInGrams => rule.ToleranceInDivisions * divisionInGrams;
+    /// <summary>In g, as a decimal: 0.02 is exactly two divisions of 0.01, which binary fractions would miss.</summary>
+    private decimal Tolerance => (decimal)rule.ToleranceInDivisions * (decimal)divisionInGrams;
 
     /// <summary>Judges one group.</summary>
     /// <param name="group">The group's readings.</param>
@@ -34,19 +35,18 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
 
         decimal change = weighings[^1].Value.Value - weighings[^2].Value.Value;
         ConstantMassVerdict verdict = Verdict(change, wholeChange);
-        double? unreacted = wholeChange is double whole ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole) : null;
-        return new ConstantMass(verdict, (double)change, unreacted, Sentence(verdict, change, unreacted));
+        bool wentBack = Math.Sign(changeOfOneGram) * Math.Sign(change) < 0 && Math.Abs(change) > Tolerance;
+        double? unreacted = wholeChange is double whole && !wentBack
+            ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole)
+            : null;
+        return new ConstantMass(verdict, (double)change, unreacted, Sentence(verdict, change, wentBack, unreacted));
     }
 
-    private ConstantMassVerdict Verdict(decimal change, double? wholeChange)
-    {
-        // Compared as decimals: 0.02 is exactly two divisions of 0.01, which binary fractions would miss.
-        decimal tolerance = (decimal)rule.ToleranceInDivisions * (decimal)divisionInGrams;
-        return wholeChange is double whole && ToleranceInGrams > whole / 2 ? ConstantMassVerdict.CannotTell
-            : Math.Abs(change) <= tolerance ? ConstantMassVerdict.Same
+    private ConstantMassVerdict Verdict(decimal change, double? wholeChange) =>
+        wholeChange is double whole && (double)Tolerance > whole / 2 ? ConstantMassVerdict.CannotTell
+            : Math.Abs(change) <= Tolerance ? ConstantMassVerdict.Same
             : change > 0 ? ConstantMassVerdict.Rising
             : ConstantMassVerdict.Falling;
-    }
 
     private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole)
     {
@@ -59,24 +59,25 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         return Math.Min(1, NonNegativeBound.Upper(fraction, standard, Coverage));
     }
 
-    private string Sentence(ConstantMassVerdict verdict, decimal change, double? unreacted)
+    private string Sentence(ConstantMassVerdict verdict, decimal change, bool wentBack, double? unreacted)
     {
         string by = Figures.Text((double)change, change.Scale) + " g";
         string first = verdict switch
         {
-            ConstantMassVerdict.Same => $"The last change, {by}, is within {Tolerance()}: the balance sees no change.",
+            ConstantMassVerdict.Same => $"The last change, {by}, is within {ToleranceInWords}: the balance sees no change.",
             ConstantMassVerdict.Rising => $"The mass still rose by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
             ConstantMassVerdict.Falling => $"The mass still fell by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
-            _ => $"This balance cannot tell: {Tolerance()} is more than half of the whole change expected.",
+            _ => $"This balance cannot tell: {ToleranceInWords} is more than half of the whole change expected.",
         };
         string second = unreacted is double most
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $" At most {100 * most:F0} % can still be unreacted (95 %), if nothing was lost and a reheat converts at least {100 * rule.LeastConversion:F0} % of what is left.")
+            : wentBack ? " The mass moved against the reaction, so something was lost or misread, and how much is unreacted cannot be said."
             : " How much is still unreacted cannot be said without the mass of the sample.";
         return first + second;
     }
 
-    private string Tolerance() => string.Create(
-        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({ToleranceInGrams:0.####} g)");
+    private string ToleranceInWords => string.Create(
+        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({Tolerance:0.####} g)");
 }

@@ -51,8 +51,9 @@ public sealed class GroupEstimator
         return results;
     }
 
-    /// <summary>Ready-made masses that do not agree with the group's own readings, with the mass expected.</summary>
-    public IEnumerable<(TakenReading Column, double ExpectedInGrams)> Contradictions(GroupReadings group)
+    /// <summary>Ready-made masses that do not agree with the group's own readings, a sentence each: the readings are
+    /// taken, since a subtraction is not a second measurement.</summary>
+    public IEnumerable<string> Contradictions(GroupReadings group)
     {
         ArgumentNullException.ThrowIfNull(group);
         ReadingPattern pattern = PreparedFor(group).Pattern;
@@ -63,7 +64,9 @@ public sealed class GroupEstimator
             // A right subtraction agrees to the last digit; half of one allows for binary fractions.
             if (Math.Abs(expected - column.Value.AsDouble) > 0.5 * (double)column.LastDigit)
             {
-                yield return (column, expected);
+                string label = practical.FindColumn(column.BaseId)?.Label ?? column.Id;
+                yield return $"'{label}' is written as {column.AsWritten}, but the readings give "
+                    + $"{Figures.Text(expected, column.Value.Decimals)} {column.Unit}; the readings are taken.";
             }
         }
     }

@@ -26,6 +26,9 @@ public sealed record QuantityNotFound : QuantityResult
 /// <summary>The quantity with its uncertainty, as far as the balance goes: what went wrong on the bench is not in it.</summary>
 public sealed record QuantityEstimate : QuantityResult
 {
+    /// <summary>Why <see cref="Interval"/> may be null, for the teacher.</summary>
+    public const string NoInterval = "The sample is too small for this balance to bound the value.";
+
     internal QuantityEstimate(
         QuantityDefinition quantity,
         double value,

@@ -55,6 +55,16 @@ public class ConstantMassRuleTests
         Assert.True(Judge("30.24", "30.39", "30.37").UnreactedAtMost < Judge("30.24", "30.38", "30.38").UnreactedAtMost);
 
     [Fact]
+    public void A_mass_that_moved_against_the_reaction_gives_no_bound()
+    {
+        ConstantMass found = Judge("30.24", "30.40", "18.40");
+
+        Assert.Equal(ConstantMassVerdict.Falling, found.Verdict);
+        Assert.Null(found.UnreactedAtMost);
+        Assert.Contains("lost or misread", found.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Without_the_samples_mass_there_is_no_bound_and_it_is_said()
     {
         ConstantMass found = Rule(0.01).Judge(

@@ -1,0 +1,81 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Calx.App.Input;
+using Calx.App.Output;
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
+
+namespace Calx.App.Commands;
+
+/// <summary><c>calx analyse</c>: from a class's file of weighings to its result.</summary>
+internal static class AnalyseCommand
+{
+    public static Verb Create()
+    {
+        var file = new Argument<string?>("FILE")
+        {
+            Description = "the class's weighings: CSV or XLSX, a row a group, headings in your own words",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        Option<string?> practical = PracticalChoice.Create();
+        Option<double?> resolution = NumberOption.Between(
+            "--resolution", "smallest step of the balance in g; otherwise from the most decimals", "G", 0, 1000);
+        Option<double?> repeatability = NumberOption.Between(
+            "--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
+        Option<bool> json = JsonOption.Create();
+        var verb = new Verb(
+            "analyse",
+            "What a class's weighings show: each group's result with its uncertainty, the class's result, and what cannot be said.",
+            [
+                new("calx analyse class.xlsx --practical magnesium-oxide", "the result in words and tables"),
+            ],
+            (result, surroundings) => Run(
+                new Asked(
+                    result.GetValue(file),
+                    result.GetValue(practical),
+                    new BalanceOptions((decimal?)result.GetValue(resolution), result.GetValue(repeatability)),
+                    result.GetValue(json)),
+                surroundings),
+            "Exit code 1 where none of the practical's quantities can be found from the file's readings.");
+        verb.Arguments.Add(file);
+        foreach (Option option in (Option[])[practical, resolution, repeatability, json])
+        {
+            verb.Options.Add(option);
+        }
+
+        return verb;
+    }
+
+    private static int Run(Asked asked, Surroundings surroundings)
+    {
+        if (asked.File is null)
+        {
+            surroundings.Error.WriteLine("calx analyse: which file? For example: calx analyse class.csv --practical magnesium-oxide");
+            return ExitCode.BadInput;
+        }
+
+        Practical? practical = PracticalChoice.Find("analyse", asked.Practical, surroundings);
+        ClassReadings? readings = practical is null ? null : ClassFile.Read(asked.File, practical, asked.Balance, surroundings);
+        if (practical is null || readings is null)
+        {
+            return ExitCode.BadInput;
+        }
+
+        ClassFindings findings = ClassAnalysis.Of(practical, readings, AtomicWeights.Iupac2024);
+        if (asked.AsJson)
+        {
+            JsonAnswer.Print(surroundings.Output, json => FindingsJson.Write(json, findings));
+        }
+        else
+        {
+            FindingsText.Write(surroundings.Output, findings);
+        }
+
+        return findings.Identifiability.Determined.Count == 0 ? ExitCode.No : ExitCode.Done;
+    }
+
+    private sealed record Asked(string? File, string? Practical, BalanceOptions Balance, bool AsJson);
+}

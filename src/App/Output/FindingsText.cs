@@ -1,0 +1,194 @@
+using System.Globalization;
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference;
+using Calx.Practicals.Readings;
+
+namespace Calx.App.Output;
+
+/// <summary>A class's findings on the terminal, as a teacher reads them: words first, then the tables behind them.</summary>
+internal static class FindingsText
+{
+    private const int Width = 88;
+
+    public static void Write(TextWriter output, ClassFindings findings)
+    {
+        output.WriteLine($"{findings.Practical.Title}: what the class's readings show");
+        output.WriteLine();
+        foreach (string sentence in findings.Class.Conclusion)
+        {
+            WriteWrapped(output, sentence, first: "  - ", then: "    ");
+        }
+
+        WriteGroups(output, findings);
+        WriteOdd(output, findings);
+        WriteClass(output, findings);
+        WriteTable(output, findings);
+    }
+
+    private static void WriteGroups(TextWriter output, ClassFindings findings)
+    {
+        QuantityDefinition[] shown = [.. ShownQuantities(findings)];
+        Heading(output, "Groups (value ± standard uncertainty from the balance)");
+        var columns = new Columns("l" + new string('r', shown.Length) + "ll");
+        columns.Add(["group", .. shown.Select(HeadingOf), "constant mass", ""]);
+        foreach (GroupFindings group in findings.Groups)
+        {
+            columns.Add(
+            [
+                group.Name,
+                .. shown.Select(q => group.Find(q.Id)?.Text ?? "-"),
+                group.ConstantMass is ConstantMass mass ? InWords(mass) : "-",
+                group.IsAnomalous ? "look into this" : "",
+            ]);
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteOdd(TextWriter output, ClassFindings findings)
+    {
+        GroupFindings[] odd = [.. findings.Groups.Where(g => g.IsAnomalous)];
+        if (odd.Length == 0)
+        {
+            return;
+        }
+
+        Heading(output, "Results to look into");
+        foreach (GroupFindings group in odd)
+        {
+            string seen = group.Readings.Remarks.Observations.Count == 0
+                ? ""
+                : $" The group noted: {string.Join("; ", group.Readings.Remarks.Observations)}.";
+            WriteWrapped(output, $"{group.Name}: {group.Oddity.Reason}{seen}", first: "  ", then: "    ");
+        }
+    }
+
+    private static void WriteClass(TextWriter output, ClassFindings findings)
+    {
+        if (findings.Class.Quantities.Count == 0)
+        {
+            return;
+        }
+
+        Heading(output, "Class");
+        var columns = new Columns("lrlrrr");
+        columns.Add("quantity", "value", "95 % interval", "within", "between", "groups");
+        foreach (ClassQuantity quantity in findings.Class.Quantities)
+        {
+            int decimals = Figures.DecimalsFor(quantity.StandardUncertainty);
+            columns.Add(
+                HeadingOf(quantity.Quantity),
+                quantity.Text,
+                $"{Figures.Text(quantity.Interval.Low, decimals)} to {Figures.Text(quantity.Interval.High, decimals)}",
+                Figures.Text(quantity.Within, Figures.DecimalsFor(quantity.Within)),
+                Figures.Text(quantity.Between, Figures.DecimalsFor(quantity.Between)),
+                quantity.Count.ToString(CultureInfo.InvariantCulture));
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteTable(TextWriter output, ClassFindings findings)
+    {
+        ClassReadings readings = findings.Readings;
+        Heading(output, "How the table was read");
+        var columns = new Columns("lll");
+        foreach (ColumnMatch column in readings.Columns)
+        {
+            columns.Add(
+                column.ColumnLetter,
+                column.Heading.Length == 0 ? "(no heading)" : column.Heading,
+                column.Meaning is ColumnMeaning.Ignored ignored ? $"not used: {ignored.Reason}" : $"taken as {MeaningOf(findings.Practical, column.Meaning)}");
+        }
+
+        columns.Write(output);
+        output.WriteLine($"  {BalanceLine(readings.Balance)}");
+        foreach (RejectedCell cell in readings.Rejected)
+        {
+            WriteWrapped(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");
+        }
+
+        foreach (string note in readings.Notes.Select(n => n.ToString()).Concat(
+            findings.Groups.SelectMany(g => g.Contradictions.Select(c => $"{g.Name}: {c}"))))
+        {
+            WriteWrapped(output, note, first: "  Note: ", then: "    ");
+        }
+    }
+
+    private static string BalanceLine(BalanceReport balance)
+    {
+        string resolution = balance.ResolutionOrigin switch
+        {
+            BalanceOrigin.Given => "as given",
+            BalanceOrigin.MostDecimals => "from the most decimals",
+            _ => "assumed",
+        };
+        string repeatability = balance.RepeatabilityOrigin == BalanceOrigin.Given ? "as given" : "judgement; give --repeatability to change it";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Balance: {balance.ResolutionInGrams} g ({resolution}); repeats scatter by {balance.RepeatabilityInGrams:0.#####} g ({repeatability}).");
+    }
+
+    private static string MeaningOf(Practical practical, ColumnMeaning meaning) => meaning switch
+    {
+        ColumnMeaning.Reading reading when reading.Occurrence > 1 =>
+            $"{practical.Reading(reading.BaseId).RepeatLabel ?? practical.Reading(reading.BaseId).Label} ({reading.Word})",
+        ColumnMeaning.Reading reading => $"{practical.Reading(reading.BaseId).Label} ({reading.Word})",
+        ColumnMeaning.ReadyMade ready => $"{practical.FindColumn(ready.ColumnId)?.Label ?? ready.ColumnId} ({ready.Word})",
+        _ => meaning.Word,
+    };
+
+    /// <summary>What fits on a terminal: the sample, the change and the key quantity, as far as some group has them.</summary>
+    private static IEnumerable<QuantityDefinition> ShownQuantities(ClassFindings findings)
+    {
+        FindingsDefinition asked = findings.Practical.Findings;
+        string[] ids = [asked.Sample, asked.Change, asked.Key];
+        return findings.Practical.Quantities.Where(q => ids.Contains(q.Id) && findings.Groups.Any(g => g.Find(q.Id) is not null));
+    }
+
+    private static string HeadingOf(QuantityDefinition quantity) =>
+        quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}";
+
+    private static string InWords(ConstantMass mass)
+    {
+        string word = mass.Verdict switch
+        {
+            ConstantMassVerdict.Same => "constant",
+            ConstantMassVerdict.Rising => "still rising",
+            ConstantMassVerdict.Falling => "still falling",
+            ConstantMassVerdict.CannotTell => "cannot tell",
+            _ => "one weighing",
+        };
+        return mass.UnreactedAtMost is double most
+            ? string.Create(CultureInfo.InvariantCulture, $"{word}, up to {100 * most:F0} % unreacted")
+            : word;
+    }
+
+    private static void Heading(TextWriter output, string text)
+    {
+        output.WriteLine();
+        output.WriteLine(text);
+    }
+
+    private static void WriteWrapped(TextWriter output, string text, string first, string then)
+    {
+        string line = first;
+        bool empty = true;
+        foreach (string word in text.Split(' '))
+        {
+            if (!empty && TextWidth.Of(line) + 1 + TextWidth.Of(word) > Width)
+            {
+                output.WriteLine(line);
+                line = then;
+                empty = true;
+            }
+
+            line += empty ? word : " " + word;
+            empty = false;
+        }
+
+        output.WriteLine(line);
+    }
+}
