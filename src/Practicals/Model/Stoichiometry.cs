@@ -1,5 +1,4 @@
 using Calx.Chemistry.Elements;
-using Calx.Chemistry.Formulas;
 using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Model;
@@ -26,7 +25,7 @@ internal sealed class Stoichiometry
         made = [.. reaction.Products.Select(FlowOf)];
 
         double MassOf(ReactionTerm term) =>
-            term.Coefficient * Formula.Parse(term.FormulaText).Value.MolarMass(weights).Value;
+            term.Coefficient * term.Formula.MolarMass(weights).Value;
 
         Flow FlowOf(ReactionTerm term) => new(
             indices[term.Material], MassOf(term) / gramsOfLimiting, materials[indices[term.Material]].Air);
