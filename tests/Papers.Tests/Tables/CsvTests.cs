@@ -103,16 +103,4 @@ public class CsvTests
         Assert.Contains("row 2 has more than 3 columns", Opening.Refused("a,b\nc,d,e,f"u8.ToArray(), tight).Reason, StringComparison.Ordinal);
         Assert.Contains("more than 10 characters", Opening.Refused("a,b\nc,hello worlds"u8.ToArray(), tight).Reason, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void Ten_thousand_groups_are_read_in_a_fraction_of_a_second()
-    {
-        StringBuilder text = new("Group,empty,before,after,after 2\n");
-        for (int i = 0; i < 10_000; i++)
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"Group {i},30.{i % 90 + 10},30.{i % 60 + 40},30.{i % 50 + 50},30.52\n");
-        byte[] bytes = Encoding.UTF8.GetBytes(text.ToString());
-        System.Diagnostics.Stopwatch watch = System.Diagnostics.Stopwatch.StartNew();
-        Assert.Equal(10_001, Opening.Read(bytes).Sheets[0].Rows.Count);
-        Assert.True(watch.ElapsedMilliseconds < 500, $"{watch.ElapsedMilliseconds} ms");
-    }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Calx.Papers.Tables;
 using DocumentFormat.OpenXml.Spreadsheet;
 using static Calx.Papers.Tests.Tables.MadeWorkbook;
@@ -97,34 +96,4 @@ public class XlsxTests
         byte[] wide = Of(("S", null, [Row(1, Text("ZZ1", "far out"))]));
         Assert.Contains("cell ZZ1", Opening.Refused(wide).Reason, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void Ten_thousand_rows_take_a_fraction_of_a_second_and_memory_grows_with_them()
-    {
-        byte[] ten = Large(10_000);
-        Opening.Read(Large(1_000));
-        long one = Allocated(Large(2_500));
-        System.Diagnostics.Stopwatch watch = System.Diagnostics.Stopwatch.StartNew();
-        long four = Allocated(ten);
-        Assert.True(watch.ElapsedMilliseconds < 500, $"{watch.ElapsedMilliseconds} ms");
-        // Four times the rows, and no more than four and a half times the memory.
-        Assert.True(four < 4.5 * one, $"{one} and {four} bytes");
-    }
-
-    private static long Allocated(byte[] workbook)
-    {
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        TableFile.Opened file = Opening.Read(workbook);
-        Assert.True(file.Sheets[0].Rows.Count > 1_000);
-        return GC.GetAllocatedBytesForCurrentThread() - before;
-    }
-
-    private static byte[] Large(int groups) => Of(("Class", null,
-    [
-        Row(1, Text("A1", "Group"), Text("B1", "empty"), Text("C1", "before"), Text("D1", "after")),
-        .. Enumerable.Range(2, groups).Select(i => Row((uint)i, Text($"A{i}", $"Group {i}"), Number($"B{i}", Mass(30, i), TwoDecimals),
-            Number($"C{i}", Mass(31, i), TwoDecimals), Number($"D{i}", Mass(32, i), TwoDecimals))),
-    ]));
-
-    private static string Mass(int whole, int hundredths) => (whole + hundredths % 100 / 100m).ToString(CultureInfo.InvariantCulture);
 }

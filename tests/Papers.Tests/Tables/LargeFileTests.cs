@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text;
+using Calx.Papers.Tables;
+using static Calx.Papers.Tests.Tables.MadeWorkbook;
+
+namespace Calx.Papers.Tests.Tables;
+
+// Alone, so that the processor time of the process is that of the test, however busy the machine is.
+[CollectionDefinition("Large files", DisableParallelization = true)]
+public sealed class LargeFiles;
+
+[Collection("Large files")]
+public class LargeFileTests
+{
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Ten_thousand_groups_are_read_within_half_a_second_and_memory_grows_with_them(bool workbook)
+    {
+        Read(workbook, 1_000);
+        (long few, _) = Read(workbook, 2_500);
+        (long many, double milliseconds) = Read(workbook, 10_000);
+        Assert.True(milliseconds < 500, $"{milliseconds} ms of processor time");
+        // Four times the rows, and no more than four and a half times the memory.
+        Assert.True(many < 4.5 * few, $"{few} and {many} bytes");
+    }
+
+    private static (long Bytes, double Milliseconds) Read(bool workbook, int groups)
+    {
+        byte[] bytes = workbook ? Workbook(groups) : Text(groups);
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        TimeSpan start = Environment.CpuUsage.TotalTime;
+        TableFile.Opened file = Opening.Read(bytes);
+        double milliseconds = (Environment.CpuUsage.TotalTime - start).TotalMilliseconds;
+        Assert.Equal(groups + 1, file.Sheets[0].Rows.Count);
+        return (GC.GetAllocatedBytesForCurrentThread() - before, milliseconds);
+    }
+
+    private static byte[] Text(int groups)
+    {
+        StringBuilder text = new("Group,empty,before,after,Notes\n");
+        for (int i = 0; i < groups; i++)
+            text.Append(CultureInfo.InvariantCulture, $"Group {i},{Mass(30, i)},{Mass(31, i)},{Mass(32, i)},white smoke\n");
+        return Encoding.UTF8.GetBytes(text.ToString());
+    }
+
+    private static byte[] Workbook(int groups) => Of(("Class", null,
+    [
+        Row(1, MadeWorkbook.Text("A1", "Group"), MadeWorkbook.Text("B1", "empty"), MadeWorkbook.Text("C1", "before"), MadeWorkbook.Text("D1", "after")),
+        .. Enumerable.Range(2, groups).Select(i => Row((uint)i, MadeWorkbook.Text($"A{i}", $"Group {i}"), Number($"B{i}", Mass(30, i), TwoDecimals),
+            Number($"C{i}", Mass(31, i), TwoDecimals), Number($"D{i}", Mass(32, i), TwoDecimals))),
+    ]));
+
+    private static string Mass(int whole, int hundredths) => (whole + hundredths % 100 / 100m).ToString(CultureInfo.InvariantCulture);
+}
