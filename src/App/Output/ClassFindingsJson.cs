@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Calx.Chemistry.Amounts;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
@@ -22,6 +23,8 @@ internal static class ClassFindingsJson
         WriteLine(json, result.Line);
         WriteChange(json, result.Change);
         WriteAccepted(json, result.Accepted);
+        WriteFormula(json, result.Formula);
+        WriteEquations(json, result.Equations);
         json.WriteTexts("conclusion", result.Conclusion);
         json.WriteEndObject();
     }
@@ -129,5 +132,46 @@ internal static class ClassFindingsJson
         json.WriteTexts("causesThatPull", compared?.CausesThatPull.Select(c => c.Cause) ?? []);
         json.WriteString("reason", (accepted as AcceptedResult.None)?.Reason);
         json.WriteEndObject();
+    }
+
+    private static void WriteFormula(Utf8JsonWriter json, FormulaRanking? formula)
+    {
+        var ranked = formula as FormulaRanking.Ranked;
+        json.WriteStartObject("formula");
+        json.WriteStartArray("candidates");
+        foreach (FormulaCandidate candidate in ranked?.Likeliest(0.99) ?? [])
+        {
+            json.WriteStartObject();
+            json.WriteString("formula", candidate.Formula);
+            json.WriteFigure("probability", candidate.Probability);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteFigure("noneOfThese", ranked?.NoneOfThese);
+        json.WriteString("reason", formula switch
+        {
+            null => "This practical asks for no formula.",
+            FormulaRanking.Undetermined undetermined => undetermined.Reason,
+            _ => null,
+        });
+        json.WriteEndObject();
+    }
+
+    private static void WriteEquations(Utf8JsonWriter json, IReadOnlyList<EquationChoice> equations)
+    {
+        json.WriteStartArray("equations");
+        foreach (EquationChoice choice in equations)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", choice.Alternative.Id);
+            json.WriteString("equation", choice.Alternative.EquationText);
+            json.WriteFigure("expected", choice.Expected);
+            json.WriteFigure("p", choice.P);
+            json.WriteBoolean("fits", choice.Fits);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 }

@@ -32,10 +32,10 @@ internal static class ChangeTest
             return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams);
         }
 
-        return Direction(changes, practical.Findings.Expect == ExpectedChange.Rises);
+        return Direction(changes, groups.Any(g => g.IsAnomalous), practical.Findings.Expect == ExpectedChange.Rises);
     }
 
-    private static ChangeEvidence.Direction Direction(QuantityEstimate[] changes, bool rises)
+    private static ChangeEvidence.Direction Direction(QuantityEstimate[] changes, bool setAside, bool rises)
     {
         // Readings are decimals, so their differences are: exact ties stay ties.
         decimal[] exact = [.. changes.Select(c => (decimal)Math.Round(c.Value, c.Decimals))];
@@ -55,7 +55,7 @@ internal static class ChangeTest
         }
 
         bool shown = right && signs < Level && permuted < Level;
-        return new ChangeEvidence.Direction(rose, fell, signs, permuted, shown, ManyGroups(values.Length, rose, fell, signs, shown, rises));
+        return new ChangeEvidence.Direction(rose, fell, signs, permuted, shown, ManyGroups(values.Length, setAside, rises ? rose : fell, signs, shown, rises));
     }
 
     /// <summary>Exact for a class; drawn, with a fixed seed and a bounded effort, for thousands of groups.</summary>
@@ -70,10 +70,11 @@ internal static class ChangeTest
         };
     }
 
-    private static string ManyGroups(int n, int rose, int fell, double signs, bool shown, bool rises)
+    private static string ManyGroups(int n, bool setAside, int count, double signs, bool shown, bool rises)
     {
-        (string moved, int count) = rises ? ("rose", rose) : ("fell", fell);
-        string share = count == n ? $"The mass {moved} in all {n} groups" : $"The mass {moved} in {count} of {n} groups";
+        string moved = rises ? "rose" : "fell";
+        string which = setAside ? "groups without an odd result" : "groups";
+        string share = count == n ? $"The mass {moved} in all {n} {which}" : $"The mass {moved} in {count} of {n} {which}";
         string chance = string.Create(CultureInfo.InvariantCulture, $"{(signs < 0.001 ? "p < 0.001" : $"p = {signs:F3}")}, sign test");
         return shown
             ? $"{share}: chance alone would not do that ({chance}), so these data show that the mass {(rises ? "rises" : "falls")}."

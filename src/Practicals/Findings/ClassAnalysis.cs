@@ -1,3 +1,4 @@
+using Calx.Chemistry.Amounts;
 using Calx.Chemistry.Elements;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
@@ -31,12 +32,33 @@ public static class ClassAnalysis
         var ideal = new IdealRun(practical, weights);
         Identifiability identifiability = IdentifiabilityOf(practical, readings);
         List<GroupFindings> groups = Groups(practical, readings, weights, ideal);
+        return new ClassFindings(
+            practical, readings, identifiability, groups, Class(practical, readings, identifiability, groups, ideal, weights));
+    }
+
+    private static ClassResult Class(
+        Practical practical,
+        ClassReadings readings,
+        Identifiability identifiability,
+        List<GroupFindings> groups,
+        IdealRun ideal,
+        AtomicWeights weights)
+    {
         ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups)).OfType<ClassQuantity>()];
         ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams);
         AcceptedResult accepted = AcceptedComparison.Of(practical, ideal, pooled);
+        FormulaRanking? formula = FormulaDeduction.Of(practical, groups, weights);
+        IReadOnlyList<EquationChoice> equations = EquationChoice.All(
+            practical, pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key), weights);
         var conclusion = new Conclusion(practical, identifiability, groups, pooled);
-        return new ClassFindings(practical, readings, identifiability, groups, new ClassResult(
-            pooled, ProductLine.Of(practical, ideal, groups), change, accepted, conclusion.Sentences(change, accepted)));
+        return new ClassResult(
+            pooled,
+            ProductLine.Of(practical, ideal, groups),
+            change,
+            accepted,
+            formula,
+            equations,
+            conclusion.Sentences(change, accepted, formula, equations));
     }
 
     /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>

@@ -1,3 +1,5 @@
+using Calx.Chemistry.Amounts;
+
 namespace Calx.Practicals.Findings;
 
 /// <summary>The class as a whole.</summary>
@@ -8,12 +10,16 @@ public sealed class ClassResult
         ProductLine line,
         ChangeEvidence change,
         AcceptedResult accepted,
+        FormulaRanking? formula,
+        IReadOnlyList<EquationChoice> equations,
         IReadOnlyList<string> conclusion)
     {
         Quantities = quantities;
         Line = line;
         Change = change;
         Accepted = accepted;
+        Formula = formula;
+        Equations = equations;
         Conclusion = conclusion;
     }
 
@@ -28,6 +34,12 @@ public sealed class ClassResult
 
     /// <summary>The key quantity against its accepted value.</summary>
     public AcceptedResult Accepted { get; }
+
+    /// <summary>Which formulas the masses allow; null where the practical asks for none.</summary>
+    public FormulaRanking? Formula { get; }
+
+    /// <summary>The equations between which the key quantity decides; empty where there is only one.</summary>
+    public IReadOnlyList<EquationChoice> Equations { get; }
 
     /// <summary>Three to six plain sentences.</summary>
     public IReadOnlyList<string> Conclusion { get; }

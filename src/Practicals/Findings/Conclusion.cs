@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Chemistry.Amounts;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
@@ -32,13 +33,23 @@ internal sealed class Conclusion
     private ClassQuantity? Key => pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key);
 
     /// <summary>The sentences, in the order in which a teacher would say them.</summary>
-    public IReadOnlyList<string> Sentences(ChangeEvidence change, AcceptedResult accepted)
+    public IReadOnlyList<string> Sentences(
+        ChangeEvidence change, AcceptedResult accepted, FormulaRanking? formula, IReadOnlyList<EquationChoice> equations)
     {
         var sentences = new List<string> { change.Sentence };
         sentences.Add(Key is ClassQuantity key ? Value(key) : NoValue());
         if (accepted is AcceptedResult.Compared compared)
         {
             sentences.Add(Against(compared));
+        }
+
+        if (equations.Count > 0)
+        {
+            sentences.Add(Between(equations));
+        }
+        else if (formula is FormulaRanking.Ranked ranked)
+        {
+            sentences.Add(ranked.Conclusion);
         }
 
         GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
@@ -104,6 +115,24 @@ internal sealed class Conclusion
             + $"and averaging more groups would not remove it. {pull}";
     }
 
+    private static string Between(IReadOnlyList<EquationChoice> equations)
+    {
+        string[] fit = [.. equations.Where(e => e.Fits).Select(Named)];
+        string[] not = [.. equations.Where(e => !e.Fits).Select(Named)];
+        return (fit.Length, not.Length) switch
+        {
+            (0, _) => $"The value fits none of the equations: {Joined(not, "nor")}.",
+            (1, 0) => $"The value fits the reaction {fit[0]}.",
+            (1, _) => $"Of the equations the class decides between, the value fits the reaction {fit[0]} and not {Joined(not, "or")}.",
+            (_, 0) => $"The value does not decide between the reactions {Joined(fit, "and")}.",
+            _ => $"The value excludes the reaction {Joined(not, "and")} but does not decide between {Joined(fit, "and")}.",
+        };
+
+        static string Named(EquationChoice choice) => $"{choice.Alternative.Label} ({Figures.Text(choice.Expected, 3)})";
+        static string Joined(string[] names, string last) =>
+            names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} {last} {names[^1]}";
+    }
+
     private string Odd(GroupFindings[] odd)
     {
         string names = string.Join(", ", odd.Select(g => g.Name));
@@ -126,15 +155,18 @@ internal sealed class Conclusion
         double[] bounds = [.. judged.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
         string bound = bounds.Length == 0
             ? "how much was still unreacted cannot be said without the sample's mass"
-            : bounds.Length == 1 ? string.Create(
-                CultureInfo.InvariantCulture, $"even so up to {100 * bounds[0]:F0} % could still be unreacted on this balance, if nothing was lost")
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"even so up to {100 * bounds.Min():F0} % (in the group that shows most) to {100 * bounds.Max():F0} % (in the one that shows least) could still be unreacted on this balance, if nothing was lost");
+            : $"even so up to {UpTo(bounds)} could still be unreacted on this balance, if nothing was lost";
         string who = same == judged.Length
             ? judged.Length == 1 ? "The one group that reheated" : $"All {Count(same).ToLowerInvariant()} groups that reheated"
             : $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated";
         return $"{who} reached constant mass; {bound}.";
+    }
+
+    private static string UpTo(double[] bounds)
+    {
+        string least = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Min():F0} %");
+        string most = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Max():F0} %");
+        return least == most ? most : $"{least} (in the group that shows most) to {most} (in the one that shows least)";
     }
 
     private static string Listed(IReadOnlyList<FaultDefinition> causes)
