@@ -1,3 +1,5 @@
+using Calx.Measurement.Numbers;
+
 namespace Calx.Measurement.Expressions;
 
 /// <summary>The words of the grammar: function names, what may be a name, what may stand in M( ).</summary>
@@ -56,25 +58,6 @@ internal static class ExpressionNames
         "MAXIMUM" => "max",
         "ABSOLUTE" or "MOD" => "abs",
         "M" or "MR" or "MOLARMASS" => "M",
-        _ => Array.Find(FunctionNames, known => Distance(known, name) <= 1),
+        _ => Array.Find(FunctionNames, known => Slips.Between(known, name) <= 1),
     };
-
-    /// <summary>Least number of letters put in, left out or changed, upper and lower case alike.</summary>
-    public static int Distance(string first, string second)
-    {
-        int[] row = [.. Enumerable.Range(0, second.Length + 1)];
-        for (int i = 1; i <= first.Length; i++)
-        {
-            int diagonal = row[0];
-            row[0] = i;
-            for (int j = 1; j <= second.Length; j++)
-            {
-                int changed = diagonal + (char.ToUpperInvariant(first[i - 1]) == char.ToUpperInvariant(second[j - 1]) ? 0 : 1);
-                diagonal = row[j];
-                row[j] = Math.Min(changed, Math.Min(row[j], row[j - 1]) + 1);
-            }
-        }
-
-        return row[^1];
-    }
 }

@@ -54,5 +54,5 @@ internal static class ModelFaults
         => CorrelationMatrix.FaultOf(matrix, names) is { } fault ? new TextFault(default, fault) : null;
 
     private static string? Near(string name, IReadOnlyList<string> names)
-        => names.FirstOrDefault(known => ExpressionNames.Distance(known, name) <= 1);
+        => names.FirstOrDefault(known => Slips.Between(known, name) <= 1);
 }
