@@ -4,6 +4,7 @@ using System.Globalization;
 using Calx.App.Input;
 using Calx.App.Output;
 using Calx.Chemistry.Elements;
+using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
@@ -21,6 +22,7 @@ internal static class AnalyseCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         Option<string?> practical = PracticalChoice.Create();
+        Option<string?> html = new("--html") { Description = "also write a report with charts to this file", HelpName = "FILE" };
         Option<double?> resolution = NumberOption.Between(
             "--resolution", "smallest step of the balance in g; otherwise from the most decimals", "G", 0, 1000);
         Option<double?> repeatability = NumberOption.Between(
@@ -31,17 +33,19 @@ internal static class AnalyseCommand
             "What a class's weighings show: each group's result with its uncertainty, the class's result, and what cannot be said.",
             [
                 new("calx analyse class.xlsx --practical magnesium-oxide", "the result in words and tables"),
+                new("calx analyse class.csv --practical magnesium-oxide --html report.html", "with a report to print"),
             ],
             (result, surroundings) => Run(
                 new Asked(
                     result.GetValue(file),
                     result.GetValue(practical),
+                    result.GetValue(html),
                     new BalanceOptions((decimal?)result.GetValue(resolution), result.GetValue(repeatability)),
                     result.GetValue(json)),
                 surroundings),
             "Exit code 1 where none of the practical's quantities can be found from the file's readings.");
         verb.Arguments.Add(file);
-        foreach (Option option in (Option[])[practical, resolution, repeatability, json])
+        foreach (Option option in (Option[])[practical, html, resolution, repeatability, json])
         {
             verb.Options.Add(option);
         }
@@ -65,6 +69,11 @@ internal static class AnalyseCommand
         }
 
         ClassFindings findings = ClassAnalysis.Of(practical, readings, AtomicWeights.Iupac2024);
+        if (asked.Html is string path && !ReportFile.TryWrite(findings, asked.File, path, surroundings))
+        {
+            return ExitCode.CannotWrite;
+        }
+
         if (asked.AsJson)
         {
             JsonAnswer.Print(surroundings.Output, json => FindingsJson.Write(json, findings));
@@ -77,5 +86,5 @@ internal static class AnalyseCommand
         return findings.Identifiability.Determined.Count == 0 ? ExitCode.No : ExitCode.Done;
     }
 
-    private sealed record Asked(string? File, string? Practical, BalanceOptions Balance, bool AsJson);
+    private sealed record Asked(string? File, string? Practical, string? Html, BalanceOptions Balance, bool AsJson);
 }

@@ -39,7 +39,7 @@ internal static class FindingsText
             [
                 group.Name,
                 .. shown.Select(q => group.Find(q.Id)?.Text ?? "-"),
-                group.ConstantMass is ConstantMass mass ? InWords(mass) : "-",
+                group.ConstantMass?.Brief ?? "-",
                 group.IsAnomalous ? "look into this" : "",
             ]);
         }
@@ -150,21 +150,6 @@ internal static class FindingsText
 
     private static string HeadingOf(QuantityDefinition quantity) =>
         quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}";
-
-    private static string InWords(ConstantMass mass)
-    {
-        string word = mass.Verdict switch
-        {
-            ConstantMassVerdict.Same => "constant",
-            ConstantMassVerdict.Rising => "still rising",
-            ConstantMassVerdict.Falling => "still falling",
-            ConstantMassVerdict.CannotTell => "cannot tell",
-            _ => "one weighing",
-        };
-        return mass.UnreactedAtMost is double most
-            ? string.Create(CultureInfo.InvariantCulture, $"{word}, up to {100 * most:F0} % unreacted")
-            : word;
-    }
 
     private static void Heading(TextWriter output, string text)
     {

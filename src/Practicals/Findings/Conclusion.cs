@@ -155,7 +155,7 @@ internal sealed class Conclusion
         double[] bounds = [.. judged.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
         string bound = bounds.Length == 0
             ? "how much was still unreacted cannot be said without the sample's mass"
-            : $"even so up to {UpTo(bounds)} could still be unreacted on this balance, if nothing was lost";
+            : $"on this balance that still allows {UpTo(bounds)} to be unreacted, if nothing was lost";
         string who = same == judged.Length
             ? judged.Length == 1 ? "The one group that reheated" : $"All {Count(same).ToLowerInvariant()} groups that reheated"
             : $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated";

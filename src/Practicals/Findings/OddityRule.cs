@@ -70,7 +70,7 @@ internal sealed class OddityRule
         double score = (estimate.Value - median) / scale;
         string numbers = string.Create(
             CultureInfo.InvariantCulture,
-            $"{judged.Label} {estimate.Text}: {Math.Abs(score):F1} times the scatter of the class ({Figures.Text(scale, Figures.DecimalsFor(scale))}) {(score < 0 ? "below" : "above")} its median {Figures.Text(median, estimate.Decimals)}");
+            $"{char.ToUpperInvariant(judged.Label[0])}{judged.Label[1..]} {estimate.Text}: {Math.Abs(score):F1} times the scatter of the class ({Figures.Text(scale, Figures.DecimalsFor(scale))}) {(score < 0 ? "below" : "above")} its median {Figures.Text(median, estimate.Decimals)}");
         return Math.Abs(score) > Limit
             ? new Oddity.Odd($"{numbers}; the limit is {Limit.ToString(CultureInfo.InvariantCulture)}.")
             : new Oddity.Ordinary($"{numbers}, within the limit of {Limit.ToString(CultureInfo.InvariantCulture)}.");

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Calx.Practicals.Inference;
 
 /// <summary>What the last two weighings of a repeated reading show.</summary>
@@ -44,6 +46,25 @@ public sealed class ConstantMass
         ConstantMassVerdict.CannotTell => "cannot-tell",
         _ => "one-weighing",
     };
+
+    /// <summary>Verdict and bound in a few words, for a table.</summary>
+    public string Brief
+    {
+        get
+        {
+            string words = Verdict switch
+            {
+                ConstantMassVerdict.Same => "constant",
+                ConstantMassVerdict.Rising => "still rising",
+                ConstantMassVerdict.Falling => "still falling",
+                ConstantMassVerdict.CannotTell => "cannot tell",
+                _ => "one weighing",
+            };
+            return UnreactedAtMost is double most
+                ? string.Create(CultureInfo.InvariantCulture, $"{words}, up to {100 * most:F0} % unreacted")
+                : words;
+        }
+    }
 
     /// <summary>Last weighing less the one before, in g; null where there is one weighing.</summary>
     public double? LastChangeInGrams { get; }

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference;
+
+namespace Calx.Papers.Charts;
+
+/// <summary>Which reading the uncertainty of the key quantity comes from, for the group in the middle of the class.</summary>
+public static class BudgetChart
+{
+    private const double Width = 620;
+    private const double RowHeight = 46;
+
+    /// <summary>Draws it, or returns null where no group gives the key quantity.</summary>
+    public static Chart? Of(ClassFindings findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        string key = findings.Practical.Findings.Key;
+        GroupFindings[] having = [.. Shown.Core([.. findings.Groups.Where(g => g.Find(key) is not null)]).OrderBy(g => g.Find(key)!.Value)];
+        if (having.Length == 0)
+        {
+            return null;
+        }
+
+        GroupFindings middle = having[having.Length / 2];
+        return Draw(findings.Practical, middle, middle.Find(key)!);
+    }
+
+    private static Chart Draw(Practical practical, GroupFindings group, QuantityEstimate estimate)
+    {
+        ReadingContribution[] lines = [.. estimate.Budget.Where(line => line.Share >= 0.0005)];
+        double height = 20 + (RowHeight * lines.Length);
+        string description = string.Join("; ", lines.Select(line => $"{NameOf(practical, line)} {Percent(line)}"));
+        var picture = new SvgPicture("budget-chart", Width, height, "Where the uncertainty comes from", $"{description}.");
+        for (int i = 0; i < lines.Length; i++)
+        {
+            double y = 18 + (RowHeight * i);
+            const double right = Width - 74;
+            picture.Text(0, y, NameOf(practical, lines[i]));
+            picture.Rectangle(0, y + 8, right, 12, "bar-rest");
+            picture.Rectangle(0, y + 8, right * lines[i].Share, 12, "bar");
+            picture.Text(right + 10, y + 19, Percent(lines[i]), "mark-label");
+        }
+
+        return new Chart(
+            "Where the uncertainty comes from",
+            picture,
+            $"Share of the variance of the {estimate.Quantity.Label} of {group.Name}, {estimate.Text}, the group in the middle of the class. A reading that enters twice counts with both effects.");
+    }
+
+    private static string NameOf(Practical practical, ReadingContribution line)
+    {
+        string bare = line.Source.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
+        ReadingDefinition? reading = practical.Readings.FirstOrDefault(r => r.Id == line.Source)
+            ?? practical.Readings.FirstOrDefault(r => r.Id == bare);
+        return reading is not null
+            ? reading.Id == line.Source ? reading.Label : reading.RepeatLabel ?? reading.Label
+            : practical.FindColumn(bare)?.Label ?? line.Source;
+    }
+
+    private static string Percent(ReadingContribution line) =>
+        string.Create(CultureInfo.InvariantCulture, $"{100 * line.Share:0} %");
+}

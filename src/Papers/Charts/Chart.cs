@@ -1,0 +1,26 @@
+namespace Calx.Papers.Charts;
+
+/// <summary>A drawn chart with the words that go under it.</summary>
+public sealed class Chart
+{
+    private readonly SvgPicture picture;
+
+    internal Chart(string heading, SvgPicture picture, string caption)
+    {
+        Heading = heading;
+        this.picture = picture;
+        Caption = caption;
+    }
+
+    /// <summary>What the chart shows, a few words.</summary>
+    public string Heading { get; }
+
+    /// <summary>What is not on it and why, or how to read it; may be empty.</summary>
+    public string Caption { get; }
+
+    /// <summary>The picture for a page that brings the style and colours of charts.</summary>
+    internal string Inline => picture.Inline();
+
+    /// <summary>The picture as a file of its own: SVG 1.1 with its style, light colours, no text as paths.</summary>
+    public string Svg() => picture.Alone();
+}

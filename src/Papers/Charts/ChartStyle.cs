@@ -1,0 +1,26 @@
+namespace Calx.Papers.Charts;
+
+/// <summary>How the roles of a chart are drawn. The page sets the colours; a chart alone takes the light ones.</summary>
+internal static class ChartStyle
+{
+    /// <summary>The colours by role, for paper: every pair used for text has a contrast of 4.5 or more (WCAG 2.2, 1.4.3).</summary>
+    public const string Light = "--paper:#fffdf8;--ink:#22302b;--quiet:#57645e;--rule:#d9d8cf;--mark:#1d5c4b;--band:#dfeae3;--odd:#a33a12;--theory:#4a3f8f";
+
+    /// <summary>The same for a dark room.</summary>
+    public const string Dark = "--paper:#141a18;--ink:#e9ece6;--quiet:#a9b4ad;--rule:#39443f;--mark:#7fd0b4;--band:#22392f;--odd:#f0956b;--theory:#b9aef5";
+
+    /// <summary>Shapes and text by role.</summary>
+    public const string Roles =
+        ".chart text{font-family:'Calx Sans',sans-serif;font-size:15px;fill:var(--ink);font-variant-numeric:tabular-nums}"
+        + ".chart .quiet,.chart .tick{fill:var(--quiet)}.chart .tick{font-size:14px}.chart .axis-name{font-size:15px;fill:var(--quiet)}"
+        + ".chart .odd-label{fill:var(--odd);font-weight:700}.chart .theory-label{fill:var(--theory);font-weight:700}.chart .mark-label{fill:var(--mark);font-weight:700}"
+        + ".chart .axis{stroke:var(--quiet);stroke-width:1.2}.chart .grid{stroke:var(--rule);stroke-width:1}"
+        + ".chart .bar{fill:var(--mark)}.chart .bar-rest{fill:var(--rule)}.chart .band{fill:var(--band)}"
+        + ".chart .spread{stroke:var(--mark);stroke-width:1.6}.chart .odd-spread{stroke:var(--odd);stroke-width:1.6;stroke-dasharray:3 2}"
+        + ".chart .dot{fill:var(--mark)}.chart .odd-dot{fill:var(--paper);stroke:var(--odd);stroke-width:2.2}"
+        + ".chart .theory{stroke:var(--theory);stroke-width:2;stroke-dasharray:8 4;fill:none}.chart .fit{stroke:var(--mark);stroke-width:2;fill:none}"
+        + ".chart .path{stroke:var(--mark);stroke-width:1.6;fill:none}.chart .odd-path{stroke:var(--odd);stroke-width:1.8;stroke-dasharray:5 3;fill:none}";
+
+    /// <summary>All that a chart needs as a file of its own.</summary>
+    public static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";
+}

@@ -1,0 +1,137 @@
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference;
+
+namespace Calx.Papers.Charts;
+
+/// <summary>The change of mass against the mass of the sample, with the line that the equation gives.</summary>
+public static class SampleChart
+{
+    private const double Width = 620;
+    private const double Height = 430;
+
+    /// <summary>Draws it, or returns null where no group gives both masses.</summary>
+    public static Chart? Of(ClassFindings findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        FindingsDefinition asked = findings.Practical.Findings;
+        Point[] points = [.. findings.Groups.Select(g => Point.Of(g, asked)).OfType<Point>()];
+        return points.Length == 0 ? null : new Drawing(findings, points).Draw();
+    }
+
+    private sealed record Point(GroupFindings Group, QuantityEstimate X, QuantityEstimate Y)
+    {
+        public static Point? Of(GroupFindings group, FindingsDefinition asked) =>
+            group.Find(asked.Sample) is QuantityEstimate x && group.Find(asked.Change) is QuantityEstimate y
+                ? new Point(group, x, y) : null;
+    }
+
+    private sealed class Drawing(ClassFindings findings, Point[] points)
+    {
+        private readonly ProductLine.Fitted? line = findings.Class.Line as ProductLine.Fitted;
+
+        public Chart Draw()
+        {
+            Point[] sound = [.. points.Where(p => !p.Group.IsAnomalous)];
+            Point[] core = sound.Length > 0 ? sound : points;
+            QuantityDefinition x = core[0].X.Quantity;
+            QuantityDefinition y = core[0].Y.Quantity;
+            (double lowX, double highX) = Widened(core.SelectMany(p => Ends(p.X)));
+            (double lowY, double highY) = Widened(core.SelectMany(p => Ends(p.Y)).Append(0));
+            Point[] inside = [.. points.Where(p => p.X.Value >= lowX && p.X.Value <= highX && p.Y.Value >= lowY && p.Y.Value <= highY)];
+            IReadOnlyList<Point> drawn = Shown.Thinned(inside);
+            string[] off = [.. points.Except(inside).Select(p => $"{p.Group.Name} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
+            var picture = new SvgPicture("sample-chart", Width, Height, $"{Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
+            var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
+            var across = new Axis(drawn.SelectMany(p => Ends(p.X)), frame.Left, frame.Right);
+            var upwards = new Axis(drawn.SelectMany(p => Ends(p.Y)).Append(0), frame.Bottom, frame.Top);
+            frame.Across(across, $"{x.Label} / {x.Unit}");
+            frame.Upwards(upwards, $"{y.Label} / {y.Unit}");
+            Lines(picture, frame, across, upwards);
+            foreach (Point point in drawn)
+            {
+                Mark(picture, point, across, upwards);
+            }
+
+            NameOdd(picture, frame, [.. drawn.Where(p => p.Group.IsAnomalous)], across, upwards);
+
+            return new Chart($"{Capital(y.Label)} against {x.Label}", picture, Shown.Caption(off, drawn.Count, inside.Length));
+        }
+
+        private void Lines(SvgPicture picture, Frame frame, Axis across, Axis upwards)
+        {
+            if (line is null)
+            {
+                return;
+            }
+
+            double theoryEnd = Ray(picture, line.TheorySlope, across, upwards, "theory");
+            double fitEnd = Ray(picture, line.ThroughOrigin.LineWithScatter.Slope, across, upwards, "fit");
+            double[] places = LabelColumn.Spread([theoryEnd, fitEnd], 20, frame.Top + 10, frame.Bottom);
+            picture.Text(frame.Right + 8, places[0] + 5, "the equation", "theory-label");
+            picture.Text(frame.Right + 8, places[1] + 5, "this class", "mark-label");
+        }
+
+        /// <summary>A line through the origin from end to end of the plot; returns where it leaves on the right.</summary>
+        private static double Ray(SvgPicture picture, double slope, Axis across, Axis upwards, string role)
+        {
+            double Clamped(double y) => Math.Clamp(y, upwards.Low, upwards.High);
+            double left = Clamped(slope * across.Low);
+            double right = Clamped(slope * across.High);
+            picture.Line(across.At(left / slope), upwards.At(left), across.At(right / slope), upwards.At(right), role);
+            return upwards.At(right);
+        }
+
+        private static void Mark(SvgPicture picture, Point point, Axis across, Axis upwards)
+        {
+            double x = across.At(point.X.Value);
+            double y = upwards.At(point.Y.Value);
+            string role = point.Group.IsAnomalous ? "odd-spread" : "spread";
+            picture.Line(across.At(point.X.Value - point.X.StandardUncertainty), y, across.At(point.X.Value + point.X.StandardUncertainty), y, role);
+            picture.Line(x, upwards.At(point.Y.Value - point.Y.StandardUncertainty), x, upwards.At(point.Y.Value + point.Y.StandardUncertainty), role);
+            if (point.Group.IsAnomalous)
+            {
+                picture.Diamond(x, y, 7, "odd-dot");
+            }
+            else
+            {
+                picture.Circle(x, y, 4.5, "dot");
+            }
+        }
+
+        /// <summary>Names to the right of their points, moved apart where points lie close.</summary>
+        private static void NameOdd(SvgPicture picture, Frame frame, Point[] odd, Axis across, Axis upwards)
+        {
+            double[] places = LabelColumn.Spread([.. odd.Select(p => upwards.At(p.Y.Value))], 18, frame.Top + 10, frame.Bottom - 8);
+            for (int i = 0; i < odd.Length; i++)
+            {
+                double x = across.At(odd[i].X.Value + odd[i].X.StandardUncertainty) + 6;
+                bool fits = x + (8.5 * odd[i].Group.Name.Length) < frame.Right;
+                double left = across.At(odd[i].X.Value - odd[i].X.StandardUncertainty) - 6;
+                picture.Text(fits ? x : left, places[i] + 5, odd[i].Group.Name, "odd-label", fits ? "start" : "end");
+            }
+        }
+
+        private string Description(int drawn, QuantityDefinition y)
+        {
+            string slopes = line is null ? string.Empty
+                : $" The equation gives {Figures.Text(line.TheorySlope, 3)} for each gram of sample; the class's line through the origin has "
+                    + $"{Figures.WithUncertainty(line.ThroughOrigin.LineWithScatter.Slope, line.ThroughOrigin.LineWithScatter.SlopeStandardUncertainty)}.";
+            return $"{drawn} groups, the {y.Label} of each with its standard uncertainty.{slopes}";
+        }
+
+        private static IEnumerable<double> Ends(QuantityEstimate estimate) =>
+            [estimate.Value - estimate.StandardUncertainty, estimate.Value + estimate.StandardUncertainty];
+
+        /// <summary>The core's span with as much again on either side: farther out is off the scale.</summary>
+        private static (double Low, double High) Widened(IEnumerable<double> values)
+        {
+            double low = values.Min();
+            double high = values.Max();
+            return (low - (high - low), high + (high - low));
+        }
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

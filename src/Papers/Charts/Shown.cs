@@ -1,0 +1,40 @@
+using System.Globalization;
+using Calx.Practicals.Findings;
+
+namespace Calx.Papers.Charts;
+
+/// <summary>Which groups a chart can show, and what is said of the others.</summary>
+internal static class Shown
+{
+    /// <summary>More groups than this make a chart a wall of ink; a whole year's file is thinned evenly.</summary>
+    public const int MostGroups = 48;
+
+    /// <summary>At most <see cref="MostGroups"/> of them, evenly over their order.</summary>
+    public static IReadOnlyList<T> Thinned<T>(IReadOnlyList<T> all)
+    {
+        if (all.Count <= MostGroups)
+        {
+            return all;
+        }
+
+        return [.. Enumerable.Range(0, MostGroups).Select(i => all[(int)((long)i * (all.Count - 1) / (MostGroups - 1))])];
+    }
+
+    /// <summary>What to say of groups left off: too far away, or too many.</summary>
+    public static string Caption(IReadOnlyList<string> offScale, int shown, int all)
+    {
+        string far = offScale.Count == 0 ? string.Empty : $"Off the scale: {string.Join("; ", offScale)}.";
+        string thinned = shown < all
+            ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {all} groups are drawn, evenly by rank.")
+            : string.Empty;
+        return string.Join(' ', new[] { far, thinned }.Where(part => part.Length > 0));
+    }
+
+    /// <summary>The groups that the ends of an axis are made from: those without an odd result, or all where every
+    /// result is odd.</summary>
+    public static IReadOnlyList<GroupFindings> Core(IReadOnlyList<GroupFindings> groups)
+    {
+        GroupFindings[] sound = [.. groups.Where(g => !g.IsAnomalous)];
+        return sound.Length > 0 ? sound : groups;
+    }
+}

@@ -1,0 +1,100 @@
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Charts;
+
+/// <summary>The mass through the steps of heating, group by group, less the mass before heating.</summary>
+public static class StepsChart
+{
+    private const double Width = 620;
+    private const double Height = 430;
+
+    /// <summary>With more lines than this only those with an odd result are named.</summary>
+    private const int MostNamed = 18;
+
+    /// <summary>Draws it, or returns null where no group weighed before and twice after.</summary>
+    public static Chart? Of(ClassFindings findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        if (findings.Practical.Findings.ConstantMass is not ConstantMassDefinition rule)
+        {
+            return null;
+        }
+
+        string before = findings.Practical.Readings.TakeWhile(r => r.Id != rule.Reading).LastOrDefault()?.Id ?? string.Empty;
+        Course[] all = [.. findings.Groups.Select(g => Course.Of(g, before, rule.Reading)).OfType<Course>()];
+        return all.All(c => c.Changes.Count < 3) ? null : new Drawing(findings.Practical, rule, all).Draw();
+    }
+
+    /// <summary>One group: 0 before heating, then the change at each weighing after it.</summary>
+    private sealed record Course(GroupFindings Group, IReadOnlyList<double> Changes)
+    {
+        public static Course? Of(GroupFindings group, string before, string after)
+        {
+            TakenReading? start = group.Readings.LastOf(before);
+            double[] later = [.. group.Readings.RepeatsOf(after).Select(r => r.Value.AsDouble)];
+            return start is null || later.Length == 0
+                ? null : new Course(group, [0, .. later.Select(mass => mass - start.Value.AsDouble)]);
+        }
+    }
+
+    private sealed class Drawing(Practical practical, ConstantMassDefinition rule, Course[] all)
+    {
+        public Chart Draw()
+        {
+            Course[] sound = [.. all.Where(c => !c.Group.IsAnomalous)];
+            double[] core = [.. (sound.Length > 0 ? sound : all).SelectMany(c => c.Changes)];
+            double span = core.Max() - core.Min();
+            Course[] inside = [.. all.Where(c => c.Changes.All(v => v >= core.Min() - span && v <= core.Max() + span))];
+            IReadOnlyList<Course> drawn = Shown.Thinned(inside);
+            string[] off = [.. all.Except(inside).Select(c => $"{c.Group.Name} ({Figures.Text(c.Changes[^1], 2)} g)")];
+            int steps = all.Max(c => c.Changes.Count);
+            var picture = new SvgPicture("steps-chart", Width, Height, "The mass through the steps", $"{drawn.Count} groups: change of mass since before heating, at each weighing.");
+            var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
+            var upwards = new Axis(drawn.SelectMany(c => c.Changes), frame.Bottom, frame.Top);
+            frame.Upwards(upwards, "change since before heating / g");
+            double At(int step) => frame.Left + ((frame.Right - frame.Left) * (step + 0.12) / (steps - 1 + 0.24));
+            Steps(picture, frame, steps, At);
+            foreach (Course course in drawn)
+            {
+                picture.Path([.. course.Changes.Select((v, i) => (At(i), upwards.At(v)))], course.Group.IsAnomalous ? "odd-path" : "path");
+            }
+
+            Names(picture, frame, upwards, drawn, At);
+            return new Chart("The mass through the steps", picture, Shown.Caption(off, drawn.Count, inside.Length));
+        }
+
+        private void Steps(SvgPicture picture, Frame frame, int steps, Func<int, double> at)
+        {
+            ReadingDefinition reading = practical.Reading(rule.Reading);
+            for (int step = 0; step < steps; step++)
+            {
+                string name = step == 0 ? "before heating" : step == 1 ? Short(reading.Label) : Short(reading.RepeatLabel ?? reading.Label);
+                picture.Line(at(step), frame.Top, at(step), frame.Bottom, "grid");
+                string anchor = step == 0 && steps > 2 ? "start" : step == steps - 1 ? "end" : "middle";
+                picture.Text(anchor == "start" ? frame.Left : anchor == "end" ? frame.Right : at(step), frame.Bottom + 22, name, "tick", anchor);
+            }
+
+            picture.Line(frame.Left, frame.Bottom, frame.Right, frame.Bottom, "axis");
+        }
+
+        private static void Names(SvgPicture picture, Frame frame, Axis upwards, IReadOnlyList<Course> drawn, Func<int, double> at)
+        {
+            Course[] named = [.. drawn.Where(c => c.Group.IsAnomalous || drawn.Count <= MostNamed)];
+            double gap = Math.Min(17, (frame.Bottom - frame.Top) / Math.Max(1, named.Length));
+            double[] places = LabelColumn.Spread([.. named.Select(c => upwards.At(c.Changes[^1]))], gap, frame.Top, frame.Bottom);
+            for (int i = 0; i < named.Length; i++)
+            {
+                double end = at(named[i].Changes.Count - 1);
+                picture.Line(end + 3, upwards.At(named[i].Changes[^1]), frame.Right + 6, places[i], "grid");
+                string name = named[i].Group.Name;
+                picture.Text(frame.Right + 10, places[i] + 5, name.Length <= 12 ? name : name[..11] + "…", named[i].Group.IsAnomalous ? "odd-label" : "quiet");
+            }
+        }
+
+        private static string Short(string label) =>
+            label.StartsWith("Mass ", StringComparison.Ordinal) ? label[5..] : label;
+    }
+}

@@ -1,0 +1,152 @@
+using System.Globalization;
+using System.Xml.Linq;
+using Calx.Papers.Charts;
+using Calx.Papers.Tests.Reports;
+using Calx.Practicals.Findings;
+
+namespace Calx.Papers.Tests.Charts;
+
+public class ChartTests
+{
+    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
+
+    [Fact]
+    public void Every_chart_is_well_formed_and_names_and_describes_itself()
+    {
+        foreach (Chart chart in All(Analysed.Twelve))
+        {
+            XElement picture = XElement.Parse(chart.Svg());
+            string[] named = picture.Attribute("aria-labelledby")!.Value.Split(' ');
+            Assert.Equal("img", picture.Attribute("role")!.Value);
+            Assert.Equal(named[0], picture.Element(Svg + "title")!.Attribute("id")!.Value);
+            Assert.True(picture.Element(Svg + "desc")!.Value.Length > 20);
+        }
+    }
+
+    [Fact]
+    public void Everything_drawn_lies_inside_the_picture()
+    {
+        foreach (Chart chart in All(Analysed.Twelve).Concat(All(Analysed.Sound(18))).Concat(All(Analysed.Sound(1))))
+        {
+            XElement picture = XElement.Parse(chart.Svg());
+            double[] box = [.. picture.Attribute("viewBox")!.Value.Split(' ').Select(Number)];
+            foreach (XElement shape in picture.Descendants().Where(e => e.Name == Svg + "circle"))
+            {
+                Assert.InRange(Number(shape.Attribute("cx")!.Value), 0, box[2]);
+                Assert.InRange(Number(shape.Attribute("cy")!.Value), 0, box[3]);
+            }
+
+            foreach (XElement text in picture.Descendants(Svg + "text"))
+            {
+                (double left, double right) = Extent(text);
+                Assert.True(left >= -4 && right <= box[2] + 4, $"'{text.Value}' from {left} to {right} in {box[2]}");
+            }
+        }
+    }
+
+    [Theory]
+    [InlineData(5)]
+    [InlineData(12)]
+    [InlineData(18)]
+    public void No_label_covers_another(int groups)
+    {
+        foreach (Chart chart in All(Analysed.Sound(groups)).Concat(All(Analysed.Twelve)))
+        {
+            XElement[] texts = [.. XElement.Parse(chart.Svg()).Descendants(Svg + "text")];
+            for (int i = 0; i < texts.Length; i++)
+            {
+                for (int j = i + 1; j < texts.Length; j++)
+                {
+                    (double leftA, double rightA) = Extent(texts[i]);
+                    (double leftB, double rightB) = Extent(texts[j]);
+                    double apart = Math.Abs(Number(texts[i].Attribute("y")!.Value) - Number(texts[j].Attribute("y")!.Value));
+                    Assert.False(leftA < rightB - 1 && leftB < rightA - 1 && apart < 11, $"'{texts[i].Value}' and '{texts[j].Value}' in {chart.Heading}");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Odd_results_have_another_shape_and_gross_ones_are_named_as_off_the_scale()
+    {
+        Chart ratio = RatioChart.Of(Analysed.Twelve)!;
+
+        Assert.Equal(2, XElement.Parse(ratio.Svg()).Descendants(Svg + "text").Count(t => t.Value.StartsWith("off the scale", StringComparison.Ordinal)));
+        Assert.Equal(4, XElement.Parse(ratio.Svg()).Descendants(Svg + "polygon").Count());
+        Assert.Equal(8, XElement.Parse(ratio.Svg()).Descendants(Svg + "circle").Count());
+        Assert.Contains("Dove", SampleChart.Of(Analysed.Twelve)!.Caption, StringComparison.Ordinal);
+    }
+
+    // The readings of one group, by hand: 0.27 g of sample, 0.16 g gained; the ticks tell where that must lie.
+    [Fact]
+    public void A_point_lies_where_the_ticks_say()
+    {
+        XElement picture = XElement.Parse(SampleChart.Of(Analysed.Sound(9))!.Svg());
+        (double x1, double v1, double x2, double v2) = Ticks(picture, "middle", "x");
+        (double y1, double w1, double y2, double w2) = Ticks(picture, "end", "y", shift: -5);
+        XElement[] dots = [.. picture.Descendants(Svg + "circle")];
+        // Group 1 of the invented class: sample 0.20, gain 0.13 − 0.01.
+        double x = Number(dots[0].Attribute("cx")!.Value);
+        double y = Number(dots[0].Attribute("cy")!.Value);
+        Assert.Equal(0.20, v1 + ((x - x1) / (x2 - x1) * (v2 - v1)), 1e-3);
+        Assert.Equal(0.12, w1 + ((y - y1) / (y2 - y1) * (w2 - w1)), 1e-3);
+    }
+
+    [Fact]
+    public void A_class_without_the_quantity_has_no_chart_of_it()
+    {
+        ClassFindings findings = Analysed.Of("Group,before,after\n1,30.24,30.38\n2,31.20,31.33\n");
+
+        Assert.Null(RatioChart.Of(findings));
+        Assert.Null(SampleChart.Of(findings));
+        Assert.Null(BudgetChart.Of(findings));
+        Assert.Null(StepsChart.Of(findings));
+    }
+
+    [Fact]
+    public void Labels_pushed_apart_keep_their_order_and_their_gap()
+    {
+        double[] placed = LabelColumn.Spread([100, 101, 99, 300], gap: 17, top: 20, bottom: 310);
+
+        Assert.True(placed[2] <= placed[0] - 17 && placed[0] <= placed[1] - 17);
+        Assert.Equal(300, placed[3]);
+    }
+
+    [Theory]
+    [InlineData(0.23, 0.29, 0.02)]
+    [InlineData(0, 1, 0.5)]
+    [InlineData(-12.2, 0.2, 5)]
+    public void Ticks_stand_at_round_numbers_that_hold_the_values(double low, double high, double step)
+    {
+        var axis = new Axis([low, high], 0, 100);
+
+        Assert.Equal(step, axis.Step, 1e-12);
+        Assert.True(axis.Low <= low + 1e-9 && axis.High >= high - 1e-9);
+        Assert.All(axis.Ticks, tick => Assert.Equal(0, Math.IEEERemainder(tick / step, 1), 1e-6));
+    }
+
+    private static IEnumerable<Chart> All(ClassFindings findings) =>
+        ((Chart?[])[RatioChart.Of(findings), SampleChart.Of(findings), BudgetChart.Of(findings), StepsChart.Of(findings)]).OfType<Chart>();
+
+    private static (double At1, double Value1, double At2, double Value2) Ticks(XElement picture, string anchor, string axis, double shift = 0)
+    {
+        XElement[] ticks = [.. picture.Descendants(Svg + "text")
+            .Where(t => t.Attribute("class")!.Value == "tick" && t.Attribute("text-anchor")!.Value == anchor)];
+        return (Number(ticks[0].Attribute(axis)!.Value) + shift, Number(ticks[0].Value), Number(ticks[^1].Attribute(axis)!.Value) + shift, Number(ticks[^1].Value));
+    }
+
+    /// <summary>About 7.4 units a letter at 15 units: an average over Latin text of the font, from its advance widths.</summary>
+    private static (double Left, double Right) Extent(XElement text)
+    {
+        double x = Number(text.Attribute("x")!.Value);
+        double width = 7.4 * text.Value.Length;
+        return text.Attribute("text-anchor")!.Value switch
+        {
+            "end" => (x - width, x),
+            "middle" => (x - (width / 2), x + (width / 2)),
+            _ => (x, x + width),
+        };
+    }
+
+    private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
+}

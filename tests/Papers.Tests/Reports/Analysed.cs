@@ -1,0 +1,47 @@
+using System.Globalization;
+using System.Text;
+using Calx.Chemistry.Elements;
+using Calx.Papers.Tables;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Tests.Reports;
+
+/// <summary>Invented classes, read and analysed as the program does it.</summary>
+internal static class Analysed
+{
+    private const string Heading = "Group,empty,before,after,after 2\n";
+
+    /// <summary>Twelve groups, four of them odd.</summary>
+    public static ClassFindings Twelve => Of(Heading + string.Join('\n',
+        "Amber,27.63,27.90,28.07,28.06", "Birch,29.26,29.52,29.68,29.69", "Cedar,27.93,28.22,28.40,28.41",
+        "Dove,28.93,29.21,29.38,17.04", "Elm,33.57,33.84,34.00,34.01", "Finch,30.66,30.19,31.05,31.06",
+        "Garnet,29.91,30.18,30.34,30.34", "Heron,30.46,30.73,30.82,30.81", "Ivy,29.80,30.03,30.17,30.17",
+        "Juniper,29.49,29.75,29.90,29.91", "Kestrel,27.50,27.77,27.95,27.95", "Lark,31.80,32.06,32.10,32.13"));
+
+    /// <summary>So many groups, none odd, their names as given by <paramref name="name"/>.</summary>
+    public static ClassFindings Sound(int groups, Func<int, string>? name = null)
+    {
+        var text = new StringBuilder(Heading);
+        for (int i = 0; i < groups; i++)
+        {
+            decimal sample = 0.20m + (0.01m * (i % 9));
+            decimal gain = Math.Round(sample * 0.64m, 2) + (0.01m * ((i % 3) - 1));
+            string called = name?.Invoke(i) ?? string.Create(CultureInfo.InvariantCulture, $"Group {i + 1}");
+            text.Append(CultureInfo.InvariantCulture, $"\"{called}\",{30.00m + i:F2},{30.00m + i + sample:F2},{30.00m + i + sample + gain:F2},{30.00m + i + sample + gain:F2}\n");
+        }
+
+        return Of(text.ToString());
+    }
+
+    /// <summary>A class's table as CSV, analysed as burning magnesium.</summary>
+    public static ClassFindings Of(string csv)
+    {
+        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
+        var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
+        var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical));
+        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024);
+    }
+}
