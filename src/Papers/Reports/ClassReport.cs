@@ -50,7 +50,7 @@ public static class ClassReport
             .Append("<ul class=\"conclusion\">\n");
         foreach (string sentence in findings.Class.Conclusion)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<li>{Text.Of(sentence)}</li>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<li>{Text.OfSentence(sentence)}</li>\n");
         }
 
         page.Append("</ul>\n");

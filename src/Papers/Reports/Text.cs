@@ -2,9 +2,17 @@ using System.Net;
 
 namespace Calx.Papers.Reports;
 
-/// <summary>Text that people wrote, made safe for a page.</summary>
+/// <summary>Text made safe for a page.</summary>
 internal static class Text
 {
     /// <summary>The text with every character that means something to HTML as a reference.</summary>
     public static string Of(string text) => WebUtility.HtmlEncode(text);
+
+    /// <summary>A sentence, in which a number keeps its unit on the same line.</summary>
+    public static string OfSentence(string sentence) => Of(sentence
+        .Replace(" %", "\u00a0%", StringComparison.Ordinal)
+        .Replace(" ± ", "\u00a0±\u00a0", StringComparison.Ordinal)
+        .Replace(" g,", "\u00a0g,", StringComparison.Ordinal)
+        .Replace("p = ", "p\u00a0=\u00a0", StringComparison.Ordinal)
+        .Replace("p < ", "p\u00a0<\u00a0", StringComparison.Ordinal));
 }
