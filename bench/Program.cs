@@ -11,6 +11,9 @@ Capability[] capabilities =
     new("random-effects", typeof(RandomEffectsBenchmark), RandomEffectsBeside.Run),
     new("york", typeof(YorkBenchmark), YorkBeside.Run),
     new("bootstrap", typeof(BootstrapBenchmark), BootstrapBeside.Run),
+    new("balancing", typeof(BalancingBenchmark), BalancingBeside.Run),
+    new("molar-mass", typeof(MolarMassBenchmark), MolarMassBeside.Run),
+    new("class-file", typeof(ClassFileBenchmark), ClassFileBounds.Run),
 ];
 
 // A whole process is measured, which BenchmarkDotNet does not do.
