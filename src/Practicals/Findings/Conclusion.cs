@@ -49,7 +49,7 @@ internal sealed class Conclusion
         }
         else if (formula is FormulaRanking.Ranked ranked)
         {
-            sentences.Add(ranked.Conclusion);
+            sentences.Add($"{ranked.Conclusion.TrimEnd('.')}; small whole numbers were held likelier beforehand, a judgement.");
         }
 
         GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
