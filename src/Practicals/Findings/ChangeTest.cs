@@ -24,7 +24,10 @@ internal static class ChangeTest
             [.. groups.Where(g => !g.IsAnomalous).Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         if (changes.Length == 0)
         {
-            return new ChangeEvidence.Unjudged("No group's readings give a change of mass, so nothing can be said of it.");
+            bool allOdd = groups.Any(g => g.IsAnomalous && g.Find(practical.Findings.Change) is not null);
+            return new ChangeEvidence.Unjudged(allOdd
+                ? "Every group that has a change of mass has an odd result, so nothing is said of the class until they are explained."
+                : "No group's readings give a change of mass, so nothing can be said of it.");
         }
 
         if (practical.Findings.Expect == ExpectedChange.Same)

@@ -15,6 +15,7 @@ public sealed class ClassQuantity
         StandardUncertainty = pool.StandardUncertainty;
         Interval = pool.Interval;
         Within = pool.Within;
+        WithinIsFromTrials = pool.FromTrials;
         Between = pool.Between;
         Count = pool.Count;
         DegreesOfFreedom = pool.DegreesOfFreedom;
@@ -40,6 +41,9 @@ public sealed class ClassQuantity
     /// <summary>Standard deviation within a group: of its trials where there are several, else what the balance allows.</summary>
     public double Within { get; }
 
+    /// <summary>Whether <see cref="Within"/> was seen in trials; otherwise it is what the balance allows.</summary>
+    public bool WithinIsFromTrials { get; }
+
     /// <summary>Standard deviation between groups beyond that.</summary>
     public double Between { get; }
 
@@ -57,7 +61,7 @@ public sealed class ClassQuantity
 
     /// <summary>What pooling found, before it is given its quantity.</summary>
     internal sealed record Pool(
-        double Value, double StandardUncertainty, double Within, double Between, int Count, double DegreesOfFreedom)
+        double Value, double StandardUncertainty, double Within, double Between, int Count, double DegreesOfFreedom, bool FromTrials)
     {
         public CoverageInterval Interval
         {

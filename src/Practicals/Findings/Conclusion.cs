@@ -71,11 +71,13 @@ internal sealed class Conclusion
         int decimals = Figures.DecimalsFor(key.StandardUncertainty);
         string unit = key.Quantity.UnitBehind;
         string spread = key.Between > 0
-            ? $"and the groups differ by a further {Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between)))}{unit}, more than the balance explains"
+            ? $"and the groups differ by a further {Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between)))}{unit}, more than that explains"
             : "and the groups differ by no more than that explains";
         string from = key.Count == 1 ? "One group gives" : $"{Count(key.Count)} groups together give";
         string alone = key.Count == 1
             ? $", uncertain by {Figures.Text(key.Within, decimals)}{unit} from the balance alone; one group cannot show how groups differ."
+            : key.WithinIsFromTrials
+            ? $"; the trials of one group scatter by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit}, {spread}."
             : $"; a single group is uncertain by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit} from the balance alone, {spread}.";
         return $"{from} {Figures.Text(key.Value, decimals)}{unit} as the {key.Quantity.Label} "
             + $"(95 % interval {Figures.Text(key.Interval.Low, decimals)} to {Figures.Text(key.Interval.High, decimals)}){alone}";
@@ -87,7 +89,9 @@ internal sealed class Conclusion
         if (missing is null)
         {
             QuantityDefinition key = practical.Quantities.First(q => q.Id == practical.Findings.Key);
-            return $"No group's readings give the {key.Label}.";
+            return groups.Any(g => g.IsAnomalous && g.Find(key.Id) is not null)
+                ? $"No group without an odd result gives the {key.Label}."
+                : $"No group's readings give the {key.Label}.";
         }
 
         return practical.Findings.EmptyAdvice is string advice ? $"{missing.Why} {advice}" : missing.Why;

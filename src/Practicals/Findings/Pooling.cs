@@ -33,14 +33,26 @@ internal static class Pooling
         return repeated ? FromTrials(byGroup) : FromBalance(byGroup.SelectMany(trials => trials));
     }
 
-    /// <summary>Groups with several trials: the trials themselves say how much one group scatters.</summary>
+    /// <summary>Groups with several trials: the trials themselves say how much one group scatters. That they agree by luck
+    /// does not make the balance better, so the uncertainty is never less than the balance alone leaves in the mean.</summary>
     private static ClassQuantity.Pool FromTrials(QuantityEstimate[][] byGroup)
     {
         double[][] values = [.. byGroup.Select(trials => trials.Select(e => e.Value).ToArray())];
-        return RandomEffects.FromGroups(values) is GroupSpreadResult.Separated { Spread: GroupSpread spread }
-            ? new ClassQuantity.Pool(
-                spread.Mean, spread.StandardUncertainty, spread.Repeatability, spread.Between, byGroup.Length, byGroup.Length - 1)
-            : FromBalance(byGroup.SelectMany(trials => trials));
+        if (RandomEffects.FromGroups(values) is not GroupSpreadResult.Separated { Spread: GroupSpread spread })
+        {
+            return FromBalance(byGroup.SelectMany(trials => trials));
+        }
+
+        QuantityEstimate[] all = [.. byGroup.SelectMany(trials => trials)];
+        double balance = Math.Sqrt(all.Sum(e => e.StandardUncertainty * e.StandardUncertainty)) / all.Length;
+        return new ClassQuantity.Pool(
+            spread.Mean,
+            Math.Max(spread.StandardUncertainty, balance),
+            spread.Repeatability,
+            spread.Between,
+            byGroup.Length,
+            byGroup.Length - 1,
+            FromTrials: true);
     }
 
     /// <summary>One trial a group: what the balance allows is the scatter within a group.</summary>
@@ -50,6 +62,6 @@ internal static class Pooling
         PooledResult pooled = RandomEffects.FromKnownUncertainties(
             [.. all.Select(e => e.Value)], [.. all.Select(e => e.StandardUncertainty)]);
         return new ClassQuantity.Pool(
-            pooled.Value, pooled.StandardUncertainty, pooled.Within, pooled.Between, pooled.Count, pooled.DegreesOfFreedom);
+            pooled.Value, pooled.StandardUncertainty, pooled.Within, pooled.Between, pooled.Count, pooled.DegreesOfFreedom, FromTrials: false);
     }
 }

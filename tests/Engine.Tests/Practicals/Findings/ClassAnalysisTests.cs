@@ -143,6 +143,33 @@ public class ClassAnalysisTests
         Assert.Equal(4, ratio.Count);
         Assert.Equal(3, ratio.DegreesOfFreedom);
         Assert.InRange(ratio.Within, 0.02, 0.3);
+        Assert.True(ratio.WithinIsFromTrials);
+    }
+
+    // Three groups whose trials happen to give one and the same ratio: the balance still leaves u/√6 in their mean.
+    [Fact]
+    public void Trials_that_agree_by_luck_do_not_make_the_balance_better()
+    {
+        GroupReadings[] groups =
+        [
+            .. Enumerable.Range(0, 6).Select(i => new GroupReadings($"G{i / 2}", $"{1 + i % 2}", Given.Group(
+                "x", ("empty", $"{30 + i}.00"), ("before", $"{30 + i}.24"), ("after", i == 5 ? "35.41" : $"{30 + i}.40")).Readings)),
+        ];
+
+        ClassQuantity ratio = Analyse(groups).Class.Find("moleRatio")!;
+
+        // By hand: u of one ratio is about 0.098 for 0.24 g and 0.16 g on a two-decimal balance.
+        Assert.Equal(0.098 / Math.Sqrt(6), ratio.StandardUncertainty, 0.003);
+    }
+
+    [Fact]
+    public void A_class_of_nothing_but_odd_results_is_said_to_be_one()
+    {
+        ClassFindings found = Analyse(
+            [Given.Group("1", ("empty", "30.24"), ("before", "30.00"), ("after", "30.40")), Given.Group("2", ("empty", "30.24"), ("before", "30.00"), ("after", "30.40"))]);
+
+        Assert.StartsWith("Every group that has a change of mass has an odd result", found.Class.Conclusion[0], StringComparison.Ordinal);
+        Assert.InRange(found.Class.Conclusion.Count, 3, 6);
     }
 
     /// <summary>Groups with nothing wrong but the share of metal that reacted, read on a two-decimal balance.</summary>
