@@ -94,7 +94,8 @@ internal sealed class Conclusion
                 : $"No group's readings give the {key.Label}.";
         }
 
-        return practical.Findings.EmptyAdvice is string advice ? $"{missing.Why} {advice}" : missing.Why;
+        string why = practical.Findings.Formula is null ? missing.Why : $"{missing.Why.TrimEnd('.')}, so no formula can follow.";
+        return practical.Findings.EmptyAdvice is string advice ? $"{why} {advice}" : why;
     }
 
     private static string Against(AcceptedResult.Compared compared)
