@@ -9,6 +9,8 @@ internal static class Shown
     /// <summary>More groups than this make a chart a wall of ink; a whole year's file is thinned evenly.</summary>
     public const int MostGroups = 48;
 
+    private const int MostNamed = 8;
+
     /// <summary>At most <see cref="MostGroups"/> of them, evenly over their order.</summary>
     public static IReadOnlyList<T> Thinned<T>(IReadOnlyList<T> all)
     {
@@ -23,7 +25,10 @@ internal static class Shown
     /// <summary>What to say of groups left off: too far away, or too many.</summary>
     public static string Caption(IReadOnlyList<string> offScale, int shown, int all)
     {
-        string far = offScale.Count == 0 ? string.Empty : $"Off the scale: {string.Join("; ", offScale)}.";
+        string more = offScale.Count > MostNamed
+            ? string.Create(CultureInfo.InvariantCulture, $"; and {offScale.Count - MostNamed} more")
+            : string.Empty;
+        string far = offScale.Count == 0 ? string.Empty : $"Off the scale: {string.Join("; ", offScale.Take(MostNamed))}{more}.";
         string thinned = shown < all
             ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {all} groups are drawn, evenly by rank.")
             : string.Empty;

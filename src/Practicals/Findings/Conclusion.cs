@@ -12,6 +12,7 @@ namespace Calx.Practicals.Findings;
 internal sealed class Conclusion
 {
     private const int MostCausesNamed = 4;
+    private const int MostGroupsNamed = 12;
 
     private readonly Practical practical;
     private readonly Identifiability identifiability;
@@ -140,7 +141,8 @@ internal sealed class Conclusion
 
     private string Odd(GroupFindings[] odd)
     {
-        string names = string.Join(", ", odd.Select(g => g.Name));
+        string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => g.Name))
+            + (odd.Length > MostGroupsNamed ? $" and {Count(odd.Length - MostGroupsNamed).ToLowerInvariant()} more" : string.Empty);
         string with = Key?.WithAllGroups is PooledValue all
             ? $" With {(odd.Length == 1 ? "it" : "them")} the class would give {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
             : string.Empty;

@@ -72,6 +72,10 @@ public class GroupEstimatorTests
     [InlineData("30.24", "30.38")]
     [InlineData("30.10", "30.17")]
     [InlineData("30.06", "30.10")]
+    [InlineData("30.03", "30.05")]
+    [InlineData("30.022", "30.04")]
+    [InlineData("30.03", "30.03")]
+    [InlineData("30.03", "29.98")]
     public void The_interval_of_the_mass_ratio_is_Fiellers(string before, string after)
     {
         GroupReadings group = Given.Group("1", ("empty", "30.00"), ("before", before), ("after", after));
