@@ -25,7 +25,6 @@ public sealed class TailTests
         }
     }
 
-    // Near p = ½ of the lower scale a quantile of t is known no better than p itself: x is compared by its tail instead.
     [Theory]
     [MemberData(nameof(Distributions))]
     public void Quantiles_agree_with_50_digit_values(string distribution)
