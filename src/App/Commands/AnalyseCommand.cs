@@ -14,6 +14,9 @@ namespace Calx.App.Commands;
 /// <summary><c>calx analyse</c>: from a class's file of weighings to its result.</summary>
 internal static class AnalyseCommand
 {
+    /// <summary>In g; a balance steps more coarsely than this: even a microbalance by 0.0000001 g.</summary>
+    private const double FinestStep = 0.000_000_01;
+
     public static Verb Create()
     {
         var file = new Argument<string?>("FILE")
@@ -24,7 +27,7 @@ internal static class AnalyseCommand
         Option<string?> practical = PracticalChoice.Create();
         Option<string?> html = new("--html") { Description = "also write a report with charts to this file", HelpName = "FILE" };
         Option<double?> resolution = NumberOption.Between(
-            "--resolution", "smallest step of the balance in g; otherwise from the most decimals", "G", 0, 1000);
+            "--resolution", "smallest step of the balance in g; otherwise from the most decimals", "G", FinestStep, 1000);
         Option<double?> repeatability = NumberOption.Between(
             "--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
         Option<bool> json = JsonOption.Create();

@@ -53,8 +53,10 @@ internal static class NumberOption
             return number;
         }
 
-        string range = double.IsFinite(below) ? $"between {above} and {below}" : $"above {above}";
-        result.AddError(string.Create(CultureInfo.InvariantCulture, $"{name}: '{text}' is not a number {range}"));
+        string range = double.IsFinite(below)
+            ? string.Create(CultureInfo.InvariantCulture, $"between {above:0.#########} and {below:0.#########}")
+            : string.Create(CultureInfo.InvariantCulture, $"above {above:0.#########}");
+        result.AddError($"{name}: '{text}' is not a number {range}");
         return null;
     }
 }

@@ -20,6 +20,20 @@ internal sealed class Columns
         rows.Add(cells);
     }
 
+    /// <summary>Adds a heading whose long cells are broken at their spaces over as many rows as they need, ending on one
+    /// line.</summary>
+    /// <param name="widest">Places that a cell may take, if its words allow.</param>
+    /// <param name="cells">One a column.</param>
+    public void AddHeading(int widest, params string[] cells)
+    {
+        string[][] broken = [.. cells.Select(cell => Lines(cell, widest))];
+        int height = broken.Max(lines => lines.Length);
+        for (int line = 0; line < height; line++)
+        {
+            Add([.. broken.Select(lines => line < height - lines.Length ? "" : lines[line - height + lines.Length])]);
+        }
+    }
+
     /// <summary>Prints the rows, each after <paramref name="indent"/>.</summary>
     public void Write(TextWriter output, string indent = "  ")
     {
@@ -37,6 +51,26 @@ internal sealed class Columns
             output.WriteLine((indent + string.Join("  ", row.Select((cell, i) => Padded(cell, widths[i], toTheRight[i]))))
                 .TrimEnd());
         }
+    }
+
+    private static string[] Lines(string text, int widest)
+    {
+        var lines = new List<string> { "" };
+        foreach (string part in text.Replace(" / ", "\u00A0/\u00A0", StringComparison.Ordinal).Split(' '))
+        {
+            string word = part.Replace('\u00A0', ' ');   // a unit stays with the word before it
+            string longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
+            if (lines[^1].Length == 0 || TextWidth.Of(longer) <= widest)
+            {
+                lines[^1] = longer;
+            }
+            else
+            {
+                lines.Add(word);
+            }
+        }
+
+        return [.. lines];
     }
 
     private static string Padded(string cell, int width, bool toTheRight)

@@ -11,6 +11,7 @@ namespace Calx.App.Output;
 internal static class FindingsText
 {
     private const int Width = 88;
+    private const int WidestHeading = 20;
 
     public static void Write(TextWriter output, ClassFindings findings)
     {
@@ -32,7 +33,7 @@ internal static class FindingsText
         QuantityDefinition[] shown = [.. ShownQuantities(findings)];
         Heading(output, "Groups (value ± standard uncertainty from the balance)");
         var columns = new Columns("l" + new string('r', shown.Length) + "ll");
-        columns.Add(["group", .. shown.Select(HeadingOf), "constant mass", ""]);
+        columns.AddHeading(WidestHeading, ["group", .. shown.Select(HeadingOf), "constant mass", ""]);
         foreach (GroupFindings group in findings.Groups)
         {
             columns.Add(
@@ -104,7 +105,7 @@ internal static class FindingsText
         }
 
         columns.Write(output);
-        output.WriteLine($"  {BalanceLine(readings.Balance)}");
+        WriteWrapped(output, BalanceLine(readings.Balance), first: "  ", then: "    ");
         foreach (RejectedCell cell in readings.Rejected)
         {
             WriteWrapped(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");

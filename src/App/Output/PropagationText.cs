@@ -7,6 +7,8 @@ namespace Calx.App.Output;
 /// <summary>A propagated model on the terminal.</summary>
 internal static class PropagationText
 {
+    private const string None = "none";
+
     public static void Write(TextWriter output, PropagationAnswer answer)
     {
         output.WriteLine($"{answer.Model.ResultName} = {answer.Model.Model}");
@@ -37,14 +39,14 @@ internal static class PropagationText
         }
         else
         {
-            columns.Add("first order", $"none: {answer.FirstOrderReason}", "");
+            columns.Add("first order", None, "");
         }
 
         columns.Add(
             "second order",
             answer.SecondOrderUncertainty is double second
                 ? $"standard uncertainty {Figure.Rounded(second, second)}"
-                : $"none: {answer.SecondOrderReason}",
+                : None,
             "");
         if (answer.Drawn is MonteCarloResult drawn)
         {
@@ -56,10 +58,21 @@ internal static class PropagationText
         }
         else
         {
-            columns.Add("draws", $"none: {answer.DrawnReason}", "");
+            columns.Add("draws", None, "");
         }
 
         columns.Write(output);
+        WriteReason(output, "first order", answer.FirstOrderReason);
+        WriteReason(output, "second order", answer.SecondOrderReason);
+        WriteReason(output, "draws", answer.DrawnReason);
+    }
+
+    private static void WriteReason(TextWriter output, string way, string? reason)
+    {
+        if (reason is not null)
+        {
+            output.WriteLine($"  No result by {way}: {reason}.");
+        }
     }
 
     private static string Ends(CoverageInterval interval, double uncertainty) =>
