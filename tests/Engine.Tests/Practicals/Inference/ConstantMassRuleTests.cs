@@ -76,7 +76,7 @@ public class ConstantMassRuleTests
     }
 
     // Coverage by brute force: groups that truly have a share unreacted, drawn with the balance's noise. The bound must
-    // hold at least 95 times in 100 for every share (4000 draws: three standard errors are 1.03 %).
+    // hold at least 95 times in 100 for every share.
     [Theory]
     [InlineData(0.02)]
     [InlineData(0.10)]
@@ -85,7 +85,7 @@ public class ConstantMassRuleTests
     {
         var stream = new Calx.Measurement.Distributions.RandomStream(7, 0);
         int held = 0;
-        const int draws = 4000;
+        int draws = LongProofs.Cases(sample: 4_000, inFull: 200_000);
         for (int i = 0; i < draws; i++)
         {
             // A reheat that converts just the half that is assumed leaves as much as it converted.
@@ -95,7 +95,7 @@ public class ConstantMassRuleTests
             held += Judge("30.2400", $"{first:F4}", $"{last:F4}").UnreactedAtMost >= unreacted ? 1 : 0;
         }
 
-        Assert.InRange(held / (double)draws, 0.95 - 0.0103, 1);
+        Assert.InRange(held / (double)draws, 0.95 - LongProofs.ThreeErrors(0.95, draws), 1);
     }
 
     private ConstantMass Judge(string before, params string[] after) => Judge(0.01, ReadingUncertainty, before, after);
