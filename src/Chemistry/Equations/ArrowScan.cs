@@ -18,6 +18,12 @@ internal static class ArrowScan
                 bool electron = length > 2 && IsHyphen(text[i]) && IsBareElectron(text, from, i);
                 return electron ? new SourceSpan(i + 1, length - 1) : new SourceSpan(i, length);
             }
+
+            // What a run of hyphens is not, its rest is not either: each is looked through once.
+            while (IsHyphen(text[i]) && i + 1 < text.Length && IsHyphen(text[i + 1]))
+            {
+                i++;
+            }
         }
 
         return null;

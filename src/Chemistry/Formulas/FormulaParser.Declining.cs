@@ -37,9 +37,20 @@ internal ref partial struct FormulaParser
         bool sign = c == '^' || FormulaCharacters.Sign(c) != 0;
         bool blankBefore = position > 0 && char.IsWhiteSpace(text[position - 1]);
         return sign && state != MatterState.NotSaid ? Fail(position, 1, FormulaFaults.ChargeThenState)
-            : blankBefore ? Fail(position, 1, FormulaFaults.InnerSpace)
+            : blankBefore ? Fail(position, 1, FormulaFaults.InnerSpace, WithDot(position, position))
             : FormulaCharacters.SuperscriptDigit(c) >= 0 ? Fail(position, 1, FormulaFaults.ChargeSign)
-            : Fail(position, 1, FormulaFaults.Unexpected(c));
+            : Fail(position, 1, FormulaFaults.Unexpected(c), WithDot(position, position + 1));
+    }
+
+    // 'CuSO4 5H2O', 'CuSO4,5H2O', 'CuSO4:5H2O': what a dot would make of it, where it can be read and water is counted.
+    private readonly string? WithDot(int end, int next)
+    {
+        if (next >= text.Length || !char.IsAsciiDigit(text[next]) || text[..end].Contains(FormulaCharacters.HydrateDot))
+        {
+            return null;
+        }
+
+        return IfRead($"{text[..end].Trim()}{FormulaCharacters.HydrateDot}{text[next..]}");
     }
 
     private bool NotClosed(OpenBracket bracket)
@@ -69,9 +80,7 @@ internal ref partial struct FormulaParser
             position++;
         }
 
-        string rest = text[position..].Trim().ToString();
-        bool reads = Read(rest, null, 0, suggest: false).Succeeded;
-        return Fail(start, position - start, FormulaFaults.Coefficient, reads ? rest : null);
+        return Fail(start, position - start, FormulaFaults.Coefficient, IfRead(text[position..].Trim().ToString()));
     }
 
     private bool Isotope()

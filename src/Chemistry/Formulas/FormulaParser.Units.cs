@@ -175,11 +175,11 @@ internal ref partial struct FormulaParser
         return IsWhole(start, read) && (FormulaCharacters.Digit(text[start]) > 0 || ZeroFirst(start));
     }
 
-    // 'Fe0.95O' and 'Fe1.5O': nobody writes a count of 0 or 1, so the dot is a decimal point. So is a comma.
+    // 'Fe0.95O' and 'Fe1,5O': nobody writes a count of 0 or 1, so the dot or comma is a decimal point.
     private bool IsWhole(int start, long read)
     {
         bool followed = position + 1 < text.Length && FormulaCharacters.Digit(text[position + 1]) >= 0;
-        bool point = followed && (text[position] == ',' || (text[position] == '.' && read <= 1));
+        bool point = followed && read <= 1 && (text[position] is '.' or ',');
         return !point || Fail(
             start,
             position + 2 - start,
@@ -189,9 +189,8 @@ internal ref partial struct FormulaParser
     // 'C02' and 'H20' with a zero for the letter O: only the first can be noticed.
     private bool ZeroFirst(int start)
     {
-        string meant = string.Concat(text[..start], "O", text[(start + 1)..]);
-        bool reads = text[start] == '0' && Read(meant, null, 0, suggest: false).Succeeded;
-        return Fail(start, position - start, FormulaFaults.ZeroCount, reads ? meant : null);
+        string? meant = text[start] == '0' ? IfRead(string.Concat(text[..start], "O", text[(start + 1)..])) : null;
+        return Fail(start, position - start, FormulaFaults.ZeroCount, meant);
     }
 
     private readonly record struct OpenBracket(int Position, int FirstRun);

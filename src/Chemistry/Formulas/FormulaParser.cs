@@ -27,6 +27,9 @@ internal ref partial struct FormulaParser
 {
     private readonly ReadOnlySpan<char> text;
     private readonly int offset;
+
+    // A suggestion is read to see whether it can be, without suggestions of its own: one level, whatever the text.
+    private readonly bool suggest;
     private readonly Span<char> plain;
     private readonly Span<ElementCount> atoms;
     private int position;
@@ -39,10 +42,12 @@ internal ref partial struct FormulaParser
     private int lastDigits;
     private TextFault? fault;
 
-    private FormulaParser(ReadOnlySpan<char> text, int offset, Span<char> plain, Span<ElementCount> atoms)
+    private FormulaParser(
+        ReadOnlySpan<char> text, int offset, bool suggest, Span<char> plain, Span<ElementCount> atoms)
     {
         this.text = text;
         this.offset = offset;
+        this.suggest = suggest;
         this.plain = plain;
         this.atoms = atoms;
     }
@@ -62,7 +67,7 @@ internal ref partial struct FormulaParser
         // A bare sign gains a ^ in the plain form; everything else keeps its length or loses some.
         Span<char> plain = stackalloc char[text.Length + 4];
         Span<ElementCount> atoms = stackalloc ElementCount[text.Length];
-        var parser = new FormulaParser(text, offset, plain, atoms);
+        var parser = new FormulaParser(text, offset, suggest, plain, atoms);
         if (parser.Formula())
         {
             return parser.Result(source);
@@ -220,6 +225,10 @@ internal ref partial struct FormulaParser
             Put((char)('0' + FormulaCharacters.Digit(digit)));
         }
     }
+
+    // The text, if a suggestion is wanted and this can be read.
+    private readonly string? IfRead(string meant)
+        => suggest && Read(meant, null, 0, suggest: false).Succeeded ? meant : null;
 
     private bool Fail(int start, int length, string reason, string? suggestion = null)
     {

@@ -77,6 +77,16 @@ public sealed class FormulaPropertyTests
     public void Numbers_that_multiply_beyond_a_thousand_million_are_declined() => Assert.Equal(
         "there are more than a thousand million atoms of one element", Formula.Parse("((H99999)99999)999999").Fault!.Reason);
 
+    // A suggestion is read once and makes no suggestions of its own, or these would be read within each other.
+    [Theory]
+    [InlineData("H0", 128)]
+    [InlineData("2 ", 128)]
+    [InlineData("H 2", 80)]
+    [InlineData("2H,2H:", 40)]
+    [InlineData("Fe3+", 60)]
+    public void Faults_that_repeat_do_not_pile_up(string piece, int times)
+        => Assert.False(Formula.Parse(string.Concat(Enumerable.Repeat(piece, times))).Succeeded);
+
     [Fact]
     public void Runs_of_one_element_are_added_up() => Assert.Equal(
         [new ElementCount(Element.Of("H"), 128)], Formula.Parse(new string('H', 128)).Value.Composition);
