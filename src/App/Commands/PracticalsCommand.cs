@@ -42,13 +42,18 @@ internal static class PracticalsCommand
             return ExitCode.Done;
         }
 
-        var columns = new Columns("ll");
         foreach (Practical practical in BuiltInPracticals.All)
         {
-            columns.Add(practical.Id, practical.Title);
+            surroundings.Output.WriteLine($"{practical.Id}: {practical.Title}");
+            var columns = new Columns("ll");
+            foreach (ReadingDefinition reading in practical.Readings)
+            {
+                columns.Add(reading.Id, reading.Label);
+            }
+
+            columns.Write(surroundings.Output);
         }
 
-        columns.Write(surroundings.Output);
         return ExitCode.Done;
     }
 

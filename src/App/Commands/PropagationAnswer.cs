@@ -50,8 +50,8 @@ internal sealed class PropagationAnswer
     /// <summary>The judgement on first order in words.</summary>
     public string ValidationInWords => Validation switch
     {
-        ValidationOutcome.Validated => "First order agrees with the draws: its interval may be used.",
-        ValidationOutcome.NotValidated => "First order does not agree with the draws: use the interval of the draws.",
+        ValidationOutcome.Validated => "First order agrees with the draws to two digits of the uncertainty: its interval may be used.",
+        ValidationOutcome.NotValidated => "First order does not agree with the draws to two digits of the uncertainty: use the interval of the draws.",
         _ => "One of the two results is missing, so they cannot be compared.",
     };
 
