@@ -64,6 +64,12 @@ internal static class AnalyseCommand
             return ExitCode.BadInput;
         }
 
+        if (asked.Html is string report && surroundings.FullPath(report) == surroundings.FullPath(asked.File))
+        {
+            surroundings.Error.WriteLine("calx analyse: --html: the report would take the place of the class's file; give it another name");
+            return ExitCode.BadInput;
+        }
+
         Practical? practical = PracticalChoice.Find("analyse", asked.Practical, surroundings);
         ClassReadings? readings = practical is null ? null : ClassFile.Read(asked.File, practical, asked.Balance, surroundings);
         if (practical is null || readings is null)

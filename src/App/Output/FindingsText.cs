@@ -40,13 +40,16 @@ internal static class FindingsText
             [
                 group.Name,
                 .. shown.Select(q => group.Find(q.Id)?.Text ?? "-"),
-                group.ConstantMass?.Brief ?? "-",
+                WeighedAfterHeating(findings.Practical, group) ? group.ConstantMass?.Brief ?? "-" : "-",
                 group.IsAnomalous ? "look into this" : "",
             ]);
         }
 
         columns.Write(output);
     }
+
+    private static bool WeighedAfterHeating(Practical practical, GroupFindings group) =>
+        group.Readings.Readings.Any(r => r.BaseId == practical.Findings.ConstantMass?.Reading);
 
     private static void WriteOdd(TextWriter output, ClassFindings findings)
     {

@@ -165,4 +165,30 @@ public sealed class AnalyseCommandTests
         Assert.Contains("Mass of empty crucible / g", run.Output, StringComparison.Ordinal);
         Assert.All(run.Output.Split('\n'), line => Assert.True(line.Length <= 110, line));
     }
+
+    [Fact]
+    public void A_group_without_a_weighing_after_heating_has_no_word_on_constant_mass()
+    {
+        Terminal run = ClassInput.Run(Magnesium, "Group,empty,before,after\nA,30.00,30.24,30.38\nRowan,29.10,29.35,spilt\n");
+
+        string rowan = Assert.Single(run.Output.Split('\n'), line => line.StartsWith("  Rowan", StringComparison.Ordinal));
+        Assert.DoesNotContain("weighing", rowan, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("\"verdict\": \"one-weighing\"", "\"verdict\": \"perhaps\"")]
+    [InlineData("\"anomalous\": false", "\"anomalous\": null")]
+    [InlineData("\"empty\": \"30.00\"", "\"empty\": 30.00")]
+    [InlineData("\"n\": 1", "\"n\": 1.5")]
+    [InlineData("\"conclusion\"", "\"conclusions\"")]
+    [InlineData("\"unreactedAtMost\": null,", "")]
+    public void The_shape_of_the_answer_lets_no_slip_through(string from, string to)
+    {
+        string right = ClassInput.Run(Magnesium, "Group,empty,before,after\nA,30.00,30.24,30.38\n", "--json").Output;
+        string wrong = right.Replace(from, to, StringComparison.Ordinal);
+
+        Schemas.Check("analysis", right);
+        Assert.NotEqual(right, wrong);
+        Assert.Throws<Xunit.Sdk.TrueException>(() => Schemas.Check("analysis", wrong));
+    }
 }

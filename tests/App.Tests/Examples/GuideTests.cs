@@ -21,4 +21,18 @@ public sealed class GuideTests
             Assert.True(block.Expected == seen, $"command-line.md:{block.Line}: $ {block.Command}\n{seen}");
         }
     }
+
+    [Fact]
+    public void The_model_file_that_the_page_shows_is_in_order()
+    {
+        string page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "guide", "command-line.md"));
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        File.WriteAllText(Path.Combine(folder.FullName, "density.yaml"), page.Split("```yaml\n")[1].Split("```")[0]);
+
+        Terminal run = Terminal.RunIn(folder.FullName, "propagate", "density.yaml", "--draws", "10000");
+
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.StartsWith("density = m / v\n", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("none", run.Output, StringComparison.Ordinal);
+    }
 }
