@@ -57,7 +57,7 @@ internal static class DemoCommand
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            surroundings.Error.WriteLine($"{folder}:1:1: the report cannot be written there ({failure.Message})");
+            surroundings.Error.WriteLine($"{folder}:1:1: the report cannot be written there ({NewFile.ReasonOf(failure)})");
             return ExitCode.CannotWrite;
         }
     }

@@ -39,12 +39,26 @@ internal static class NewFile
         }
     }
 
+    /// <summary>Why a file could not be written, in our own words: those of the system name the file that is renamed
+    /// at the end, which nobody asked for.</summary>
+    public static string ReasonOf(Exception failure) => failure switch
+    {
+        DirectoryNotFoundException => "there is no such folder",
+        UnauthorizedAccessException => "you may not write there",
+        _ => failure.Message,
+    };
+
     private static string Numbered(string fullPath, int number) => Path.Combine(
         Path.GetDirectoryName(fullPath)!,
         $"{Path.GetFileNameWithoutExtension(fullPath)}-{number}{Path.GetExtension(fullPath)}");
 
     private static void Write(string fullPath, string text, bool overwrite, CancellationToken cancellation)
     {
+        if (Directory.Exists(fullPath))
+        {
+            throw new IOException("this is a folder; name a file in it");
+        }
+
         string part = $"{fullPath}.{Guid.NewGuid():N}.part";
         try
         {

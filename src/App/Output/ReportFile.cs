@@ -18,7 +18,7 @@ internal static class ReportFile
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            surroundings.Error.WriteLine($"{path}:1:1: the report cannot be written there ({failure.Message})");
+            surroundings.Error.WriteLine($"{path}:1:1: the report cannot be written there ({NewFile.ReasonOf(failure)})");
             return false;
         }
     }

@@ -3,7 +3,7 @@ namespace Calx.App.Tests.Examples;
 /// <summary>
 /// One command of a question page and what it prints. A page holds blocks fenced as <c>console</c>; in them a line that
 /// begins with <c>$ </c> is typed, and the lines up to the next such line or the end are what is then seen: standard
-/// output, then standard error, then <c>(exit N)</c> where the code is not 0.
+/// output, then standard error, then <c>(exit N)</c> where the code is not 0. A line <c>...</c> stands for any lines.
 /// </summary>
 internal sealed class ConsoleBlock
 {
@@ -50,6 +50,37 @@ internal sealed class ConsoleBlock
         }
 
         return blocks;
+    }
+
+    /// <summary>Whether a run printed what the page says.</summary>
+    public bool IsAnsweredBy(string seen)
+    {
+        string[] parts = ("\n" + Expected).Split("\n...\n");
+        string rest = "\n" + seen;
+        if (parts.Length == 1)
+        {
+            return rest == parts[0];
+        }
+
+        if (!rest.StartsWith(parts[0], StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        int from = parts[0].Length;
+        foreach (string part in parts[1..^1])
+        {
+            int found = rest.IndexOf("\n" + part + "\n", from, StringComparison.Ordinal);
+            if (found < 0)
+            {
+                return false;
+            }
+
+            from = found + part.Length + 1;
+        }
+
+        string last = parts[^1].Length == 0 ? "" : "\n" + parts[^1];
+        return rest.Length - from >= last.Length && rest.EndsWith(last, StringComparison.Ordinal);
     }
 
     /// <summary>The words of the command, quotes taken off as a shell does.</summary>
