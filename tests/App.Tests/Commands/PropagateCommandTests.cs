@@ -190,6 +190,20 @@ public sealed class PropagateCommandTests
         Assert.NotEmpty(answer.GetProperty("monteCarloReason").GetString()!);
     }
 
+    // A sixth of these draws is below zero and has no logarithm; first order knows nothing of them: ln 0.1 = -2.3026,
+    // and its derivative there is 10.
+    [Fact]
+    public void Draws_without_a_value_leave_the_first_order_result_standing_alone()
+    {
+        JsonElement answer = Json("model: ln(z)\ninputs:\n  z: {normal: [0.1, 0.1]}\n", "--draws", "10000");
+
+        Assert.Equal(-2.3026, Number(answer.GetProperty("firstOrder"), "value"), 4);
+        Assert.Equal(1, Number(answer.GetProperty("firstOrder"), "standardUncertainty"), 9);
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("monteCarlo").ValueKind);
+        Assert.NotEmpty(answer.GetProperty("monteCarloReason").GetString()!);
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("validated").ValueKind);
+    }
+
     [Theory]
     [InlineData("--coverage", "1")]
     [InlineData("--coverage", "NaN")]
