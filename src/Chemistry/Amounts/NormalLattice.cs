@@ -3,7 +3,7 @@ namespace Calx.Chemistry.Amounts;
 /// <summary>
 /// Evenly spread draws from a multivariate normal, always the same ones: a Kronecker lattice (fractional parts of
 /// multiples of square roots of primes) turned normal by pairs (Box and Muller 1958). For smooth expectations in a few
-/// dimensions 8192 points give about three digits, which is more than a prior deserves.
+/// dimensions 8192 points give two to three digits, which is more than a prior deserves.
 /// </summary>
 internal sealed class NormalLattice
 {

@@ -54,7 +54,7 @@ internal static class ChangeTest
             double u = Math.Sqrt(changes.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / changes.Length;
             double z = mean / u;
             bool clear = right && 2 * StandardNormal.UpperTail(Math.Abs(z)) < Level;
-            return new ChangeEvidence.Direction(rose, fell, signs, permuted, clear, FewGroups(changes.Length, mean, u, z, clear, rises));
+            return new ChangeEvidence.Direction(rose, fell, signs, permuted, clear, FewGroups(changes.Length, mean, u, clear, rises));
         }
 
         bool shown = right && signs < Level && permuted < Level;
@@ -84,15 +84,16 @@ internal static class ChangeTest
             : $"{share}: chance could do that ({chance}), so these data do not show that the mass {(rises ? "rises" : "falls")}.";
     }
 
-    private static string FewGroups(int n, double mean, double u, double z, bool clear, bool rises)
+    private static string FewGroups(int n, double mean, double u, bool clear, bool rises)
     {
         string direction = rises ? "rose" : "fell";
-        string who = n == 1 ? "One group" : $"{n} groups";
-        string numbers = string.Create(
-            CultureInfo.InvariantCulture, $"{Figures.Text(mean, Figures.DecimalsFor(u))} g, {Math.Abs(z):F1} times its standard uncertainty");
+        string change = $"{Figures.WithUncertainty(Math.Abs(mean), u)} g";
+        string limit = n == 1
+            ? "one group cannot show what others would find"
+            : string.Create(CultureInfo.InvariantCulture, $"with fewer than {FewestForSigns} groups no sign test can exclude chance between groups");
         return clear
-            ? $"The mass {direction}, on average by {Figures.Text(Math.Abs(mean), Figures.DecimalsFor(u))} g, {Math.Abs(z).ToString("F1", CultureInfo.InvariantCulture)} times what the balance leaves open; {who.ToLowerInvariant()} cannot show more than that about other groups."
-            : $"These data do not show that the mass {direction}: the mean change is {numbers}, and {who.ToLowerInvariant()} are too few for more.";
+            ? $"The mass {direction} by {change}{(n == 1 ? string.Empty : " on average")}, more than the balance explains; {limit}."
+            : $"These data do not show that the mass {direction}: it changed by {Figures.WithUncertainty(mean, u)} g, which the balance explains; {limit}.";
     }
 
     private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double bandInGrams)

@@ -158,8 +158,16 @@ internal sealed class Conclusion
             return "No group weighed twice after heating, so these readings cannot show that the reaction was complete.";
         }
 
-        int same = judged.Count(g => g.ConstantMass!.Verdict == ConstantMassVerdict.Same);
-        double[] bounds = [.. judged.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
+        GroupFindings[] constant = [.. judged.Where(g => g.ConstantMass!.Verdict == ConstantMassVerdict.Same)];
+        int same = constant.Length;
+        if (same == 0)
+        {
+            return judged.Length == 1
+                ? $"The one group that reheated did not reach constant mass: {judged[0].ConstantMass!.Brief}."
+                : $"None of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass, so the reaction was not shown to be complete.";
+        }
+
+        double[] bounds = [.. constant.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
         string bound = bounds.Length == 0
             ? "how much was still unreacted cannot be said without the sample's mass"
             : $"on this balance that still allows {UpTo(bounds)} to be unreacted, if nothing was lost";

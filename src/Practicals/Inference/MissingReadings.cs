@@ -26,7 +26,7 @@ public sealed class MissingReadings
             string names = string.Join(" and ", Readings.Select(r => $"'{r.Label}'"));
             return Readings.Count == 0
                 ? $"The readings of this practical do not determine the {Quantity.Label}."
-                : $"The {Quantity.Label} cannot be found: it needs the reading {names}, which the table does not have.";
+                : $"The {Quantity.Label} cannot be found: the table lacks the reading{(Readings.Count == 1 ? string.Empty : "s")} {names}.";
         }
     }
 }

@@ -83,9 +83,9 @@ public class EmpiricalFormulaTests
                     Assert.Equal(1, plain.NoneOfThese + plain.Candidates.Sum(found => found.Probability), 12);
                     Assert.Equal(plain.Candidates[0].Probability, scaled.Candidates[0].Probability, 1e-9);
                     Assert.Equal(plain.NoneOfThese, scaled.NoneOfThese, 1e-9);
-                    // 'None of these' is a mean over evenly spread draws: three digits when the axes are exchanged.
-                    Assert.Equal(plain.NoneOfThese, turned.NoneOfThese, 2e-3);
-                    Assert.Equal(plain.Candidates[0].Probability, turned.Candidates[0].Probability, 2e-3);
+                    // 'None of these' is a mean over evenly spread draws: two digits when the axes are exchanged.
+                    Assert.Equal(plain.NoneOfThese, turned.NoneOfThese, 1e-2);
+                    Assert.Equal(plain.Candidates[0].Probability, turned.Candidates[0].Probability, 1e-2);
                 },
                 iter: 25,
                 seed: "0000KOIPe009");
