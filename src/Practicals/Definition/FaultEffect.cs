@@ -31,4 +31,10 @@ public abstract record FaultEffect
     /// <param name="Reading">Id of the reading.</param>
     /// <param name="Mass">Its mass in g.</param>
     public sealed record Gain(string Reading, ParameterLaw Mass) : FaultEffect;
+
+    /// <summary>One reading was taken with another zero than the rest, or on another balance: a zero that all readings
+    /// share cancels in their differences.</summary>
+    /// <param name="Reading">Id of the reading.</param>
+    /// <param name="ShiftInGrams">By how much it reads too high, either sign.</param>
+    public sealed record Zero(string Reading, ParameterLaw ShiftInGrams) : FaultEffect;
 }

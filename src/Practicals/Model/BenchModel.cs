@@ -54,6 +54,7 @@ public sealed class BenchModel
 
         private readonly Dictionary<string, double> masses = new(StringComparer.Ordinal);
         private readonly Dictionary<string, string> lastOf = new(StringComparer.Ordinal);
+        private readonly Dictionary<string, double> gauges = new(StringComparer.Ordinal);
         private readonly Dictionary<string, int> taken = new(StringComparer.Ordinal);
 
         public TrueMasses Masses => new(masses, lastOf);
@@ -85,7 +86,7 @@ public sealed class BenchModel
                     }
 
                     break;
-                case SetEvent: break; // A gauge holds no mass.
+                case SetEvent set: gauges[set.Gauge] = Value(set.To); break;
                 default: throw new ArgumentException($"{step.GetType().Name} is no event of a practical.", nameof(step));
             }
         }
@@ -133,11 +134,20 @@ public sealed class BenchModel
         {
             double escapes = react.Escapes is null ? 0 : Value(react.Escapes);
             double cap = react.Cap is null ? 0 : Value(react.Cap);
-            model.reactions[react.Reaction].Proceed(places[react.In], Value(react.Fraction), escapes, cap);
+            Stoichiometry reaction = model.reactions[react.Reaction];
+            Contents place = places[react.In];
+            double amount = Value(react.Progress.Amount);
+            double fraction = react.Progress is ReactionProgress.Extent ? reaction.FractionOf(place, amount) : amount;
+            reaction.Proceed(place, fraction, escapes, cap);
         }
 
         private void Read(ReadingDefinition reading)
         {
+            if (reading.Gauge is not null)
+            {
+                return; // What a clock or thermometer shows is no mass.
+            }
+
             int occurrence = taken[reading.Id] = taken.GetValueOrDefault(reading.Id) + 1;
             string id = TakenReading.IdOf(reading.Id, occurrence);
             double parts = reading.Pan.Parts.Sum(part => model.practical.Parts.First(p => p.Id == part).Mass.Typical);
@@ -147,6 +157,8 @@ public sealed class BenchModel
         }
 
         private double Value(Expression expression) =>
-            expression.Evaluate(parameters, _ => throw new ArgumentException("No molar mass stands in an event."));
+            expression.Evaluate(
+                name => gauges.TryGetValue(name, out double shown) ? shown : parameters(name),
+                _ => throw new ArgumentException("No molar mass stands in an event."));
     }
 }

@@ -7,6 +7,7 @@ namespace Calx.Practicals.Model;
 internal sealed class Stoichiometry
 {
     private readonly int limiting;
+    private readonly double gramsPerMole;
     private readonly Flow[] consumed;
     private readonly Flow[] made;
 
@@ -21,6 +22,7 @@ internal sealed class Stoichiometry
         limiting = indices[reaction.Limiting];
         ReactionTerm limitingTerm = reaction.Reactants.First(t => t.Material == reaction.Limiting);
         double gramsOfLimiting = MassOf(limitingTerm);
+        gramsPerMole = gramsOfLimiting / limitingTerm.Coefficient;
         consumed = [.. reaction.Reactants.Select(FlowOf)];
         made = [.. reaction.Products.Select(FlowOf)];
 
@@ -30,6 +32,10 @@ internal sealed class Stoichiometry
         Flow FlowOf(ReactionTerm term) => new(
             indices[term.Material], MassOf(term) / gramsOfLimiting, materials[indices[term.Material]].Air);
     }
+
+    /// <summary>What fraction of the limiting material in a place so many moles are: at most all of it.</summary>
+    public double FractionOf(Contents place, double moles) =>
+        place[limiting] > 0 ? Math.Clamp(moles * gramsPerMole / place[limiting], 0, 1) : 0;
 
     /// <summary>Lets a fraction of the limiting material react where it lies.</summary>
     /// <param name="place">What the place holds; changed.</param>

@@ -1,3 +1,5 @@
+using Calx.Measurement.Expressions;
+
 namespace Calx.Practicals.Definition.Source;
 
 /// <summary>Reads what happens, in order. Each event is a map with one key, which names it.</summary>
@@ -60,7 +62,7 @@ internal sealed class EventReader
         {
             if (map.ReferenceOf(entry.Key, ids.Materials) is string material)
             {
-                with.Add(new AddedShare(material, map.FormulaOf(entry.Value, ids.Parameters)));
+                with.Add(new AddedShare(material, map.FormulaOf(entry.Value, ids.Parameters, ids.Gauges)));
             }
         }
 
@@ -82,10 +84,22 @@ internal sealed class EventReader
     private ReactEvent React(FileMap map) => new(
         map.Reference("reaction", ids.Reactions),
         In(map),
-        Formula(map, "fraction"),
-        map.OptionalFormula("escapes", ids.Parameters),
-        map.OptionalFormula("cap", ids.Parameters),
+        Progress(map),
+        map.OptionalFormula("escapes", ids.Parameters, ids.Gauges),
+        map.OptionalFormula("cap", ids.Parameters, ids.Gauges),
         map.At);
+
+    private ReactionProgress Progress(FileMap map)
+    {
+        Expression? fraction = map.OptionalFormula("fraction", ids.Parameters, ids.Gauges);
+        Expression? extent = map.OptionalFormula("extent", ids.Parameters, ids.Gauges);
+        if ((fraction is null) == (extent is null))
+        {
+            faults.Add(map.At, "a reaction goes on either by a 'fraction' of what is left or by an 'extent' in moles: give one of them");
+        }
+
+        return extent is null ? new ReactionProgress.Fraction(fraction ?? Expression.Number(0)) : new ReactionProgress.Extent(extent);
+    }
 
     private RepeatEvent Repeat(FileMap map) => new(
         map.Whole("most", 1), map.Word("until", StopRules), Events(map, "do"), map.At);
@@ -94,5 +108,5 @@ internal sealed class EventReader
 
     private IReadOnlyList<string> Materials(FileMap map) => map.References("materials", ids.Materials);
 
-    private Measurement.Expressions.Expression Formula(FileMap map, string key) => map.Formula(key, ids.Parameters);
+    private Expression Formula(FileMap map, string key) => map.Formula(key, ids.Parameters, ids.Gauges);
 }

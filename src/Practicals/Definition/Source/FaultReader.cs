@@ -4,7 +4,7 @@ namespace Calx.Practicals.Definition.Source;
 internal sealed class FaultReader(IdTables ids, FaultList faults)
 {
     private const double SharesSlack = 1e-9;
-    private static readonly string[] EffectKeys = ["set", "warm", "off", "pen", "gain"];
+    private static readonly string[] EffectKeys = ["set", "warm", "off", "pen", "gain", "zero"];
 
     private readonly ParameterReader parameters = new(ids, faults);
 
@@ -55,6 +55,7 @@ internal sealed class FaultReader(IdTables ids, FaultList faults)
                 map.Reference("reading", ids.Readings), map.LawAt("excessInKelvin"), map.LawAt("milligramsPerKelvin")),
             "off" => new FaultEffect.Off(map.Reference("part", ids.Parts)),
             "gain" => new FaultEffect.Gain(map.Reference("reading", ids.Readings), map.LawAt("mass")),
+            "zero" => new FaultEffect.Zero(map.Reference("reading", ids.Readings), map.LawAt("shift")),
             _ => Pen(map),
         };
         map.Close();

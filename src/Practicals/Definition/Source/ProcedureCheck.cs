@@ -16,7 +16,35 @@ internal sealed class ProcedureCheck(FaultList faults)
             faults.Add(parameter.At, $"the parameter '{parameter.Id}' is used by no event and no pan");
         }
 
+        foreach (Parameter parameter in practical.Parameters.Where(p => practical.Gauges.Any(g => g.Id == p.Id)))
+        {
+            faults.Add(parameter.At, $"'{parameter.Id}' is the id of a gauge too; in a formula it could mean either");
+        }
+
+        CheckGauges(practical);
         CheckConstantMass(practical);
+    }
+
+    /// <summary>A gauge that a formula or a reading asks for has been set before.</summary>
+    private void CheckGauges(Practical practical)
+    {
+        HashSet<string> gauges = [.. practical.Gauges.Select(g => g.Id)];
+        HashSet<string> set = [];
+        foreach (ProcedureEvent step in Flat(practical.Procedure))
+        {
+            IEnumerable<string> asked = step is ReadEvent read && practical.Reading(read.Reading).Gauge is string shown
+                ? [shown]
+                : step is RepeatEvent ? [] : step.Formulas.SelectMany(f => f.Names).Where(gauges.Contains);
+            foreach (string gauge in asked.Where(g => !set.Contains(g)).Distinct())
+            {
+                faults.Add(step.At, $"the gauge '{gauge}' is used here before a 'set' event gives it a value");
+            }
+
+            if (step is SetEvent given)
+            {
+                set.Add(given.Gauge);
+            }
+        }
     }
 
     private void CheckTaken(ReadingDefinition reading, int times)
