@@ -7,7 +7,9 @@ namespace Calx.Measurement.Statistics;
 internal sealed class York
 {
     private const int MostSteps = 1000;
-    private const double Settled = 1e-15;
+
+    /// <summary>Relative change of the slope: the rounding of sums over thousands of points stays below it.</summary>
+    private const double Settled = 1e-13;
 
     private readonly IReadOnlyList<UncertainPoint> points;
     private readonly bool throughOrigin;

@@ -38,14 +38,15 @@ public static class SampleChart
             QuantityDefinition x = core[0].X.Quantity;
             QuantityDefinition y = core[0].Y.Quantity;
             (double lowX, double highX) = Widened(core.SelectMany(p => Ends(p.X)));
-            (double lowY, double highY) = Widened(core.SelectMany(p => Ends(p.Y)).Append(0));
+            double[] origin = Origin([.. core.SelectMany(p => Ends(p.Y))]);
+            (double lowY, double highY) = Widened(core.SelectMany(p => Ends(p.Y)).Concat(origin));
             Point[] inside = [.. points.Where(p => p.X.Value >= lowX && p.X.Value <= highX && p.Y.Value >= lowY && p.Y.Value <= highY)];
             IReadOnlyList<Point> drawn = Shown.Thinned(inside);
             string[] off = [.. points.Except(inside).Select(p => $"{p.Group.Name} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
             var picture = new SvgPicture("sample-chart", Width, Height, $"{Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
             var across = new Axis(drawn.SelectMany(p => Ends(p.X)), frame.Left, frame.Right);
-            var upwards = new Axis(drawn.SelectMany(p => Ends(p.Y)).Append(0), frame.Bottom, frame.Top);
+            var upwards = new Axis(drawn.SelectMany(p => Ends(p.Y)).Concat(origin), frame.Bottom, frame.Top);
             frame.Across(across, $"{x.Label} / {x.Unit}");
             frame.Upwards(upwards, $"{y.Label} / {y.Unit}");
             Lines(picture, frame, across, upwards);
@@ -123,6 +124,13 @@ public static class SampleChart
 
         private static IEnumerable<double> Ends(QuantityEstimate estimate) =>
             [estimate.Value - estimate.StandardUncertainty, estimate.Value + estimate.StandardUncertainty];
+
+        /// <summary>No change is on the axis unless it lies so far from the class that it would squash it.</summary>
+        private static double[] Origin(double[] ends)
+        {
+            double away = ends.Min(Math.Abs);
+            return away <= 4 * (ends.Max() - ends.Min()) ? [0] : [];
+        }
 
         /// <summary>The core's span with as much again on either side: farther out is off the scale.</summary>
         private static (double Low, double High) Widened(IEnumerable<double> values)

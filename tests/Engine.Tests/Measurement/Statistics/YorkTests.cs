@@ -93,4 +93,24 @@ public class YorkTests
     }
 
     private static YorkLine Fitted(YorkResult result) => Assert.IsType<YorkResult.Fitted>(result).Fit;
+
+    // The bug it is named for: rounding over ten thousand points kept the slope from settling to the last bit.
+    [Fact]
+    public void A_line_through_ten_thousand_points_settles()
+    {
+        var stream = new Calx.Measurement.Distributions.RandomStream(3, 0);
+        UncertainPoint[] points =
+        [
+            .. Enumerable.Range(0, 10_000).Select(_ =>
+            {
+                double x = 0.2 + (0.08 * stream.NextDouble());
+                return new UncertainPoint(x + (0.01 * stream.NextNormal()), 0.01, (0.65 * x) + (0.01 * stream.NextNormal()), 0.01);
+            }),
+        ];
+
+        var through = Assert.IsType<YorkResult.Fitted>(StraightLine.ThroughOriginWithErrorsInBoth(points));
+        // Four standard errors: 4 · 0.01 · √(1 + 0.65²)/(0.241 · √10000) = 0.0020.
+        Assert.Equal(0.65, through.Fit.Line.Slope, 0.002);
+        Assert.IsType<YorkResult.Fitted>(StraightLine.WithErrorsInBoth(points));
+    }
 }
