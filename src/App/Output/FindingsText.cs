@@ -108,7 +108,8 @@ internal static class FindingsText
         }
 
         columns.Write(output);
-        WriteWrapped(output, BalanceLine(readings.Balance), first: "  ", then: "    ");
+        string change = readings.Balance.RepeatabilityOrigin == BalanceOrigin.Given ? string.Empty : " Give --repeatability if you know better.";
+        WriteWrapped(output, readings.Balance.Sentence + change, first: "  ", then: "    ");
         foreach (RejectedCell cell in readings.Rejected)
         {
             WriteWrapped(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");
@@ -119,20 +120,6 @@ internal static class FindingsText
         {
             WriteWrapped(output, note, first: "  Note: ", then: "    ");
         }
-    }
-
-    private static string BalanceLine(BalanceReport balance)
-    {
-        string resolution = balance.ResolutionOrigin switch
-        {
-            BalanceOrigin.Given => "as given",
-            BalanceOrigin.MostDecimals => "from the most decimals",
-            _ => "assumed",
-        };
-        string repeatability = balance.RepeatabilityOrigin == BalanceOrigin.Given ? "as given" : "judgement; give --repeatability to change it";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"Balance: {balance.ResolutionInGrams} g ({resolution}); repeats scatter by {balance.RepeatabilityInGrams:0.#####} g ({repeatability}).");
     }
 
     private static string MeaningOf(Practical practical, ColumnMeaning meaning) => meaning switch

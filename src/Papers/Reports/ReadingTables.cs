@@ -15,7 +15,7 @@ internal static class ReadingTables
     {
         page.Append("<h2>How the table was read</h2>\n");
         WriteColumns(page, findings.Readings);
-        page.Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(BalanceSentence(findings.Readings.Balance))}</p>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<p>{Text.OfSentence(findings.Readings.Balance.Sentence)}</p>\n");
         foreach (MissingReadings missing in findings.Identifiability.Undetermined)
         {
             page.Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(missing.Why)}</p>\n");
@@ -61,19 +61,5 @@ internal static class ReadingTables
         }
 
         page.Append("</tbody>\n</table></div>\n");
-    }
-
-    private static string BalanceSentence(BalanceReport balance)
-    {
-        string resolution = balance.ResolutionOrigin switch
-        {
-            BalanceOrigin.Given => "as given",
-            BalanceOrigin.MostDecimals => "from the most decimals in a column",
-            _ => "assumed",
-        };
-        string repeatability = balance.RepeatabilityOrigin == BalanceOrigin.Given ? "as given" : "judgement, no source";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"The balance is taken to show steps of {balance.ResolutionInGrams} g ({resolution}), and repeated readings to scatter by {balance.RepeatabilityInGrams:0.#####} g ({repeatability}).");
     }
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>The resolution and repeatability that the findings stand on, and where each came from.</summary>
@@ -47,4 +49,22 @@ public sealed class BalanceReport
     /// <summary>The smallest step for one reading of the practical, where its column shows another than the rest.</summary>
     /// <param name="baseId">Id of the practical's reading, without the number of a repeat.</param>
     public decimal ResolutionOf(string baseId) => byReading.GetValueOrDefault(baseId, ResolutionInGrams);
+
+    /// <summary>The balance assumed and where its figures came from, one sentence for the teacher.</summary>
+    public string Sentence
+    {
+        get
+        {
+            string resolution = ResolutionOrigin switch
+            {
+                BalanceOrigin.Given => "as given",
+                BalanceOrigin.MostDecimals => "from the most decimals",
+                _ => "assumed",
+            };
+            string repeatability = RepeatabilityOrigin == BalanceOrigin.Given ? "as given" : "judgement";
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"Balance: {ResolutionInGrams} g ({resolution}); repeats scatter by {RepeatabilityInGrams:0.#####} g ({repeatability}).");
+        }
+    }
 }
