@@ -6,7 +6,8 @@ namespace Calx.Papers.Charts;
 /// <summary>A straight axis: values to places on paper, with ticks at round numbers.</summary>
 internal sealed class Axis
 {
-    private const int FewestTicks = 4;
+    /// <summary>At most so many steps over the values themselves; rounding the ends adds up to two.</summary>
+    private const int UsualSteps = 5;
 
     private readonly double from;
     private readonly double to;
@@ -22,7 +23,7 @@ internal sealed class Axis
         double least = values.Min();
         double most = values.Max();
         double span = most > least ? most - least : Math.Max(Math.Abs(most), 1e-3);
-        Step = RoundStep(span / FewestTicks);
+        Step = RoundStep(span / UsualSteps);
         // A billionth forgives binary fractions: 0.3 is a tick of 0.1.
         Low = Math.Floor((least / Step) + 1e-9) * Step;
         High = Math.Max(Math.Ceiling((most / Step) - 1e-9) * Step, Low + Step);

@@ -48,15 +48,7 @@ public static class BudgetChart
             $"Share of the variance of the {estimate.Quantity.Label} of {group.Name}, {estimate.Text}, the group in the middle of the class. A reading that enters twice counts with both effects.");
     }
 
-    private static string NameOf(Practical practical, ReadingContribution line)
-    {
-        string bare = line.Source.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
-        ReadingDefinition? reading = practical.Readings.FirstOrDefault(r => r.Id == line.Source)
-            ?? practical.Readings.FirstOrDefault(r => r.Id == bare);
-        return reading is not null
-            ? reading.Id == line.Source ? reading.Label : reading.RepeatLabel ?? reading.Label
-            : practical.FindColumn(bare)?.Label ?? line.Source;
-    }
+    private static string NameOf(Practical practical, ReadingContribution line) => ReadingNames.OfId(practical, line.Source);
 
     private static string Percent(ReadingContribution line) =>
         string.Create(CultureInfo.InvariantCulture, $"{100 * line.Share:0} %");

@@ -11,7 +11,8 @@ internal static class ChartStyle
 
     /// <summary>Shapes and text by role.</summary>
     public const string Roles =
-        ".chart text{font-family:'Calx Sans',sans-serif;font-size:15px;fill:var(--ink);font-variant-numeric:tabular-nums}"
+        ".chart text{font-family:'Calx Sans',sans-serif;font-size:15px;fill:var(--ink);font-variant-numeric:tabular-nums;"
+        + "paint-order:stroke;stroke:var(--paper);stroke-width:3px;stroke-linejoin:round}"
         + ".chart .quiet,.chart .tick{fill:var(--quiet)}.chart .tick{font-size:14px}.chart .axis-name{font-size:15px;fill:var(--quiet)}"
         + ".chart .odd-label{fill:var(--odd);font-weight:700}.chart .theory-label{fill:var(--theory);font-weight:700}.chart .mark-label{fill:var(--mark);font-weight:700}"
         + ".chart .axis{stroke:var(--quiet);stroke-width:1.2}.chart .grid{stroke:var(--rule);stroke-width:1}"

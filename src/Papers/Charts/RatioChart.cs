@@ -11,6 +11,7 @@ public static class RatioChart
 {
     private const double Width = 620;
     private const double RowHeight = 25;
+    private const double MostForNames = 190;
 
     /// <summary>Draws it, or returns null where no group gives the key quantity.</summary>
     public static Chart? Of(ClassFindings findings)
@@ -31,10 +32,11 @@ public static class RatioChart
 
         public Chart Draw()
         {
-            double height = 92 + (RowHeight * rows.Count) + 58;
+            double top = accepted is null && findings.Class.Find(quantity.Id) is null ? 12 : 56; // room for the two labels
+            double height = top + 8 + (RowHeight * rows.Count) + 58;
             var picture = new SvgPicture("ratio-chart", Width, height, $"{Capital(quantity.Label)}, group by group", Description());
-            double left = Math.Min(190, 24 + (8.4 * rows.Max(r => r.Group.Name.Length)));
-            var frame = new Frame(picture, left, 84, Width - 24, height - 58);
+            double left = Math.Min(MostForNames, 14 + rows.Max(r => TextWidth.Of(r.Group.Name)));
+            var frame = new Frame(picture, left, top, Width - 24, height - 58);
             var across = new Axis(Span(), frame.Left, frame.Right);
             ClassBand(picture, frame, across);
             frame.Across(across, quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}");
@@ -92,8 +94,7 @@ public static class RatioChart
 
             double x = across.At(accepted.Accepted);
             picture.Line(x, frame.Top - 6, x, frame.Bottom, "theory");
-            string text = Figures.Text(accepted.Accepted, Math.Abs(accepted.Accepted - Math.Round(accepted.Accepted)) < 1e-9 ? 0 : 3);
-            picture.Text(x, frame.Top - 12, $"accepted {text}", "theory-label", Anchor(x, x, frame));
+            picture.Text(x, frame.Top - 12, $"accepted {Shown.Accepted(accepted)}", "theory-label", Anchor(x, x, frame));
         }
 
         private static string Anchor(double from, double to, Frame frame)
@@ -106,7 +107,7 @@ public static class RatioChart
         {
             QuantityEstimate estimate = row.Estimate;
             bool odd = row.Group.IsAnomalous;
-            picture.Text(frame.Left - 10, y + 5, Clipped(row.Group.Name), odd ? "odd-label" : "label", "end");
+            picture.Text(frame.Left - 10, y + 5, TextWidth.Cut(row.Group.Name, MostForNames - 14), odd ? "odd-label" : "label", "end");
             if (estimate.Value < across.Low || estimate.Value > across.High)
             {
                 OffScale(picture, frame, y, estimate.Value > across.High, estimate.Text);
@@ -137,11 +138,9 @@ public static class RatioChart
         {
             string value = findings.Class.Find(quantity.Id) is ClassQuantity pooled
                 ? $" The class's value is {pooled.Text}." : string.Empty;
-            string against = accepted is null ? string.Empty : $" The accepted value is {Figures.Text(accepted.Accepted, 3)}.";
+            string against = accepted is null ? string.Empty : $" The accepted value is {Shown.Accepted(accepted)}.";
             return $"{rows.Count} groups in order of their value, each with its 95 % interval.{value}{against}";
         }
-
-        private static string Clipped(string name) => name.Length <= 20 ? name : name[..19] + "…";
     }
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];

@@ -10,6 +10,7 @@ public static class SampleChart
 {
     private const double Width = 620;
     private const double Height = 430;
+    private const double MostForName = 170;
 
     /// <summary>Draws it, or returns null where no group gives both masses.</summary>
     public static Chart? Of(ClassFindings findings)
@@ -108,9 +109,10 @@ public static class SampleChart
             for (int i = 0; i < odd.Length; i++)
             {
                 double x = across.At(odd[i].X.Value + odd[i].X.StandardUncertainty) + 6;
-                bool fits = x + (8.5 * odd[i].Group.Name.Length) < frame.Right;
+                string name = TextWidth.Cut(odd[i].Group.Name, MostForName);
+                bool fits = x + TextWidth.Of(name) < frame.Right;
                 double left = across.At(odd[i].X.Value - odd[i].X.StandardUncertainty) - 6;
-                picture.Text(fits ? x : left, places[i] + 5, odd[i].Group.Name, "odd-label", fits ? "start" : "end");
+                picture.Text(fits ? x : left, places[i] + 5, name, "odd-label", fits ? "start" : "end");
             }
         }
 

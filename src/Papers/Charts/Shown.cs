@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Measurement.Numbers;
 using Calx.Practicals.Findings;
 
 namespace Calx.Papers.Charts;
@@ -34,6 +35,10 @@ internal static class Shown
             : string.Empty;
         return string.Join(' ', new[] { far, thinned }.Where(part => part.Length > 0));
     }
+
+    /// <summary>The accepted value: a whole number as one, else three decimals.</summary>
+    public static string Accepted(AcceptedResult.Compared compared) =>
+        Figures.Text(compared.Accepted, Math.Abs(compared.Accepted - Math.Round(compared.Accepted)) < 1e-9 ? 0 : 3);
 
     /// <summary>The groups that the ends of an axis are made from: those without an odd result, or all where every
     /// result is odd.</summary>

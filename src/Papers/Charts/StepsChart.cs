@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
@@ -51,7 +52,7 @@ public static class StepsChart
             IReadOnlyList<Course> drawn = Shown.Thinned(inside);
             string[] off = [.. all.Except(inside).Select(c => $"{c.Group.Name} ({Figures.Text(c.Changes[^1], 2)} g)")];
             int steps = all.Max(c => c.Changes.Count);
-            var picture = new SvgPicture("steps-chart", Width, Height, "The mass through the steps", $"{drawn.Count} groups: change of mass since before heating, at each weighing.");
+            var picture = new SvgPicture("steps-chart", Width, Height, "The mass through the steps", $"{drawn.Count} groups: change of mass since before heating, at each weighing. Groups by what the last two weighings show: {Verdicts(drawn)}.");
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
             var upwards = new Axis(drawn.SelectMany(c => c.Changes), frame.Bottom, frame.Top);
             frame.Upwards(upwards, "change since before heating / g");
@@ -68,17 +69,32 @@ public static class StepsChart
 
         private void Steps(SvgPicture picture, Frame frame, int steps, Func<int, double> at)
         {
-            ReadingDefinition reading = practical.Reading(rule.Reading);
+            string[] names = StepNames(steps);
             for (int step = 0; step < steps; step++)
             {
-                string name = step == 0 ? "before heating" : step == 1 ? Short(reading.Label) : Short(reading.RepeatLabel ?? reading.Label);
                 picture.Line(at(step), frame.Top, at(step), frame.Bottom, "grid");
-                string anchor = step == 0 && steps > 2 ? "start" : step == steps - 1 ? "end" : "middle";
-                picture.Text(anchor == "start" ? frame.Left : anchor == "end" ? frame.Right : at(step), frame.Bottom + 22, name, "tick", anchor);
+                picture.Text(at(step), frame.Bottom + 22, names[step], "tick", "middle");
             }
 
             picture.Line(frame.Left, frame.Bottom, frame.Right, frame.Bottom, "axis");
         }
+
+        /// <summary>The practical's words, or plain numbers where so many weighings leave no room for words.</summary>
+        private string[] StepNames(int steps)
+        {
+            string[] words = ["before heating", .. Enumerable.Range(1, steps - 1).Select(n => Short(ReadingNames.Of(practical, rule.Reading, n)))];
+            double room = (Width - 178) / (steps - 1 + 0.24);
+            return words.Max(w => TextWidth.Of(w, 14)) + 8 <= room
+                ? words
+                : ["before", .. Enumerable.Range(1, steps - 1).Select(n => string.Create(CultureInfo.InvariantCulture, $"after {n}"))];
+        }
+
+        /// <summary>What the weighings show, in numbers of groups.</summary>
+        private static string Verdicts(IReadOnlyList<Course> drawn) => string.Join(", ", drawn
+            .Where(c => c.Group.ConstantMass is not null)
+            .GroupBy(c => c.Group.ConstantMass!.Word.Replace('-', ' '), StringComparer.Ordinal)
+            .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
+            .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Key} {g.Count()}")));
 
         private static void Names(SvgPicture picture, Frame frame, Axis upwards, IReadOnlyList<Course> drawn, Func<int, double> at)
         {
@@ -89,8 +105,7 @@ public static class StepsChart
             {
                 double end = at(named[i].Changes.Count - 1);
                 picture.Line(end + 3, upwards.At(named[i].Changes[^1]), frame.Right + 6, places[i], "grid");
-                string name = named[i].Group.Name;
-                picture.Text(frame.Right + 10, places[i] + 5, name.Length <= 12 ? name : name[..11] + "…", named[i].Group.IsAnomalous ? "odd-label" : "quiet");
+                picture.Text(frame.Right + 10, places[i] + 5, TextWidth.Cut(named[i].Group.Name, Width - frame.Right - 12), named[i].Group.IsAnomalous ? "odd-label" : "quiet");
             }
         }
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Calx.Measurement.Numbers;
 using Calx.Papers.Charts;
 using Calx.Practicals.Findings;
 
@@ -67,8 +66,7 @@ public static class ClassReport
 
         if (findings.Class.Accepted is AcceptedResult.Compared compared)
         {
-            bool whole = Math.Abs(compared.Accepted - Math.Round(compared.Accepted)) < 1e-9;
-            Figure(page, "accepted value", Figures.Text(compared.Accepted, whole ? 0 : 3) + compared.Value.Quantity.UnitBehind);
+            Figure(page, "accepted value", Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
         }
 
         int odd = findings.Groups.Count(g => g.IsAnomalous);
@@ -91,10 +89,10 @@ public static class ClassReport
         page.Append("<h2>In pictures</h2>\n<div class=\"charts\">\n");
         foreach (Chart chart in charts)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<figure>\n<h3>{Text.Of(chart.Heading)}</h3>\n{chart.Inline}");
+            page.Append(CultureInfo.InvariantCulture, $"<figure>\n<h3>{Text.Of(chart.Heading)}</h3>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{Text.Of(chart.Heading)}\">{chart.Inline}</div>\n");
             if (chart.Caption.Length > 0)
             {
-                page.Append(CultureInfo.InvariantCulture, $"<figcaption>{Text.Of(chart.Caption)}</figcaption>\n");
+                page.Append(CultureInfo.InvariantCulture, $"<figcaption>{Text.OfSentence(chart.Caption)}</figcaption>\n");
             }
 
             page.Append("</figure>\n");

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
+using Calx.Papers.Charts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
-using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Reports;
@@ -16,40 +16,65 @@ internal static class GroupTable
     /// <summary>Quantity calculus, 'mass / g', kept on one line.</summary>
     private const string BeforeUnit = "\u00a0/\u00a0";
 
+    /// <summary>In em of the table.</summary>
+    private const double WidestName = 8;
+
+    /// <summary>With more columns than this a printed page is turned.</summary>
+    private const int MostUpright = 10;
+
     public static void Write(StringBuilder page, ClassFindings findings)
     {
-        string[] readings = [.. ReadingIds(findings)];
+        (string BaseId, int Occurrence)[] readings = [.. Readings(findings)];
         QuantityDefinition[] shown = [.. Quantities(findings)];
-        page.Append("<h2>Group by group</h2>\n<div class=\"scroll\"><table>\n<caption>Readings as written; values with the standard uncertainty that the balance leaves.")
-            .Append(findings.Groups.Count > MostRows ? string.Create(CultureInfo.InvariantCulture, $" The first {MostRows} of {findings.Groups.Count} groups.") : string.Empty)
-            .Append("</caption>\n<thead><tr><th scope=\"col\">group</th>");
-        foreach (string id in readings)
+        bool heated = findings.Groups.Any(g => g.ConstantMass is not null);
+        int columns = readings.Length + shown.Length + (heated ? 1 : 0);
+        string more = findings.Groups.Count > MostRows
+            ? string.Create(CultureInfo.InvariantCulture, $" The first {MostRows} of {findings.Groups.Count} groups.") : string.Empty;
+        page.Append(columns > MostUpright ? "<section class=\"wide\">\n" : "<section>\n")
+            .Append("<h2 id=\"groups\">Group by group</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"groups\"><table class=\"groups\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<caption>Readings as written; values with the standard uncertainty that the balance leaves.{more}</caption>\n")
+            .Append(CultureInfo.InvariantCulture, $"<thead><tr><th scope=\"col\" style=\"min-width:{WidthOfNames(findings)}em\">group</th>");
+        foreach ((string id, int occurrence) in readings)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\" class=\"n\">{Text.Of(LabelOf(findings.Practical, id))}</th>");
+            Heading(page, ReadingNames.Of(findings.Practical, id, occurrence), ReadingNames.UnitOf(findings.Practical, id));
         }
 
         foreach (QuantityDefinition quantity in shown)
         {
-            string unit = quantity.Unit == "1" ? string.Empty : $"{BeforeUnit}{quantity.Unit}";
-            page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\" class=\"n\">{Text.Of(quantity.Label + unit)}</th>");
+            Heading(page, quantity.Label, quantity.Unit);
         }
 
-        page.Append("<th scope=\"col\" class=\"reason\">remarks</th></tr></thead>\n<tbody>\n");
+        page.Append(heated ? "<th scope=\"col\" class=\"words\">constant mass</th>" : string.Empty).Append("</tr></thead>\n");
         foreach (GroupFindings group in findings.Groups.Take(MostRows))
         {
-            WriteRow(page, group, readings, shown);
+            WriteGroup(page, group, readings, shown, heated);
         }
 
-        page.Append("</tbody>\n</table></div>\n");
+        page.Append("</table></div>\n</section>\n");
     }
 
-    private static void WriteRow(StringBuilder page, GroupFindings group, string[] readings, QuantityDefinition[] shown)
+    /// <summary>Enough for the longest name, within reason: a name of one long word breaks rather than widening the page.</summary>
+    private static string WidthOfNames(ClassFindings findings)
     {
-        page.Append(group.IsAnomalous ? "<tr class=\"odd\">" : "<tr>")
-            .Append(CultureInfo.InvariantCulture, $"<th scope=\"row\">{Text.Of(group.Name)}</th>");
-        foreach (string id in readings)
+        double widest = findings.Groups.Take(MostRows).Select(g => TextWidth.Of(g.Name, size: 1)).DefaultIfEmpty().Max();
+        return Math.Clamp(widest + 1, 3, WidestName).ToString("0.#", CultureInfo.InvariantCulture);
+    }
+
+    private static void Heading(StringBuilder page, string label, string unit) => page.Append(
+        CultureInfo.InvariantCulture, $"<th scope=\"col\" class=\"n\">{Text.Of(unit == "1" ? label : label + BeforeUnit + unit)}</th>");
+
+    /// <summary>A row of numbers and, where there is something to say, a row of words under it: the table stays narrow
+    /// enough for paper.</summary>
+    private static void WriteGroup(
+        StringBuilder page, GroupFindings group, (string BaseId, int Occurrence)[] readings, QuantityDefinition[] shown, bool heated)
+    {
+        string remarks = Remarks(group);
+        page.Append(group.IsAnomalous ? "<tbody class=\"odd\">" : "<tbody>")
+            .Append("<tr><th scope=\"rowgroup\"").Append(remarks.Length > 0 ? " rowspan=\"2\"" : string.Empty)
+            .Append(CultureInfo.InvariantCulture, $">{Text.Of(group.Name)}</th>");
+        foreach ((string id, int occurrence) in readings)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{Text.Of(group.Readings.Find(id)?.Value.ToString() ?? "–")}</td>");
+            page.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{Reading(group.Readings.Find(TakenReading.IdOf(id, occurrence)))}</td>");
         }
 
         foreach (QuantityDefinition quantity in shown)
@@ -57,7 +82,33 @@ internal static class GroupTable
             page.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{Text.Of(group.Find(quantity.Id)?.Text ?? "–")}</td>");
         }
 
-        page.Append(CultureInfo.InvariantCulture, $"<td class=\"reason\">{Text.Of(Remarks(group))}</td></tr>\n");
+        if (heated)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence(group.ConstantMass?.Brief ?? "–")}</td>");
+        }
+
+        page.Append("</tr>\n");
+        if (remarks.Length > 0)
+        {
+            int across = readings.Length + shown.Length + (heated ? 1 : 0);
+            page.Append(CultureInfo.InvariantCulture, $"<tr><td class=\"remarks\" colspan=\"{across}\"><p>{remarks}</p></td></tr>\n");
+        }
+
+        page.Append("</tbody>\n");
+    }
+
+    /// <summary>The number in the heading's unit; where it was written in another, that is said too.</summary>
+    private static string Reading(TakenReading? reading)
+    {
+        if (reading is null)
+        {
+            return "–";
+        }
+
+        string number = reading.Value.ToString();
+        string digits = number.Contains('.', StringComparison.Ordinal) ? number.TrimEnd('0').TrimEnd('.') : number;
+        bool same = reading.AsWritten.Trim().Replace(',', '.').StartsWith(digits, StringComparison.Ordinal);
+        return same ? Text.Of(number) : $"{Text.Of(number)}<br/><small>written {Text.Of(reading.AsWritten.Trim())}</small>";
     }
 
     private static string Remarks(GroupFindings group)
@@ -65,37 +116,24 @@ internal static class GroupTable
         var parts = new List<string>();
         if (group.IsAnomalous)
         {
-            parts.Add($"Result to look into. {group.Oddity.Reason}");
-        }
-        else if (group.ConstantMass is ConstantMass mass)
-        {
-            parts.Add(char.ToUpperInvariant(mass.Brief[0]) + mass.Brief[1..] + ".");
+            parts.Add($"<strong>Result to look into.</strong> {Text.OfSentence(group.Oddity.Reason)}");
         }
 
-        parts.AddRange(group.Contradictions);
+        parts.AddRange(group.Contradictions.Select(Text.OfSentence));
         if (group.Readings.Remarks.Observations.Count > 0)
         {
-            parts.Add($"Noted: {string.Join("; ", group.Readings.Remarks.Observations)}.");
+            parts.Add(Text.Of($"Noted: {string.Join("; ", group.Readings.Remarks.Observations)}."));
         }
 
         return string.Join(' ', parts);
     }
 
-    private static IEnumerable<string> ReadingIds(ClassFindings findings)
+    private static IEnumerable<(string BaseId, int Occurrence)> Readings(ClassFindings findings)
     {
-        TakenReading[] all = [.. findings.Groups.SelectMany(g => g.Readings.Readings.Concat(g.Readings.DerivedColumns))];
         string[] order = [.. findings.Practical.Readings.Select(r => r.Id), .. findings.Practical.Columns.Select(c => c.Id)];
-        return all.Select(r => (r.Id, r.BaseId, r.Occurrence)).Distinct()
-            .OrderBy(r => Array.IndexOf(order, r.BaseId)).ThenBy(r => r.Occurrence).Select(r => r.Id);
-    }
-
-    private static string LabelOf(Practical practical, string id)
-    {
-        string bare = id.TrimEnd('0', '1', '2', '3', '4', '5', '6', '7', '8', '9');
-        ReadingDefinition? reading = practical.Readings.FirstOrDefault(r => r.Id == id) ?? practical.Readings.FirstOrDefault(r => r.Id == bare);
-        ColumnDefinition? column = practical.FindColumn(id) ?? practical.FindColumn(bare);
-        string label = reading is null ? column?.Label ?? id : reading.Id == id ? reading.Label : reading.RepeatLabel ?? reading.Label;
-        return $"{label}{BeforeUnit}{reading?.Unit ?? column?.Unit ?? "g"}";
+        return findings.Groups.SelectMany(g => g.Readings.Readings.Concat(g.Readings.DerivedColumns))
+            .Select(r => (r.BaseId, r.Occurrence)).Distinct()
+            .OrderBy(r => Array.IndexOf(order, r.BaseId)).ThenBy(r => r.Occurrence);
     }
 
     private static IEnumerable<QuantityDefinition> Quantities(ClassFindings findings)

@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using Calx.Papers.Charts;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
@@ -13,8 +15,8 @@ internal static class ReadingTables
 
     public static void Write(StringBuilder page, ClassFindings findings)
     {
-        page.Append("<h2>How the table was read</h2>\n");
-        WriteColumns(page, findings.Readings);
+        page.Append("<h2 id=\"columns\">How the table was read</h2>\n");
+        WriteColumns(page, findings.Practical, findings.Readings);
         page.Append(CultureInfo.InvariantCulture, $"<p>{Text.OfSentence(findings.Readings.Balance.Sentence)}</p>\n");
         foreach (MissingReadings missing in findings.Identifiability.Undetermined)
         {
@@ -29,22 +31,29 @@ internal static class ReadingTables
         WriteRejected(page, findings.Readings.Rejected);
     }
 
-    private static void WriteColumns(StringBuilder page, ClassReadings readings)
+    private static void WriteColumns(StringBuilder page, Practical practical, ClassReadings readings)
     {
         if (readings.Columns.Count == 0)
         {
             return;
         }
 
-        page.Append("<div class=\"scroll\"><table>\n<thead><tr><th scope=\"col\">column</th><th scope=\"col\">heading</th><th scope=\"col\">taken as</th></tr></thead>\n<tbody>\n");
+        page.Append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"columns\"><table>\n<thead><tr><th scope=\"col\">column</th><th scope=\"col\">heading</th><th scope=\"col\">taken as</th></tr></thead>\n<tbody>\n");
         foreach (ColumnMatch column in readings.Columns)
         {
-            string meaning = column.Meaning is ColumnMeaning.Ignored ignored ? $"not used: {ignored.Reason}" : column.Meaning.Word;
-            page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{column.ColumnLetter}</th><td>{Text.Of(column.Heading)}</td><td>{Text.Of(meaning)}</td></tr>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{column.ColumnLetter}</th><td>{(column.Heading.Length == 0 ? "(no heading)" : Text.Of(column.Heading))}</td><td>{Text.Of(MeaningOf(practical, column.Meaning))}</td></tr>\n");
         }
 
         page.Append("</tbody>\n</table></div>\n");
     }
+
+    private static string MeaningOf(Practical practical, ColumnMeaning meaning) => meaning switch
+    {
+        ColumnMeaning.Reading reading => $"{ReadingNames.Of(practical, reading.BaseId, reading.Occurrence)} ({reading.Word})",
+        ColumnMeaning.ReadyMade ready => $"{ReadingNames.Of(practical, ready.ColumnId, 1)} ({ready.Word})",
+        ColumnMeaning.Ignored ignored => $"not used: {ignored.Reason}",
+        _ => meaning.Word,
+    };
 
     private static void WriteRejected(StringBuilder page, IReadOnlyList<RejectedCell> rejected)
     {
@@ -53,11 +62,11 @@ internal static class ReadingTables
             return;
         }
 
-        page.Append(CultureInfo.InvariantCulture, $"<div class=\"scroll\"><table>\n<caption>Cells not used{(rejected.Count > MostRejected ? $": the first {MostRejected} of {rejected.Count}" : string.Empty)}</caption>\n")
-            .Append("<thead><tr><th scope=\"col\">cell</th><th scope=\"col\">text</th><th scope=\"col\">why</th></tr></thead>\n<tbody>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"rejected\"><table>\n<caption id=\"rejected\">Cells not used{(rejected.Count > MostRejected ? $": the first {MostRejected} of {rejected.Count}" : string.Empty)}</caption>\n")
+            .Append("<thead><tr><th scope=\"col\">cell</th><th scope=\"col\">heading</th><th scope=\"col\">text</th><th scope=\"col\">why</th></tr></thead>\n<tbody>\n");
         foreach (RejectedCell cell in rejected.Take(MostRejected))
         {
-            page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Text.Of(cell.Cell.ToString())}</th><td>{Text.Of(cell.Text)}</td><td>{Text.Of(cell.Reason)}</td></tr>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Text.Of(cell.Cell.ToString())}</th><td>{Text.Of(cell.Heading)}</td><td>{Text.Of(cell.Text)}</td><td>{Text.Of(cell.Reason)}</td></tr>\n");
         }
 
         page.Append("</tbody>\n</table></div>\n");

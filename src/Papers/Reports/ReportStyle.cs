@@ -13,29 +13,33 @@ internal static class ReportStyle
         + $"@media print{{:root{{{ChartStyle.Light};--paper:#fff}}}}" + Page + Tables + ChartStyle.Roles + Print;
 
     private const string Page =
-        "*{box-sizing:border-box}html{color-scheme:light dark}"
-        + "body{margin:0;background:var(--paper);color:var(--ink);font:17px/1.5 'Calx Sans',sans-serif;font-variant-numeric:tabular-nums}"
-        + "main{max-width:1120px;margin:0 auto;padding:36px 28px 60px}"
+        "*{box-sizing:border-box}html{color-scheme:light dark;font-size:clamp(16px,1.05vw,26px)}"
+        + "body{margin:0;background:var(--paper);color:var(--ink);font:1.0625rem/1.5 'Calx Sans',sans-serif;font-variant-numeric:tabular-nums}"
+        + "main{max-width:70rem;margin:0 auto;padding:36px clamp(16px,2.2vw,28px) 60px}"
         + "h1{font-size:2.1rem;line-height:1.15;margin:.2em 0 .1em}h2{font-size:1.3rem;margin:2.4em 0 .6em;padding-top:.7em;border-top:2px solid var(--ink)}"
         + "h3{font-size:1.05rem;margin:0 0 .5em}p{margin:.4em 0}.quiet{color:var(--quiet)}"
         + ".invented{display:inline-block;border:2px solid var(--odd);color:var(--odd);font-weight:700;padding:.1em .6em;margin:0 0 .6em}"
         + ".conclusion{font-size:1.3rem;line-height:1.45;max-width:46em;padding:0;margin:1.4em 0 0;list-style:none}"
         + ".conclusion li{margin:0 0 .65em;padding-left:1.1em;border-left:4px solid var(--band)}.conclusion li:first-child,.conclusion li:nth-child(2){border-left-color:var(--mark)}"
-        + ".figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(200px,1fr));gap:0 28px;margin:2em 0 0}"
+        + ".figures{display:grid;grid-template-columns:repeat(auto-fit,minmax(11rem,1fr));gap:0 28px;margin:2em 0 0}"
         + ".figures div{border-top:2px solid var(--mark);padding:.5em 0}.figures dt{color:var(--quiet);font-size:.95rem}.figures dd{margin:0;font-size:1.75rem;font-weight:700;line-height:1.25}"
-        + ".charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(480px,100%),1fr));gap:34px 40px;align-items:start}"
-        + "figure{margin:0;overflow-x:auto}figcaption{color:var(--quiet);font-size:.95rem}.chart{width:100%;min-width:460px;height:auto;display:block}";
+        + ".charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(29rem,100%),1fr));gap:34px 40px;align-items:start}"
+        + "figure{margin:0;min-width:0}figcaption{color:var(--quiet);font-size:.95rem}.chart{width:100%;min-width:430px;height:auto;display:block}";
 
     private const string Tables =
         ".scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.95rem}"
         + "caption{text-align:left;color:var(--quiet);padding:0 0 .5em}"
         + "th,td{text-align:left;vertical-align:top;padding:.4em .9em .4em 0;border-bottom:1px solid var(--rule)}"
         + "thead th{border-bottom:2px solid var(--quiet);vertical-align:bottom}td.n,th.n{text-align:right}td.n{white-space:nowrap}"
-        + "tr.odd th,tr.odd td{color:var(--odd)}.reason{min-width:15em}";
+        + ":focus-visible{outline:3px solid var(--theory);outline-offset:3px}small{color:var(--quiet);font-size:.85em}"
+        + ".groups tbody th{overflow-wrap:anywhere}.groups td{padding-bottom:.3em}.words{min-width:8.5em}.groups tr>:first-child:is(th){position:sticky;left:0;background:var(--paper)}"
+        + ".groups tbody tr:has(+tr) td{border-bottom:0}.remarks p{margin:0 0 .2em;max-width:min(46em,calc(100vw - 8em))}"
+        + "tbody.odd th,tbody.odd td{color:var(--odd)}";
 
     private const string Print =
-        "@page{margin:16mm}@media print{body{font-size:10.5pt}main{padding:0;max-width:none}.conclusion{font-size:12.5pt}"
-        + ".charts{grid-template-columns:1fr 1fr;gap:14px 22px}tr,figure,li,.figures div{break-inside:avoid}h2,h3,caption{break-after:avoid}thead{display:table-header-group}.scroll{overflow:visible}}";
+        "@page{margin:16mm}@media print{html{font-size:10pt}body{font-size:10.5pt}section{break-before:page}section h2{border:0;margin-top:0}main{padding:0;max-width:none}.conclusion{font-size:12.5pt}"
+        + ".charts{grid-template-columns:1fr 1fr;gap:14px 22px}tr,tbody.odd,.groups tbody,figure,li,.figures div,p{break-inside:avoid}h2,h3,caption{break-after:avoid}thead{display:table-header-group}.scroll{overflow:visible}.chart{min-width:0}"
+        + ".groups{font-size:7.8pt}.groups th,.groups td{padding-right:.6em}.words{min-width:8em}.remarks p{max-width:none}.wide{page:wide}}@page wide{size:landscape}";
 
     private static string Face(string name, int weight)
     {

@@ -13,6 +13,8 @@ internal static class Text
         .Replace(" %", "\u00a0%", StringComparison.Ordinal)
         .Replace(" ± ", "\u00a0±\u00a0", StringComparison.Ordinal)
         .Replace(" g,", "\u00a0g,", StringComparison.Ordinal)
+        .Replace(" g)", "\u00a0g)", StringComparison.Ordinal)
+        .Replace(" g.", "\u00a0g.", StringComparison.Ordinal)
         .Replace("p = ", "p\u00a0=\u00a0", StringComparison.Ordinal)
         .Replace("p < ", "p\u00a0<\u00a0", StringComparison.Ordinal));
 }

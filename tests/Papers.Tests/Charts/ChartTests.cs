@@ -26,7 +26,8 @@ public class ChartTests
     [Fact]
     public void Everything_drawn_lies_inside_the_picture()
     {
-        foreach (Chart chart in All(Analysed.Twelve).Concat(All(Analysed.Sound(18))).Concat(All(Analysed.Sound(1))))
+        foreach (Chart chart in All(Analysed.Twelve).Concat(All(Analysed.Sound(18))).Concat(All(Analysed.Sound(1)))
+            .Concat(All(Analysed.Sound(12, i => new string('W', 4 * i + 1)))).Concat(All(Analysed.Heated(9, times: 7))))
         {
             XElement picture = XElement.Parse(chart.Svg());
             double[] box = [.. picture.Attribute("viewBox")!.Value.Split(' ').Select(Number)];
@@ -50,7 +51,9 @@ public class ChartTests
     [InlineData(18)]
     public void No_label_covers_another(int groups)
     {
-        foreach (Chart chart in All(Analysed.Sound(groups)).Concat(All(Analysed.Twelve)))
+        IEnumerable<Chart> charts = All(Analysed.Sound(groups)).Concat(All(Analysed.Twelve)).Concat(All(Analysed.Heated(groups, times: 3)))
+            .Concat(All(Analysed.Heated(groups, times: 7))).Concat(All(Analysed.Sound(groups, i => new string('W', 5 * i + 1))));
+        foreach (Chart chart in charts)
         {
             XElement[] texts = [.. XElement.Parse(chart.Svg()).Descendants(Svg + "text")];
             for (int i = 0; i < texts.Length; i++)
@@ -93,6 +96,39 @@ public class ChartTests
     }
 
     [Fact]
+    public void Every_point_lies_inside_the_plot_area()
+    {
+        Chart[] charts = [.. new[] { Analysed.Twelve, Analysed.Sound(1), Analysed.Sound(18), Analysed.AllOdd }.SelectMany(All)];
+        foreach (XElement picture in charts.Select(c => XElement.Parse(c.Svg())))
+        {
+            // The axes are the edges of the area; the chart of shares has none and no points.
+            XElement[] axes = [.. OfRole(picture, "line", "axis")];
+            double left = axes.Select(a => Of(a, "x1")).DefaultIfEmpty().Min();
+            double right = axes.Select(a => Of(a, "x2")).DefaultIfEmpty().Max();
+            double top = OfRole(picture, "line", "grid").Select(g => Of(g, "y1")).DefaultIfEmpty().Min();
+            double bottom = axes.Select(a => Of(a, "y2")).DefaultIfEmpty().Max();
+            (double X, double Y)[] points = [.. picture.Descendants(Svg + "circle").Select(c => (Of(c, "cx"), Of(c, "cy"))), .. picture.Descendants(Svg + "polyline").SelectMany(Corners), .. picture.Descendants(Svg + "polygon").Select(Middle)];
+            Assert.All(points, p => Assert.True(p.X >= left && p.X <= right && p.Y >= top && p.Y <= bottom, $"{p} outside {left} to {right}, {top} to {bottom}"));
+            Assert.True(points.Length > 0 || axes.Length == 0);
+        }
+    }
+
+    [Fact]
+    public void Weighings_past_the_first_reheat_are_told_apart()
+    {
+        Assert.Contains(">after reheating 2<", StepsChart.Of(Analysed.Heated(6, times: 3))!.Svg(), StringComparison.Ordinal);
+        Assert.Contains(">after 7<", StepsChart.Of(Analysed.Heated(6, times: 7))!.Svg(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_words_for_the_steps_say_how_many_groups_reached_constant_mass()
+    {
+        string description = XElement.Parse(StepsChart.Of(Analysed.Heated(6, times: 2))!.Svg()).Element(Svg + "desc")!.Value;
+
+        Assert.EndsWith("same 6.", description, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_class_without_the_quantity_has_no_chart_of_it()
     {
         ClassFindings findings = Analysed.Of("Group,before,after\n1,30.24,30.38\n2,31.20,31.33\n");
@@ -114,7 +150,7 @@ public class ChartTests
 
     [Theory]
     [InlineData(0.23, 0.29, 0.02)]
-    [InlineData(0, 1, 0.5)]
+    [InlineData(0, 1, 0.2)]
     [InlineData(-12.2, 0.2, 5)]
     public void Ticks_stand_at_round_numbers_that_hold_the_values(double low, double high, double step)
     {
@@ -135,11 +171,25 @@ public class ChartTests
         return (Number(ticks[0].Attribute(axis)!.Value) + shift, Number(ticks[0].Value), Number(ticks[^1].Attribute(axis)!.Value) + shift, Number(ticks[^1].Value));
     }
 
-    /// <summary>About 7.4 units a letter at 15 units: an average over Latin text of the font, from its advance widths.</summary>
+    private static IEnumerable<XElement> OfRole(XElement picture, string name, string role) =>
+        picture.Descendants(Svg + name).Where(e => e.Attribute("class")!.Value == role);
+
+    private static double Of(XElement shape, string attribute) => Number(shape.Attribute(attribute)!.Value);
+
+    private static (double X, double Y)[] Corners(XElement shape) =>
+        [.. shape.Attribute("points")!.Value.Split(' ').Select(p => p.Split(',')).Select(p => (Number(p[0]), Number(p[1])))];
+
+    private static (double X, double Y) Middle(XElement shape)
+    {
+        (double X, double Y)[] corners = Corners(shape);
+        return (corners.Average(c => c.X), corners.Average(c => c.Y));
+    }
+
+    /// <summary>By the advance widths of the font: ticks are a little smaller than labels.</summary>
     private static (double Left, double Right) Extent(XElement text)
     {
         double x = Number(text.Attribute("x")!.Value);
-        double width = 7.4 * text.Value.Length;
+        double width = TextWidth.Of(text.Value, text.Attribute("class")!.Value == "tick" ? 14 : 15);
         return text.Attribute("text-anchor")!.Value switch
         {
             "end" => (x - width, x),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Chemistry.Elements;
+using Calx.Measurement.Numbers;
 using Calx.Papers.Tables;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
@@ -11,6 +12,8 @@ namespace Calx.Papers.Tests.Reports;
 /// <summary>Invented classes, read and analysed as the program does it.</summary>
 internal static class Analysed
 {
+    private static Practical Magnesium => BuiltInPracticals.Find("magnesium-oxide")!;
+
     private const string Heading = "Group,empty,before,after,after 2\n";
 
     /// <summary>Twelve groups, four of them odd.</summary>
@@ -35,10 +38,35 @@ internal static class Analysed
         return Of(text.ToString());
     }
 
+    /// <summary>Groups that heated so many times and saw the same mass each time, as a lesson collects them: more often than
+    /// a file's columns may say.</summary>
+    public static ClassFindings Heated(int groups, int times)
+    {
+        GroupReadings[] taken = [.. Enumerable.Range(0, groups).Select(i => HeatedGroup(i, times))];
+        var balance = new BalanceReport(new BalanceOptions(0.01m), new Dictionary<string, decimal>());
+        return ClassAnalysis.Of(Magnesium, new ClassReadings("magnesium-oxide", taken, balance), AtomicWeights.Iupac2024);
+    }
+
+    private static GroupReadings HeatedGroup(int number, int times)
+    {
+        decimal before = 30.28m + number;
+        decimal after = before + 0.17m + (0.01m * (number % 3));
+        return new GroupReadings(
+            string.Create(CultureInfo.InvariantCulture, $"Group {number + 1}"),
+            trial: null,
+            [Taken("empty", 1, before - 0.28m), Taken("before", 1, before), .. Enumerable.Range(1, times).Select(n => Taken("after", n, after))]);
+    }
+
+    private static TakenReading Taken(string id, int occurrence, decimal grams) =>
+        new(id, occurrence, new WrittenNumber(Math.Round(grams, 2)));
+
+    /// <summary>Three groups whose results cannot be.</summary>
+    public static ClassFindings AllOdd => Of(Heading + "Ash,27.63,27.90,27.70,27.71\nOak,29.26,29.52,29.30,29.31\nYew,29.26,29.02,29.30,29.31\n");
+
     /// <summary>A class's table as CSV, analysed as burning magnesium.</summary>
     public static ClassFindings Of(string csv)
     {
-        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        Practical practical = Magnesium;
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
         var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical));

@@ -79,12 +79,58 @@ public partial class ClassReportTests
         Assert.Contains("Mass of empty crucible and lid&#160;/&#160;g", html, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_group_with_an_odd_result_has_its_reason_and_its_verdict_on_constant_mass()
+    {
+        XElement lark = Body(Analysed.Twelve).Descendants("tbody").Single(b => b.Descendants("th").First().Value == "Lark");
+
+        Assert.Equal("odd", lark.Attribute("class")!.Value);
+        Assert.StartsWith("still rising", lark.Descendants("td").Single(d => d.Attribute("class")!.Value == "words").Value, StringComparison.Ordinal);
+        Assert.StartsWith("Result to look into. Moles of oxygen", lark.Descendants("p").Single().Value, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Every_row_of_a_group_is_as_wide_as_the_head_of_the_table()
+    {
+        XElement table = Body(Analysed.Heated(4, times: 3)).Descendants("table").First();
+        int width = table.Element("thead")!.Descendants("th").Count();
+
+        Assert.Equal(1 + 5 + 3 + 1, width);
+        Assert.All(table.Elements("tbody"), group => Assert.Equal(width, group.Elements("tr").First().Elements().Count()));
+    }
+
+    [Fact]
+    public void A_mass_written_in_kilograms_is_shown_as_it_was_written()
+    {
+        string html = Html(Analysed.Of("Group,empty,before,after\n1,0.02763 kg,27.90,28.07\n2,29.26,29.52,29.69\n"));
+
+        Assert.Contains(">27.63<br><small>written 0.02763 kg</small>", html.Replace("<br/>", "<br>", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains(">29.26<", html, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_column_says_in_words_what_it_was_taken_for_and_a_cell_not_used_says_where_it_stood()
+    {
+        string text = Body(Analysed.Of("Group,crucible with lid,before,after\n1,27.63,27.90,28.07\n2,29.26,abc,29.69\n")).Value;
+
+        Assert.Contains("Mass of crucible, lid and magnesium (before)", text, StringComparison.Ordinal);
+        Assert.Contains("beforeabc", text, StringComparison.Ordinal);
+    }
+
+    private static XElement Body(ClassFindings findings)
+    {
+        string html = Html(findings);
+        return XElement.Parse(html[html.IndexOf("<main>", StringComparison.Ordinal)..(html.IndexOf("</main>", StringComparison.Ordinal) + 7)]);
+    }
+
     private static IEnumerable<ClassFindings> Classes() =>
     [
         Analysed.Twelve,
         Analysed.Sound(1),
         Analysed.Sound(18),
         Analysed.Sound(60),
+        Analysed.AllOdd,
+        Analysed.Heated(18, times: 7),
         Analysed.Of("Group,before,after\n1,30.24,30.38\n2,31.20,31.33\n3,29.40,29.55\n"),
         Analysed.Of("Group,empty,before,after\n1,30.00,30.24,18.38\n2,30.00,29.00,31.00\n"),
         Analysed.Of("Group,empty,before,after\n1,30.00,30.00,30.01\n2,30.00,30.24,abc\n"),
