@@ -20,14 +20,18 @@ internal static class ChangeTest
     /// <summary>The evidence of a class.</summary>
     public static ChangeEvidence Of(Practical practical, IReadOnlyList<GroupFindings> groups, double divisionInGrams)
     {
+        QuantityEstimate[] all = [.. groups.Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         QuantityEstimate[] changes =
             [.. groups.Where(g => !g.IsAnomalous).Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
+        if (all.Length == 0)
+        {
+            return new ChangeEvidence.Unjudged("No group's readings give a change of mass, so nothing can be said of it.");
+        }
+
         if (changes.Length == 0)
         {
-            bool allOdd = groups.Any(g => g.IsAnomalous && g.Find(practical.Findings.Change) is not null);
-            return new ChangeEvidence.Unjudged(allOdd
-                ? "Every group that has a change of mass has an odd result, so nothing is said of the class until they are explained."
-                : "No group's readings give a change of mass, so nothing can be said of it.");
+            return new ChangeEvidence.Unjudged(
+                "Every group that has a change of mass has an odd result, so nothing is said of the class until they are explained.");
         }
 
         if (practical.Findings.Expect == ExpectedChange.Same)
@@ -35,31 +39,36 @@ internal static class ChangeTest
             return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams);
         }
 
-        return Direction(changes, groups.Any(g => g.IsAnomalous), practical.Findings.Expect == ExpectedChange.Rises);
+        return Direction(all, changes, practical.Findings.Expect == ExpectedChange.Rises);
     }
 
-    private static ChangeEvidence.Direction Direction(QuantityEstimate[] changes, bool setAside, bool rises)
+    /// <summary>The signs are counted over every group: one is odd because its mass went the wrong way, and to leave it out
+    /// would be to choose the answer. The mean, which one lid left off would decide, is that of the others.</summary>
+    private static ChangeEvidence.Direction Direction(QuantityEstimate[] all, QuantityEstimate[] kept, bool rises)
     {
         // Readings are decimals, so their differences are: exact ties stay ties.
-        decimal[] exact = [.. changes.Select(c => (decimal)Math.Round(c.Value, c.Decimals))];
-        double[] values = [.. exact.Select(v => (double)v)];
-        int rose = exact.Count(v => v > 0);
-        int fell = exact.Count(v => v < 0);
-        double signs = SignTest.Of(values) is SignTestResult.Tested tested ? tested.Test.TwoSidedProbability : 1;
-        double mean = Summary.Mean(values);
+        decimal[] signs = [.. all.Select(Exact)];
+        decimal[] exact = [.. kept.Select(Exact)];
+        int rose = signs.Count(v => v > 0);
+        int fell = signs.Count(v => v < 0);
+        double signP = SignTest.Of([.. signs.Select(v => (double)v)]) is SignTestResult.Tested tested ? tested.Test.TwoSidedProbability : 1;
         double permuted = Permuted(exact);
+        double mean = Summary.Mean([.. exact.Select(v => (double)v)]);
         bool right = rises ? mean > 0 : mean < 0;
-        if (changes.Length < FewestForSigns)
+        if (all.Length < FewestForSigns)
         {
-            double u = Math.Sqrt(changes.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / changes.Length;
-            double z = mean / u;
-            bool clear = right && 2 * StandardNormal.UpperTail(Math.Abs(z)) < Level;
-            return new ChangeEvidence.Direction(rose, fell, signs, permuted, clear, FewGroups(changes.Length, mean, u, clear, rises));
+            double u = Math.Sqrt(kept.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / kept.Length;
+            bool clear = right && 2 * StandardNormal.UpperTail(Math.Abs(mean / u)) < Level;
+            return new ChangeEvidence.Direction(
+                rose, fell, signP, permuted, clear, FewGroups(kept.Length, all.Length > kept.Length, mean, u, clear, rises));
         }
 
-        bool shown = right && signs < Level && permuted < Level;
-        return new ChangeEvidence.Direction(rose, fell, signs, permuted, shown, ManyGroups(values.Length, setAside, rises ? rose : fell, signs, shown, rises));
+        bool shown = right && (rises ? rose > fell : fell > rose) && signP < Level;
+        return new ChangeEvidence.Direction(
+            rose, fell, signP, permuted, shown, ManyGroups(all.Length, rises ? rose : fell, signP, shown, rises));
     }
+
+    private static decimal Exact(QuantityEstimate change) => (decimal)Math.Round(change.Value, change.Decimals);
 
     /// <summary>Exact for a class; drawn, with a fixed seed and a bounded effort, for thousands of groups.</summary>
     private static double Permuted(decimal[] changes)
@@ -73,18 +82,17 @@ internal static class ChangeTest
         };
     }
 
-    private static string ManyGroups(int n, bool setAside, int count, double signs, bool shown, bool rises)
+    private static string ManyGroups(int n, int count, double signs, bool shown, bool rises)
     {
         string moved = rises ? "rose" : "fell";
-        string which = setAside ? "groups without an odd result" : "groups";
-        string share = count == n ? $"The mass {moved} in all {n} {which}" : $"The mass {moved} in {count} of {n} {which}";
+        string share = count == n ? $"The mass {moved} in all {n} groups" : $"The mass {moved} in {count} of {n} groups";
         string chance = string.Create(CultureInfo.InvariantCulture, $"{(signs < 0.001 ? "p < 0.001" : $"p = {signs:F3}")}, sign test");
         return shown
             ? $"{share}: chance alone would not do that ({chance}), so these data show that the mass {(rises ? "rises" : "falls")}."
             : $"{share}: chance could do that ({chance}), so these data do not show that the mass {(rises ? "rises" : "falls")}.";
     }
 
-    private static string FewGroups(int n, double mean, double u, bool clear, bool rises)
+    private static string FewGroups(int n, bool setAside, double mean, double u, bool clear, bool rises)
     {
         string direction = rises ? "rose" : "fell";
         string change = $"{Figures.WithUncertainty(Math.Abs(mean), u)} g";
@@ -92,7 +100,7 @@ internal static class ChangeTest
             ? "one group cannot show what others would find"
             : string.Create(CultureInfo.InvariantCulture, $"with fewer than {FewestForSigns} groups no sign test can exclude chance between groups");
         return clear
-            ? $"The mass {direction} by {change}{(n == 1 ? string.Empty : " on average")}, more than the balance explains; {limit}."
+            ? $"The mass {direction} by {change}{(n == 1 ? string.Empty : " on average")}{(setAside ? ", odd results left out" : string.Empty)}, more than the balance explains; {limit}."
             : $"These data do not show that the mass {direction}: it changed by {Figures.WithUncertainty(mean, u)} g, which the balance explains; {limit}.";
     }
 

@@ -50,7 +50,7 @@ internal sealed class Conclusion
         }
         else if (formula is FormulaRanking.Ranked ranked)
         {
-            sentences.Add($"{ranked.Conclusion.TrimEnd('.')}; small whole numbers were held likelier beforehand, a judgement.");
+            sentences.Add($"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement.");
         }
 
         GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
@@ -144,7 +144,7 @@ internal sealed class Conclusion
         string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => g.Name))
             + (odd.Length > MostGroupsNamed ? $" and {Count(odd.Length - MostGroupsNamed).ToLowerInvariant()} more" : string.Empty);
         string with = Key?.WithAllGroups is PooledValue all
-            ? $" With {(odd.Length == 1 ? "it" : "them")} the class would give {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
+            ? $" With {(odd.Length == 1 ? "it" : "them")} the class's median is {Figures.Text(Key.Median, Figures.DecimalsFor(Key.StandardUncertainty))}{Key.Quantity.UnitBehind} and its mean {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
             : string.Empty;
         string lead = odd.Length == 1 ? "One group has an odd result" : $"{Count(odd.Length)} groups have an odd result";
         return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained: {names}.{with}";
@@ -152,36 +152,52 @@ internal sealed class Conclusion
 
     private string Completeness()
     {
-        GroupFindings[] judged = [.. groups.Where(g => !g.IsAnomalous && g.ConstantMass?.LastChangeInGrams is not null)];
+        GroupFindings[] judged = [.. groups.Where(g => g.ConstantMass?.LastChangeInGrams is not null)];
         if (judged.Length == 0)
         {
             return "No group weighed twice after heating, so these readings cannot show that the reaction was complete.";
         }
 
-        GroupFindings[] constant = [.. judged.Where(g => g.ConstantMass!.Verdict == ConstantMassVerdict.Same)];
-        int same = constant.Length;
-        if (same == 0)
+        GroupFindings[] not = [.. judged.Where(g => g.ConstantMass!.Verdict != ConstantMassVerdict.Same)];
+        if (not.Length == judged.Length)
         {
             return judged.Length == 1
-                ? $"The one group that reheated did not reach constant mass: {judged[0].ConstantMass!.Brief}."
+                ? $"The one group that reheated did not reach constant mass: {judged[0].ConstantMass!.Words}."
                 : $"None of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass, so the reaction was not shown to be complete.";
         }
 
-        double[] bounds = [.. constant.Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>()];
-        string bound = bounds.Length == 0
-            ? "how much was still unreacted cannot be said without the sample's mass"
-            : $"on this balance that still allows {UpTo(bounds)} to be unreacted, if nothing was lost";
-        string who = same == judged.Length
-            ? judged.Length == 1 ? "The one group that reheated" : $"All {Count(same).ToLowerInvariant()} groups that reheated"
-            : $"{Count(same)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated";
-        return $"{who} reached constant mass; {bound}.";
+        return $"{WhoReached(judged, not)} reached constant mass; {StillOpen(judged)}.";
     }
 
-    private static string UpTo(double[] bounds)
+    private static string WhoReached(GroupFindings[] judged, GroupFindings[] not)
     {
+        if (not.Length == 0)
+        {
+            return judged.Length == 1
+                ? "The one group that reheated" : $"All {Count(judged.Length).ToLowerInvariant()} groups that reheated";
+        }
+
+        string names = not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => g.Name))})" : string.Empty;
+        return $"{Count(judged.Length - not.Length)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated{names}";
+    }
+
+    /// <summary>What constant mass leaves open, for groups whose result is not odd: the bound takes the readings at their word.</summary>
+    private static string StillOpen(GroupFindings[] judged)
+    {
+        double[] bounds =
+        [
+            .. judged.Where(g => !g.IsAnomalous && g.ConstantMass!.Verdict == ConstantMassVerdict.Same)
+                .Select(g => g.ConstantMass!.UnreactedAtMost).OfType<double>(),
+        ];
+        if (bounds.Length == 0)
+        {
+            return "how much was still unreacted cannot be said from these readings";
+        }
+
         string least = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Min():F0} %");
         string most = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Max():F0} %");
-        return least == most ? most : $"{least} (in the group that shows most) to {most} (in the one that shows least)";
+        string range = least == most ? $"up to {most}" : $"up to {least} in the best case and up to {most} in the worst";
+        return $"on this balance that can still leave {range} unreacted, if nothing was lost";
     }
 
     private static string Listed(IReadOnlyList<FaultDefinition> causes)

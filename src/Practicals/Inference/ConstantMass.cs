@@ -47,24 +47,20 @@ public sealed class ConstantMass
         _ => "one-weighing",
     };
 
-    /// <summary>Verdict and bound in a few words, for a table.</summary>
-    public string Brief
+    /// <summary>The verdict in a few words, for a table.</summary>
+    public string Words => Verdict switch
     {
-        get
-        {
-            string words = Verdict switch
-            {
-                ConstantMassVerdict.Same => "constant",
-                ConstantMassVerdict.Rising => "still rising",
-                ConstantMassVerdict.Falling => "still falling",
-                ConstantMassVerdict.CannotTell => "cannot tell",
-                _ => "one weighing",
-            };
-            return UnreactedAtMost is double most
-                ? string.Create(CultureInfo.InvariantCulture, $"{words}, up to {100 * most:F0} % unreacted")
-                : words;
-        }
-    }
+        ConstantMassVerdict.Same => "constant",
+        ConstantMassVerdict.Rising => "still rising",
+        ConstantMassVerdict.Falling => "still falling",
+        ConstantMassVerdict.CannotTell => "cannot tell",
+        _ => "one weighing",
+    };
+
+    /// <summary>Verdict and bound in a few words, for a table.</summary>
+    public string Brief => UnreactedAtMost is double most
+        ? string.Create(CultureInfo.InvariantCulture, $"{Words}, up to {100 * most:F0} % unreacted")
+        : Words;
 
     /// <summary>Last weighing less the one before, in g; null where there is one weighing.</summary>
     public double? LastChangeInGrams { get; }

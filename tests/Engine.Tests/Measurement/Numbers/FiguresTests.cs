@@ -31,6 +31,6 @@ public class FiguresTests
         {
             double shown = double.Parse(
                 Figures.Text(value, decimals).Replace('−', '-'), System.Globalization.CultureInfo.InvariantCulture);
-            Assert.InRange(Math.Abs(shown - value), 0, 0.5 * Math.Pow(10, -decimals) * (1 + 1e-9));
+            Assert.InRange(Math.Abs(shown - value), 0, (0.5 * Math.Pow(10, -decimals)) + Math.BitIncrement(Math.Abs(value)) - Math.Abs(value));
         });
 }

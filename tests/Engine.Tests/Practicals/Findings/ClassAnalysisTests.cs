@@ -73,6 +73,20 @@ public class ClassAnalysisTests
         Assert.Equal(2 * Math.Pow(2, -12), direction.SignTestP, 1e-12);
     }
 
+    // The bug it is named for: a group left out because its mass fell must still count against a rise.
+    // Seven of eight by chance: 2 · (1 + 8) · 2⁻⁸ = 0.0703.
+    [Fact]
+    public void A_group_set_aside_because_its_mass_fell_still_counts_in_the_sign_test()
+    {
+        List<GroupReadings> groups = [.. Drawn(groups: 7, reacted: 1, seed: 12)];
+        groups.Add(Given.Group("lidless", ("empty", "31.02"), ("before", "31.26"), ("after", "19.35")));
+
+        var direction = Assert.IsType<ChangeEvidence.Direction>(Analyse(groups).Class.Change);
+
+        Assert.Equal((7, 1, false), (direction.Rose, direction.Fell, direction.Shown));
+        Assert.Equal(0.0703125, direction.SignTestP, 1e-12);
+    }
+
     [Fact]
     public void Without_the_empty_vessel_the_gain_is_pooled_and_the_conclusion_says_why_no_formula_follows()
     {
