@@ -40,7 +40,7 @@ internal static class FindingsText
             [
                 group.Name,
                 .. shown.Select(q => group.Find(q.Id)?.Text ?? "-"),
-                WeighedAfterHeating(findings.Practical, group) ? ConstantMassOf(group) : "-",
+                WeighedAfterHeating(findings.Practical, group) ? group.ConstantMassInWords ?? "-" : "-",
                 group.IsAnomalous ? "look into this" : "",
             ]);
         }
@@ -121,10 +121,6 @@ internal static class FindingsText
             WriteWrapped(output, note, first: "  Note: ", then: "    ");
         }
     }
-
-    /// <summary>An odd result's bound would take wrong readings at their word: it has the verdict only.</summary>
-    private static string ConstantMassOf(GroupFindings group) =>
-        (group.IsAnomalous ? group.ConstantMass?.Words : group.ConstantMass?.Brief) ?? "-";
 
     private static string MeaningOf(Practical practical, ColumnMeaning meaning) => meaning switch
     {

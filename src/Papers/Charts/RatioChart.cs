@@ -46,7 +46,7 @@ public static class RatioChart
                 DrawRow(picture, frame, across, rows[i], frame.Top + (RowHeight * (i + 0.5)));
             }
 
-            return new Chart($"{Capital(quantity.Label)}, group by group", picture, Shown.Caption([], rows.Count, all));
+            return new Chart($"{Capital(quantity.Label)}, group by group", picture, $"Lines and band are 95 % intervals. {Shown.Caption([], rows.Count, all)}".TrimEnd());
         }
 
         /// <summary>The groups without an odd result decide the scale, with as much again on either side for the others: one

@@ -84,7 +84,7 @@ internal static class GroupTable
 
         if (heated)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence(group.ConstantMass?.Brief ?? "–")}</td>");
+            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence(group.ConstantMassInWords ?? "–")}</td>");
         }
 
         page.Append("</tr>\n");

@@ -36,6 +36,10 @@ public sealed class GroupFindings
     /// practical heats nothing to constant mass.</summary>
     public ConstantMass? ConstantMass { get; }
 
+    /// <summary>Constant mass in a few words for a table, or null. An odd result has the verdict only: its bound would take
+    /// wrong readings at their word.</summary>
+    public string? ConstantMassInWords => IsAnomalous ? ConstantMass?.Words : ConstantMass?.Brief;
+
     /// <summary>Whether the result is to be looked into before it is pooled, with the numbers that say so.</summary>
     public Oddity Oddity { get; }
 
