@@ -6,8 +6,8 @@ namespace Calx.Practicals.Readings;
 /// </summary>
 internal sealed class Resolution
 {
-    // From ten readings on, one alone with more decimals than all the others is a slip, not the balance's resolution.
-    private const int EnoughToOutvote = 10;
+    // From ten readings on, one alone with more decimals than all the others is asked about: it sets the resolution.
+    private const int EnoughToAsk = 10;
 
     // A column of six readings that all end in a zero has one chance in a million: its balance shows a digit less.
     private const int EnoughToTrust = 6;
@@ -61,12 +61,7 @@ internal sealed class Resolution
     private static (string Id, string Balance) Key(RawGroup group, RawReading reading) =>
         (reading.Column.Id, group.First(SaidOfGroup.Balance) ?? "");
 
-    private static decimal Finest(List<RawReading> readings)
-    {
-        decimal finest = readings.Min(r => r.LastDigit);
-        bool alone = readings.Count >= EnoughToOutvote && readings.Count(r => r.LastDigit == finest) == 1;
-        return alone ? readings.Where(r => r.LastDigit != finest).Min(r => r.LastDigit) : finest;
-    }
+    private static decimal Finest(List<RawReading> readings) => readings.Min(r => r.LastDigit);
 
     // Under a General format '15.1' may have been 15.10: the other weighings on the same balance tell.
     private void WidenGeneral()
@@ -85,12 +80,19 @@ internal sealed class Resolution
 
     private void Tell(List<RawReading> readings, decimal step)
     {
+        RawReading[] finest = [.. readings.Where(r => r.LastDigit == step)];
+        if (readings.Count >= EnoughToAsk && finest.Length == 1 && readings.All(r => r.Written.DecimalsShown))
+        {
+            intake.Note(
+                $"'{finest[0].Written.Text.Trim()}' alone has more decimals than the other readings of its column, and the balance's "
+                    + "resolution is taken from it: a slip? Then mend it, or say the resolution",
+                finest[0].Cell);
+            return;
+        }
+
         Tell([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown)],
             r => $"'{r.Written.Text.Trim()}' has fewer decimals than the other readings of its column: a dropped zero?",
             "fewer decimals than the rest of the column: dropped zeros?");
-        Tell([.. readings.Where(r => r.LastDigit < step)],
-            r => $"'{r.Written.Text.Trim()}' has more decimals than the other readings of its column: a slip?",
-            "more decimals than the rest of the column");
     }
 
     private void Tell(RawReading[] odd, Func<RawReading, string> one, string many)

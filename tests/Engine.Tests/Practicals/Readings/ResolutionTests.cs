@@ -60,13 +60,14 @@ public class ResolutionTests
     }
 
     [Fact]
-    public void One_reading_with_more_decimals_than_all_others_does_not_make_a_finer_balance()
+    public void One_reading_with_more_decimals_than_all_others_sets_the_resolution_and_is_asked_about()
     {
         string rows = string.Concat(Enumerable.Range(1, 10).Select(i => $"\n{i}|30.1{i % 10}|30.4{i % 10}"));
         ClassReadings read = Bench.Read("Group|empty|after\n0|30.123|30.45" + rows);
-        Assert.Equal(0.01m, read.Balance.ResolutionInGrams);
+        Assert.Equal(0.001m, read.Balance.ResolutionInGrams);
+        Assert.Equal(0.01m, read.Balance.ResolutionOf("after"));
         Assert.Equal("30.123", read.Groups[0].Find("empty")!.Value.ToString());
-        Assert.Contains("B2: '30.123' has more decimals", Assert.Single(read.Notes).ToString(), StringComparison.Ordinal);
+        Assert.Contains("B2: '30.123' alone has more decimals", Assert.Single(read.Notes).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
