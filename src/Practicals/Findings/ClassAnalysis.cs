@@ -58,7 +58,8 @@ public static class ClassAnalysis
             accepted,
             formula,
             equations,
-            conclusion.Sentences(change, accepted, formula, equations));
+            conclusion.Sentences(change, accepted, formula, equations),
+            sharedCauses: []);
     }
 
     /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>
@@ -88,7 +89,8 @@ public static class ClassAnalysis
                 quantities,
                 constantMass?.Judge(group, sample, uncertainty),
                 oddity.Judge(quantities),
-                [.. estimator.Contradictions(group)]));
+                [.. estimator.Contradictions(group)],
+                diagnosis: null));
         }
 
         return groups;

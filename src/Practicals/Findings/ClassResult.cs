@@ -1,4 +1,5 @@
 using Calx.Chemistry.Amounts;
+using Calx.Practicals.Inference.Posterior;
 
 namespace Calx.Practicals.Findings;
 
@@ -12,7 +13,8 @@ public sealed class ClassResult
         AcceptedResult accepted,
         FormulaRanking? formula,
         IReadOnlyList<EquationChoice> equations,
-        IReadOnlyList<string> conclusion)
+        IReadOnlyList<string> conclusion,
+        IReadOnlyList<SharedCause> sharedCauses)
     {
         Quantities = quantities;
         Line = line;
@@ -21,6 +23,7 @@ public sealed class ClassResult
         Formula = formula;
         Equations = equations;
         Conclusion = conclusion;
+        SharedCauses = sharedCauses;
     }
 
     /// <summary>Pooled quantities, in the practical's order; those that no group gives are absent.</summary>
@@ -43,6 +46,10 @@ public sealed class ClassResult
 
     /// <summary>Three to six plain sentences.</summary>
     public IReadOnlyList<string> Conclusion { get; }
+
+    /// <summary>Causes that befell most groups at once, the likeliest first; empty where none did or causes were not asked
+    /// for.</summary>
+    public IReadOnlyList<SharedCause> SharedCauses { get; }
 
     /// <summary>A pooled quantity, or null.</summary>
     public ClassQuantity? Find(string quantityId) => Quantities.FirstOrDefault(q => q.Quantity.Id == quantityId);

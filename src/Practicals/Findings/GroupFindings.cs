@@ -1,4 +1,5 @@
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Deciding;
 using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Findings;
@@ -13,13 +14,15 @@ public sealed class GroupFindings
         IReadOnlyList<QuantityResult> quantities,
         ConstantMass? constantMass,
         Oddity oddity,
-        IReadOnlyList<string> contradictions)
+        IReadOnlyList<string> contradictions,
+        GroupDiagnosis? diagnosis)
     {
         Readings = readings;
         Quantities = quantities;
         ConstantMass = constantMass;
         Oddity = oddity;
         Contradictions = contradictions;
+        Diagnosis = diagnosis;
         byId = quantities.ToDictionary(q => q.Quantity.Id, StringComparer.Ordinal);
     }
 
@@ -45,6 +48,9 @@ public sealed class GroupFindings
 
     /// <summary>Ready-made masses that the group's own readings do not bear out, a sentence each.</summary>
     public IReadOnlyList<string> Contradictions { get; }
+
+    /// <summary>What probably happened and what to do next; null where causes were not asked for.</summary>
+    public GroupDiagnosis? Diagnosis { get; }
 
     /// <summary>Whether the group is left out of the class's pooled values.</summary>
     public bool IsAnomalous => Oddity is Oddity.Odd;
