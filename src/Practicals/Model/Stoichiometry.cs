@@ -34,15 +34,15 @@ internal sealed class Stoichiometry
     }
 
     /// <summary>What fraction of the limiting material in a place so many moles are: at most all of it.</summary>
-    public double FractionOf(Contents place, double moles) =>
+    public double FractionOf(ReadOnlySpan<double> place, double moles) =>
         place[limiting] > 0 ? Math.Clamp(moles * gramsPerMole / place[limiting], 0, 1) : 0;
 
     /// <summary>Lets a fraction of the limiting material react where it lies.</summary>
-    /// <param name="place">What the place holds; changed.</param>
+    /// <param name="place">Mass in g of each material that the place holds; changed.</param>
     /// <param name="fraction">Of the limiting material that is left, 0 to 1.</param>
     /// <param name="escapes">Share of the newly made products that leaves though it is not of the air.</param>
     /// <param name="cap">Most mass in g of each leaving product that the place keeps (a gas that dissolves).</param>
-    public void Proceed(Contents place, double fraction, double escapes, double cap)
+    public void Proceed(Span<double> place, double fraction, double escapes, double cap)
     {
         double reacted = fraction * place[limiting];
         foreach (Flow flow in consumed)
