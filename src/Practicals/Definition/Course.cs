@@ -6,4 +6,7 @@ internal sealed record Course(
     IReadOnlyList<Arm> Arms,
     IReadOnlyList<ProcedureEvent> Procedure,
     IReadOnlyList<FaultDefinition> Faults,
-    IReadOnlyList<Observation> Observations);
+    IReadOnlyList<Observation> Observations,
+    IReadOnlyList<ActionDefinition> Actions,
+    IReadOnlyList<ConditionDefinition> Conditions,
+    CoolingDefinition? Cooling);

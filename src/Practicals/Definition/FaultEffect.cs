@@ -24,8 +24,9 @@ public abstract record FaultEffect
     /// <summary>A reading is written down wrongly.</summary>
     /// <param name="Swapped">Share of the slips that swap two neighbouring digits.</param>
     /// <param name="WrongDigit">Share that put one digit wrong.</param>
-    /// <param name="WholeGram">Share that are one whole gram out. The three add up to 1.</param>
-    public sealed record Pen(double Swapped, double WrongDigit, double WholeGram) : FaultEffect;
+    /// <param name="WholeGram">Share that are one or ten whole grams out.</param>
+    /// <param name="DroppedZero">Share that leave zeros at the end unwritten. The four add up to 1.</param>
+    public sealed record Pen(double Swapped, double WrongDigit, double WholeGram, double DroppedZero) : FaultEffect;
 
     /// <summary>Something that does not belong there is weighed too.</summary>
     /// <param name="Reading">Id of the reading.</param>
@@ -34,7 +35,7 @@ public abstract record FaultEffect
 
     /// <summary>One reading was taken with another zero than the rest, or on another balance: a zero that all readings
     /// share cancels in their differences.</summary>
-    /// <param name="Reading">Id of the reading.</param>
+    /// <param name="Reading">Id of the reading; null for any of them.</param>
     /// <param name="ShiftInGrams">By how much it reads too high, either sign.</param>
-    public sealed record Zero(string Reading, ParameterLaw ShiftInGrams) : FaultEffect;
+    public sealed record Zero(string? Reading, ParameterLaw ShiftInGrams) : FaultEffect;
 }

@@ -10,6 +10,8 @@ public sealed class FindingsDefinition(
     string? emptyAdvice,
     FormulaSearch? formula,
     IReadOnlyList<Alternative> alternatives,
+    AsExpectedDefinition? asExpected,
+    DecisionDefinition? decision,
     FilePosition at)
 {
     /// <summary>Id of the quantity on which the class is judged.</summary>
@@ -35,6 +37,12 @@ public sealed class FindingsDefinition(
 
     /// <summary>Reactions between which the key quantity decides; empty where there is only one.</summary>
     public IReadOnlyList<Alternative> Alternatives { get; } = alternatives;
+
+    /// <summary>When a group is as expected; null takes the usual rule.</summary>
+    public AsExpectedDefinition? AsExpected { get; } = asExpected;
+
+    /// <summary>What one more heating is worth; null where nothing is decided.</summary>
+    public DecisionDefinition? Decision { get; } = decision;
 
     /// <summary>Where it stands in the file.</summary>
     public FilePosition At { get; } = at;

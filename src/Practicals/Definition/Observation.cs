@@ -6,6 +6,9 @@ public sealed class Observation(
     string label,
     IReadOnlyDictionary<string, double> likelihood,
     double otherwise,
+    IReadOnlyList<string> aliases,
+    bool stop,
+    bool teacherOnly,
     Provenance provenance,
     FilePosition at)
 {
@@ -20,6 +23,15 @@ public sealed class Observation(
 
     /// <summary>Probability of seeing it where none of those causes is at work, 0 to 1.</summary>
     public double Otherwise { get; } = otherwise;
+
+    /// <summary>Other words for it in a class's file.</summary>
+    public IReadOnlyList<string> Aliases { get; } = aliases;
+
+    /// <summary>Whether it comes before all arithmetic: the group stops and tells the teacher.</summary>
+    public bool Stop { get; } = stop;
+
+    /// <summary>Whether students are never asked for it.</summary>
+    public bool TeacherOnly { get; } = teacherOnly;
 
     /// <summary>How far the probabilities can be trusted.</summary>
     public Standing Standing => provenance.Standing;

@@ -81,6 +81,15 @@ public sealed class Practical
     /// <summary>What a group may have seen.</summary>
     public IReadOnlyList<Observation> Observations => course.Observations;
 
+    /// <summary>What can still be done to tell causes apart.</summary>
+    public IReadOnlyList<ActionDefinition> Actions => course.Actions;
+
+    /// <summary>What may be said of a whole class and changes what is to be expected.</summary>
+    public IReadOnlyList<ConditionDefinition> Conditions => course.Conditions;
+
+    /// <summary>How warm what is weighed still is, or null where nothing is hot.</summary>
+    public CoolingDefinition? Cooling => course.Cooling;
+
     /// <summary>The steps of the lesson, in order.</summary>
     public IReadOnlyList<LessonStep> Steps => lesson.Steps;
 

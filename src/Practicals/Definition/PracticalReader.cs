@@ -57,12 +57,17 @@ public static class PracticalReader
         IReadOnlyList<Parameter> read = parameters.Parameters(root);
         IReadOnlyList<Arm> arms = parameters.Arms(root);
         Asked asked = Questions(root, ids, faults);
+        IReadOnlyList<ProcedureEvent> procedure = new EventReader(ids, faults).Events(root, "procedure");
+        var advice = new AdviceReader(ids, faults);
         var course = new Course(
             read,
             arms,
-            new EventReader(ids, faults).Events(root, "procedure"),
+            procedure,
             new FaultReader(ids, faults).Faults(root),
-            new FaultReader(ids, faults).Observations(root));
+            new FaultReader(ids, faults).Observations(root),
+            advice.Actions(root, procedure.Any(e => e is RepeatEvent)),
+            advice.Conditions(root),
+            advice.Cooling(root));
         LessonPlan lesson = new LessonReader(ids, faults).Read(root, bench.Materials);
         root.Close();
         new SafetyCheck(faults).Run(bench, course.Procedure, lesson);

@@ -55,7 +55,7 @@ internal sealed class FaultReader(IdTables ids, FaultList faults)
                 map.Reference("reading", ids.Readings), map.LawAt("excessInKelvin"), map.LawAt("milligramsPerKelvin")),
             "off" => new FaultEffect.Off(map.Reference("part", ids.Parts)),
             "gain" => new FaultEffect.Gain(map.Reference("reading", ids.Readings), map.LawAt("mass")),
-            "zero" => new FaultEffect.Zero(map.Reference("reading", ids.Readings), map.LawAt("shift")),
+            "zero" => new FaultEffect.Zero(map.OptionalReference("reading", ids.Readings), map.LawAt("shift")),
             _ => Pen(map),
         };
         map.Close();
@@ -68,8 +68,9 @@ internal sealed class FaultReader(IdTables ids, FaultList faults)
         var pen = new FaultEffect.Pen(
             map.Number("swapped", NumberRange.Share),
             map.Number("wrongDigit", NumberRange.Share),
-            map.Number("wholeGram", NumberRange.Share));
-        if (faults.Count == before && Math.Abs(pen.Swapped + pen.WrongDigit + pen.WholeGram - 1) > SharesSlack)
+            map.Number("wholeGram", NumberRange.Share),
+            map.OptionalNumber("droppedZero", NumberRange.Share) ?? 0);
+        if (faults.Count == before && Math.Abs(pen.Swapped + pen.WrongDigit + pen.WholeGram + pen.DroppedZero - 1) > SharesSlack)
         {
             faults.Add(map.At, "the shares of the slips of the pen add up to 1");
         }
@@ -81,7 +82,9 @@ internal sealed class FaultReader(IdTables ids, FaultList faults)
     {
         var likelihood = new Dictionary<string, double>(StringComparer.Ordinal);
         double otherwise = 0;
-        if (map.Need("likelihood", "probabilities, cause to probability, and 'otherwise'") is FileNode value)
+        const string Expected = "probabilities, cause to probability, and 'otherwise'";
+        bool stop = map.Flag("stop");
+        if ((stop ? map.Find("likelihood") : map.Need("likelihood", Expected)) is FileNode value)
         {
             var inner = new FileMap(value, "a likelihood", faults);
             otherwise = inner.Number("otherwise", NumberRange.Share);
@@ -96,6 +99,14 @@ internal sealed class FaultReader(IdTables ids, FaultList faults)
         }
 
         return new Observation(
-            map.Id("id", ids.Observations), map.Text("label"), likelihood, otherwise, map.Provenance(), map.At);
+            map.Id("id", ids.Observations),
+            map.Text("label"),
+            likelihood,
+            otherwise,
+            map.Texts("aliases"),
+            stop,
+            map.Flag("teacherOnly"),
+            map.Provenance(),
+            map.At);
     }
 }

@@ -12,6 +12,11 @@ internal sealed partial class FileMap
     /// <summary>A text that may be missing.</summary>
     public string? OptionalText(string key) => Find(key) is FileNode value ? TextOf(value)?.Text : null;
 
+    /// <summary>The entries of a list that may be missing.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="described">What an entry is.</param>
+    public IReadOnlyList<FileNode> Nodes(string key, string described) => Items(Find(key), described);
+
     /// <summary>A list of texts that may be missing.</summary>
     public IReadOnlyList<string> Texts(string key) =>
         [.. Items(Find(key), "a text").Select(TextOf).OfType<ScalarNode>().Select(n => n.Text)];

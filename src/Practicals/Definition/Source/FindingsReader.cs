@@ -1,4 +1,5 @@
 using Calx.Chemistry.Formulas;
+using Calx.Measurement.Expressions;
 
 namespace Calx.Practicals.Definition.Source;
 
@@ -28,6 +29,8 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             map.OptionalText("emptyAdvice"),
             FormulaSearch(map),
             map.Each("alternatives", "an alternative", equations.Alternative, needed: false),
+            AsExpected(map),
+            Decision(map),
             map.At);
         map.Close();
         return findings;
@@ -48,6 +51,46 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             map.At);
         map.Close();
         return rule;
+    }
+
+    private AsExpectedDefinition? AsExpected(FileMap findings)
+    {
+        if (findings.Map("asExpected", "the rule of what is expected") is not FileMap map)
+        {
+            return null;
+        }
+
+        Expression difference = map.Formula("difference", ids.Readings);
+        string[] readings = [.. difference.Names];
+        if (readings.Any(r => difference.Derivative(r).Names.Count > 0) && map.Find("difference") is FileNode written)
+        {
+            faults.Add(written.At, "the key difference is a sum of readings with fixed factors; here readings are multiplied or divided by each other");
+        }
+
+        var rule = new AsExpectedDefinition(
+            difference,
+            map.Number("divisions", NumberRange.AboveZero),
+            map.Number("share", NumberRange.ShareAboveZero),
+            map.Provenance(),
+            map.At);
+        map.Close();
+        return rule;
+    }
+
+    private static DecisionDefinition? Decision(FileMap findings)
+    {
+        if (findings.Map("decision", "what one more heating is worth") is not FileMap map)
+        {
+            return null;
+        }
+
+        var decision = new DecisionDefinition(
+            map.Number("matters", NumberRange.AboveZero),
+            map.Number("worthMinutes", NumberRange.AboveZero),
+            map.Provenance(),
+            map.At);
+        map.Close();
+        return decision;
     }
 
     private FormulaSearch? FormulaSearch(FileMap findings)

@@ -33,6 +33,10 @@ internal sealed class IdTables
 
     public IdTable Observations { get; } = new("observation");
 
+    public IdTable Actions { get; } = new("action");
+
+    public IdTable Conditions { get; } = new("condition");
+
     public IdTable Kit { get; } = new("piece of kit");
 
     public IdTable Steps { get; } = new("step");

@@ -49,7 +49,7 @@ public class GaugeTests
     {
         FaultDefinition fault = Given.Magnesium.Faults.Single(f => f.Cause == "zero-shifted");
 
-        Assert.Equal("after", Assert.IsType<FaultEffect.Zero>(fault.Effect).Reading);
+        Assert.Null(Assert.IsType<FaultEffect.Zero>(fault.Effect).Reading);
         Assert.Equal(0, new IdealRun(Given.Magnesium, Given.Weights).DirectionOf(fault));
     }
 

@@ -1,0 +1,82 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Statistics;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Inference.Posterior;
+
+/// <summary>
+/// A practical's model made ready to be read backwards: from what a group wrote down to what probably happened. Made once
+/// for a class; safe for several threads. See docs/methods/causes.md.
+/// </summary>
+public sealed class CauseModel
+{
+    /// <summary>How much wider than the practical's own spread the amount put in is taken to scatter: a class may follow
+    /// another sheet (judgement).</summary>
+    private const double AmountSpread = 2;
+
+    private readonly RoundingRatios ratios = new();
+    private readonly AtomicWeights weights;
+
+    /// <summary>Makes a practical ready for a class.</summary>
+    /// <param name="circumstances">The class's circumstances.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    public CauseModel(Circumstances circumstances, AtomicWeights weights)
+        : this(circumstances, weights, density: 1)
+    {
+    }
+
+    /// <summary>The same with more or fewer points, to see that they do not matter.</summary>
+    internal CauseModel(Circumstances circumstances, AtomicWeights weights, double density)
+    {
+        ArgumentNullException.ThrowIfNull(circumstances);
+        this.weights = weights;
+        Hidden = new HiddenGroups(circumstances, weights, density);
+    }
+
+    /// <summary>The practical.</summary>
+    public Practical Practical => Hidden.Circumstances.Practical;
+
+    internal HiddenGroups Hidden { get; }
+
+    /// <summary>What probably happened in one group.</summary>
+    /// <param name="group">What the group wrote down and noted; any of the readings may be missing.</param>
+    /// <param name="balance">The balance.</param>
+    /// <param name="classmates">All groups of the class, from whose samples the usual amount is taken; null for a group by
+    /// itself.</param>
+    public CausePosterior Of(GroupReadings group, BalanceReport balance, ClassAmounts? classmates = null)
+    {
+        ArgumentNullException.ThrowIfNull(group);
+        ArgumentNullException.ThrowIfNull(balance);
+        return Of(group, balance, classmates?.Priors ?? UsualAmounts(AmountSpread));
+    }
+
+    /// <summary>The same under given priors of the amounts.</summary>
+    internal CausePosterior Of(GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts)
+    {
+        GroupProblem problem = GroupProblem.Of(Hidden, group, balance, amounts, weights);
+        IReadOnlyList<Atom> atoms = CauseSearch.Of(Hidden, problem);
+        double logEvidence = AtomWeighing.Finish(Hidden, problem, atoms, ratios);
+        return new CausePosterior(Hidden, problem, atoms, logEvidence);
+    }
+
+    /// <summary>The practical's own amounts, their spread so many times as wide.</summary>
+    internal IReadOnlyList<AmountPrior> UsualAmounts(double spread) =>
+    [
+        .. Hidden.Rule.Amounts.Select(p => Hidden.Circumstances.LawOf(p)).Select(law =>
+            new AmountPrior(LawQuantile.Median(law), spread * SpreadOf(law))),
+    ];
+
+    /// <summary>Half the width of the middle 68 %; a twentieth of the middle where the law is fixed.</summary>
+    private static double SpreadOf(ParameterLaw law) => law switch
+    {
+        ParameterLaw.Normal normal => normal.StandardDeviation,
+        ParameterLaw.Fixed known => Math.Max(Math.Abs(known.Value) / 20, 1e-6),
+        _ => Math.Max((LawQuantile.Of(law, 0.84) - LawQuantile.Of(law, 0.16)) / 2, 1e-6),
+    };
+
+    /// <summary>How much the groups of a class put in, as their own samples show it.</summary>
+    /// <param name="groups">The class.</param>
+    public ClassAmounts AmountsOf(IReadOnlyList<GroupReadings> groups) => ClassAmounts.Of(this, groups);
+}

@@ -1,0 +1,125 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Slips;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Inference.Posterior;
+
+/// <summary>What one group wrote down, made ready to be held against the points.</summary>
+internal sealed class GroupProblem
+{
+    private GroupProblem(HiddenView view, Unknowns unknowns, WeighedRow[] rows, IReadOnlyList<SlipCandidate>[] slips, string[] seen)
+    {
+        View = view;
+        Unknowns = unknowns;
+        Rows = rows;
+        Slips = slips;
+        Seen = seen;
+        Grams = [.. rows.Select(r => r.Grams)];
+    }
+
+    /// <summary>The points through as many rounds as the group heated.</summary>
+    public HiddenView View { get; }
+
+    /// <summary>Parts and amounts.</summary>
+    public Unknowns Unknowns { get; }
+
+    /// <summary>The numbers written down.</summary>
+    public WeighedRow[] Rows { get; }
+
+    /// <summary>The same in g.</summary>
+    public double[] Grams { get; }
+
+    /// <summary>For each row what the balance may have shown though something else was written; empty where the practical
+    /// knows no slips.</summary>
+    public IReadOnlyList<SlipCandidate>[] Slips { get; }
+
+    /// <summary>Ids of the observations noted.</summary>
+    public string[] Seen { get; }
+
+    /// <summary>Finest division among the rows, in g.</summary>
+    public double DivisionInGrams { get; private init; }
+
+    /// <summary>Makes a group ready.</summary>
+    public static GroupProblem Of(
+        HiddenGroups hidden, GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, AtomicWeights weights)
+    {
+        Practical practical = hidden.Circumstances.Practical;
+        TakenReading[] taken = [.. group.Readings.Where(r => IsMass(practical, r))];
+        int rounds = Math.Clamp(RoundsOf(hidden, taken), 1, hidden.Program.Dimensions.Rounds - 1);
+        HiddenView view = hidden.View(rounds);
+        Dictionary<string, int> places = view.Weighings.Select((w, i) => (w.Id, i)).ToDictionary(StringComparer.Ordinal);
+        FaultEffect.Pen? pen = practical.Faults.Select(f => f.Effect).OfType<FaultEffect.Pen>().FirstOrDefault();
+        var rows = new List<WeighedRow>();
+        var slips = new List<IReadOnlyList<SlipCandidate>>();
+        foreach (TakenReading reading in taken.Where(r => places.ContainsKey(r.Id)))
+        {
+            decimal division = balance.ResolutionOf(reading.BaseId);
+            rows.Add(new WeighedRow(
+                reading.Id, [(places[reading.Id], 1)], reading.Value.AsDouble, (double)division, balance.RepeatabilityInGrams, tared: true));
+            slips.Add(pen is null ? [] : PenSlips.Displayed(reading.Value, division, pen));
+        }
+
+        foreach (TakenReading column in group.DerivedColumns)
+        {
+            if (RowOf(practical, column, taken, view, balance, weights) is WeighedRow row)
+            {
+                rows.Add(row);
+                slips.Add([]);
+            }
+        }
+
+        return new GroupProblem(
+            view, new Unknowns(practical, view.Weighings, amounts), [.. rows], [.. slips], SeenBy(practical, group))
+        {
+            DivisionInGrams = rows.Select(r => r.DivisionInGrams).DefaultIfEmpty((double)balance.ResolutionInGrams).Min(),
+        };
+    }
+
+    /// <summary>The observations of the practical that a group noted, by id: as its id, its label or another word for it.</summary>
+    public static string[] SeenBy(Practical practical, GroupReadings group) =>
+    [
+        .. practical.Observations.Where(o => group.Remarks.Observations.Any(written => Means(o, written))).Select(o => o.Id),
+    ];
+
+    private static bool Means(Observation observation, string written)
+    {
+        string said = Plain(written);
+        return said == Plain(observation.Id) || said == Plain(observation.Label) || observation.Aliases.Any(a => Plain(a) == said);
+
+        static string Plain(string text) =>
+            string.Join(' ', text.Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToUpperInvariant();
+    }
+
+    private static bool IsMass(Practical practical, TakenReading reading) =>
+        practical.Readings.Any(r => r.Id == reading.BaseId && r.Gauge is null);
+
+    private static int RoundsOf(HiddenGroups hidden, TakenReading[] taken)
+    {
+        HashSet<string> repeated = [.. hidden.Program.Weighings(2).Where(w => w.Occurrence == 2).Select(w => w.Reading)];
+        return taken.Where(r => repeated.Contains(r.BaseId)).Select(r => r.Occurrence).DefaultIfEmpty(0).Max();
+    }
+
+    /// <summary>A ready-made mass tells something only where the readings that it stands for are not all there.</summary>
+    private static WeighedRow? RowOf(
+        Practical practical, TakenReading column, TakenReading[] taken, HiddenView view, BalanceReport balance, AtomicWeights weights)
+    {
+        if (practical.FindColumn(column.BaseId) is not ColumnDefinition definition
+            || definition.Stands.Names.All(name => taken.Any(r => r.BaseId == name)))
+        {
+            return null;
+        }
+
+        double[] line = ReadingLine.Of(practical, definition.Stands, weights).At(view.Weighings);
+        (int, double)[] weighings = [.. line.Select((c, i) => (i, c)).Where(x => x.c != 0)];
+        return new WeighedRow(
+            column.Id,
+            weighings,
+            column.Value.AsDouble,
+            (double)balance.ResolutionInGrams,
+            balance.RepeatabilityInGrams,
+            definition.Kind == ColumnKind.Tared);
+    }
+}

@@ -1,0 +1,157 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Program;
+
+namespace Calx.Practicals.Inference.Posterior;
+
+/// <summary>
+/// What may be hidden in a group, laid out evenly under the practical's laws: for each set of faults that act on the bench
+/// or the balance, points whose weights add up to the set's prior probability. Worked out once for a class; every group
+/// is held against the same points, so results do not depend on any draw.
+/// </summary>
+internal sealed class HiddenGroups
+{
+    private const int PointsWithoutFault = 1024;
+    private const int PointsOfOne = 768;
+    private const int PointsOfTwo = 256;
+
+    private readonly Dictionary<int, HiddenView> views = [];
+    private readonly double[] values;
+    private readonly double[] even;
+    private readonly int[] evenFirst;
+    private readonly int width;
+
+    /// <summary>Lays them out.</summary>
+    /// <param name="circumstances">The class's circumstances.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="density">Points for each set, relative to the usual number.</param>
+    public HiddenGroups(Circumstances circumstances, AtomicWeights weights, double density = 1)
+    {
+        Circumstances = circumstances;
+        Program = new BenchProgram(circumstances.Practical, weights);
+        Rule = new CauseRule(circumstances, Program, weights);
+        Space = new LatentSpace(circumstances, Program);
+        Prior = new FaultPrior(circumstances);
+        width = Program.Dimensions.Count;
+        uint special = Special(circumstances.Practical);
+        var blocks = new List<HiddenBlock>();
+        int first = 0;
+        foreach ((FaultSet set, double probability) in Prior.Sets.Where(s => (s.Set.Bits & special) == 0))
+        {
+            int usual = set.Count switch { 0 => PointsWithoutFault, 1 => PointsOfOne, _ => PointsOfTwo };
+            int count = Math.Max(1, (int)(usual * density));
+            blocks.Add(new HiddenBlock(set, first, count, Math.Log(probability / count)));
+            first += count;
+        }
+
+        Blocks = blocks;
+        Count = first;
+        values = new double[Count * width];
+        evenFirst = new int[Count];
+        even = new double[blocks.Sum(b => b.Count * Space.CountOf(b.Set))];
+        var tables = new QuantileTables();
+        int next = 0;
+        foreach (HiddenBlock block in blocks)
+        {
+            next = LayOut(block, tables, next);
+        }
+
+        Tables = tables;
+    }
+
+    /// <summary>The class's circumstances.</summary>
+    public Circumstances Circumstances { get; }
+
+    /// <summary>The practical's procedure.</summary>
+    public BenchProgram Program { get; }
+
+    /// <summary>When a cause counts.</summary>
+    public CauseRule Rule { get; }
+
+    /// <summary>How hidden numbers become groups.</summary>
+    public LatentSpace Space { get; }
+
+    /// <summary>Prior probabilities of all sets of faults.</summary>
+    public FaultPrior Prior { get; }
+
+    /// <summary>The laws' quantiles.</summary>
+    public QuantileTables Tables { get; }
+
+    /// <summary>The sets of faults that act on the bench or the balance, with their points: without faults first.</summary>
+    public IReadOnlyList<HiddenBlock> Blocks { get; }
+
+    /// <summary>How many points there are.</summary>
+    public int Count { get; }
+
+    /// <summary>The numbers of a point's walk.</summary>
+    public ReadOnlySpan<double> ValuesOf(int point) => values.AsSpan(point * width, width);
+
+    /// <summary>The evenly spread numbers behind a point.</summary>
+    public ReadOnlySpan<double> EvenOf(int point, FaultSet set) => even.AsSpan(evenFirst[point], Space.CountOf(set));
+
+    /// <summary>The points seen through so many rounds of heating.</summary>
+    public HiddenView View(int rounds)
+    {
+        lock (views)
+        {
+            if (!views.TryGetValue(rounds, out HiddenView? view))
+            {
+                views[rounds] = view = new HiddenView(this, rounds);
+            }
+
+            return view;
+        }
+    }
+
+    /// <summary>Slips of the pen and missing parts are no matter of points: each of their few cases is worked out.</summary>
+    private static uint Special(Practical practical)
+    {
+        uint bits = 0;
+        for (int f = 0; f < practical.Faults.Count; f++)
+        {
+            bits |= practical.Faults[f].Effect is FaultEffect.Pen or FaultEffect.Off ? 1u << f : 0;
+        }
+
+        return bits;
+    }
+
+    /// <summary>Numbers whose law is fixed take no coordinate: the fewer coordinates, the more even the points.</summary>
+    private int LayOut(HiddenBlock block, QuantileTables tables, int next)
+    {
+        int count = Space.CountOf(block.Set);
+        int[] coordinate = new int[count];
+        int coordinates = 0;
+        for (int p = 0; p < Circumstances.Practical.Parameters.Count; p++)
+        {
+            bool known = Space.LawOf(block.Set, p) is ParameterLaw.Fixed || Rule.Amounts.Contains(p);
+            Range range = Program.Dimensions.RangeOf(p);
+            for (int i = range.Start.Value; i < range.End.Value; i++)
+            {
+                coordinate[i] = known ? -1 : coordinates++;
+            }
+        }
+
+        for (int i = width; i < count; i++)
+        {
+            coordinate[i] = coordinates++;
+        }
+
+        var points = new EvenPoints(coordinates);
+        for (int k = 0; k < block.Count; k++)
+        {
+            Span<double> numbers = even.AsSpan(next, count);
+            for (int i = 0; i < count; i++)
+            {
+                numbers[i] = coordinate[i] < 0 ? 0.5 : points.At(k, coordinate[i]);
+            }
+
+            evenFirst[block.First + k] = next;
+            Space.Values(block.Set, numbers, tables.Of, values.AsSpan((block.First + k) * width, width));
+            next += count;
+        }
+
+        return next;
+    }
+}

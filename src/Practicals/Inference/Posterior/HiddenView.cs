@@ -1,0 +1,196 @@
+using Calx.Practicals.Model;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Program;
+
+namespace Calx.Practicals.Inference.Posterior;
+
+/// <summary>
+/// The points seen through one number of rounds. Given a point, each weighing without its parts is a straight line in the
+/// amounts put in: an intercept, and a slope for each amount. (Exact where masses are sums of products; where a reagent
+/// runs out, the secant about the usual amounts.)
+/// </summary>
+internal sealed class HiddenView
+{
+    /// <summary>Step of the secant, of the amount itself.</summary>
+    private const double Step = 0.25;
+
+    private readonly HiddenGroups hidden;
+    private readonly double[] usualAmounts;
+    private readonly double[] sample;
+    private readonly PointEffects?[] effects;
+
+    public HiddenView(HiddenGroups hidden, int rounds)
+    {
+        this.hidden = hidden;
+        Rounds = rounds;
+        Weighings = hidden.Program.Weighings(rounds);
+        Amounts = hidden.Rule.Amounts.Count;
+        Coefficients = hidden.Rule.CoefficientsOf(Weighings);
+        sample = hidden.Rule.SampleCoefficientsOf(Weighings);
+        usualAmounts = [.. hidden.Rule.Amounts.Select(p => LawQuantile.Median(hidden.Circumstances.LawOf(p)))];
+        Slopes = new double[hidden.Count * Weighings.Count * Amounts];
+        Intercepts = new double[hidden.Count * Weighings.Count];
+        effects = new PointEffects?[hidden.Count];
+        BenchState state = hidden.Program.NewState();
+        foreach (HiddenBlock block in hidden.Blocks)
+        {
+            for (int point = block.First; point < block.First + block.Count; point++)
+            {
+                Straighten(point, block.Set, state);
+            }
+        }
+    }
+
+    /// <summary>Rounds of heating.</summary>
+    public int Rounds { get; }
+
+    /// <summary>The weighings, in order.</summary>
+    public IReadOnlyList<Weighing> Weighings { get; }
+
+    /// <summary>How many amounts are put in.</summary>
+    public int Amounts { get; }
+
+    /// <summary>The key difference's coefficient at each weighing.</summary>
+    public double[] Coefficients { get; }
+
+    /// <summary>g per g of each amount: point by point, weighing by weighing, amount by amount.</summary>
+    public double[] Slopes { get; }
+
+    /// <summary>g: point by point, weighing by weighing; what shifts the readings included.</summary>
+    public double[] Intercepts { get; }
+
+    /// <summary>How far each fault moved the key difference at a point. Worked out when first asked for: most points are
+    /// never near any group.</summary>
+    public PointEffects EffectsOf(int point, FaultSet set)
+    {
+        if (Volatile.Read(ref effects[point]) is PointEffects known)
+        {
+            return known;
+        }
+
+        // Two threads may work out the same; the results are the same too.
+        PointEffects worked = Effects(point, set);
+        Volatile.Write(ref effects[point], worked);
+        return worked;
+    }
+
+    /// <summary>Mass of the sample at a point, in g, as true masses would tell it.</summary>
+    public double SampleOf(int point, ReadOnlySpan<double> amounts)
+    {
+        double sum = 0;
+        for (int i = 0; i < sample.Length; i++)
+        {
+            int at = (point * sample.Length) + i;
+            double mass = Intercepts[at];
+            for (int a = 0; a < Amounts; a++)
+            {
+                mass += Slopes[(at * Amounts) + a] * amounts[a];
+            }
+
+            sum += sample[i] * mass;
+        }
+
+        return sum;
+    }
+
+    /// <summary>The weighings of a point for given amounts and rounds, without parts and shifts.</summary>
+    /// <param name="point">The point.</param>
+    /// <param name="amounts">In g.</param>
+    /// <param name="walk">The numbers of the walk, changed by the caller where it wants; receives the amounts.</param>
+    public void PutAmounts(int point, ReadOnlySpan<double> amounts, Span<double> walk)
+    {
+        hidden.ValuesOf(point).CopyTo(walk);
+        for (int a = 0; a < Amounts; a++)
+        {
+            walk[hidden.Program.Dimensions.RangeOf(hidden.Rule.Amounts[a])].Fill(amounts[a]);
+        }
+    }
+
+    private void Straighten(int point, FaultSet set, BenchState state)
+    {
+        int n = Weighings.Count;
+        double[] walk = new double[hidden.Program.Dimensions.Count];
+        Span<double> at = Intercepts.AsSpan(point * n, n);
+        PutAmounts(point, usualAmounts, walk);
+        hidden.Program.Walk(walk, Rounds, state, at);
+        Span<double> moved = stackalloc double[n];
+        double[] amounts = [.. usualAmounts];
+        for (int a = 0; a < Amounts; a++)
+        {
+            double step = Step * usualAmounts[a];
+            amounts[a] = usualAmounts[a] + step;
+            PutAmounts(point, amounts, walk);
+            hidden.Program.Walk(walk, Rounds, state, moved);
+            amounts[a] = usualAmounts[a];
+            for (int i = 0; i < n; i++)
+            {
+                Slopes[(((point * n) + i) * Amounts) + a] = (moved[i] - at[i]) / step;
+            }
+        }
+
+        for (int i = 0; i < n; i++)
+        {
+            for (int a = 0; a < Amounts; a++)
+            {
+                at[i] -= Slopes[(((point * n) + i) * Amounts) + a] * usualAmounts[a];
+            }
+        }
+
+        AddShifts(point, set, at, moved);
+    }
+
+    private void AddShifts(int point, FaultSet set, Span<double> at, Span<double> shift)
+    {
+        foreach (int fault in set.Faults)
+        {
+            hidden.Space.Shift(set, fault, hidden.EvenOf(point, set), hidden.Tables.Of, Weighings, shift);
+            for (int i = 0; i < at.Length; i++)
+            {
+                at[i] += shift[i];
+            }
+        }
+    }
+
+    private PointEffects Effects(int point, FaultSet set)
+    {
+        int faults = hidden.Circumstances.Practical.Faults.Count;
+        double[] walk = new double[hidden.Program.Dimensions.Count];
+        double[] intercepts = new double[faults + 1];
+        double[] slopes = new double[(faults + 1) * Amounts];
+        double[] shifts = new double[faults];
+        PutAmounts(point, usualAmounts, walk);
+        intercepts[faults] = hidden.Rule.Contributions(walk, set, Rounds, intercepts.AsSpan(0, faults));
+        double[] moved = new double[faults + 1];
+        double[] amounts = [.. usualAmounts];
+        double[] start = [.. intercepts];
+        for (int a = 0; a < Amounts; a++)
+        {
+            double step = Step * usualAmounts[a];
+            amounts[a] = usualAmounts[a] + step;
+            PutAmounts(point, amounts, walk);
+            moved[faults] = hidden.Rule.Contributions(walk, set, Rounds, moved.AsSpan(0, faults));
+            amounts[a] = usualAmounts[a];
+            for (int f = 0; f <= faults; f++)
+            {
+                double slope = (moved[f] - start[f]) / step;
+                slopes[(f * Amounts) + a] = slope;
+                intercepts[f] -= slope * usualAmounts[a];
+            }
+        }
+
+        double[] shift = new double[Weighings.Count];
+        foreach (int fault in set.Faults)
+        {
+            hidden.Space.Shift(set, fault, hidden.EvenOf(point, set), hidden.Tables.Of, Weighings, shift);
+            for (int i = 0; i < shift.Length; i++)
+            {
+                shifts[fault] += Coefficients[i] * shift[i];
+            }
+
+            intercepts[fault] += shifts[fault];
+            intercepts[faults] += shifts[fault];
+        }
+
+        return new PointEffects(intercepts, slopes);
+    }
+}

@@ -1,0 +1,63 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+
+namespace Calx.Practicals.Inference.Posterior;
+
+/// <summary>
+/// The masses that the readings themselves tell, under broad normal priors: parts that always stand on the pan together,
+/// and the amounts put in. Integrated out in closed form at every point.
+/// </summary>
+internal sealed class Unknowns
+{
+    private readonly double[,] parts;
+
+    /// <summary>Finds them for the weighings of a practical.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="weighings">The weighings of the walk.</param>
+    /// <param name="amounts">Prior of each amount.</param>
+    public Unknowns(Practical practical, IReadOnlyList<Weighing> weighings, IReadOnlyList<AmountPrior> amounts)
+    {
+        // Parts that are on the pan at just the same weighings cannot be told apart, and need not be.
+        var together = practical.Parts
+            .GroupBy(part => string.Concat(weighings.Select(w => Has(w, part) ? '1' : '0')), StringComparer.Ordinal)
+            .Where(group => group.Key.Contains('1', StringComparison.Ordinal)).ToArray();
+        Parts = together.Length;
+        Count = Parts + amounts.Count;
+        Means = new double[Count];
+        Precisions = new double[Count];
+        parts = new double[weighings.Count, Parts];
+        for (int c = 0; c < Parts; c++)
+        {
+            Means[c] = together[c].Sum(p => p.Mass.Typical);
+            double spread = together[c].Sum(p => p.Mass.High - p.Mass.Low);
+            Precisions[c] = 1 / (spread * spread);
+            for (int i = 0; i < weighings.Count; i++)
+            {
+                parts[i, c] = together[c].Key[i] == '1' ? 1 : 0;
+            }
+        }
+
+        for (int a = 0; a < amounts.Count; a++)
+        {
+            Means[Parts + a] = amounts[a].Mean;
+            Precisions[Parts + a] = 1 / (amounts[a].StandardDeviation * amounts[a].StandardDeviation);
+        }
+
+        bool Has(Weighing weighing, Part part) => practical.Reading(weighing.Reading).Pan.Parts.Contains(part.Id);
+    }
+
+    /// <summary>Columns of parts.</summary>
+    public int Parts { get; }
+
+    /// <summary>Parts and amounts.</summary>
+    public int Count { get; }
+
+    /// <summary>Prior means in g.</summary>
+    public double[] Means { get; }
+
+    /// <summary>Prior precisions in 1/g².</summary>
+    public double[] Precisions { get; }
+
+    /// <summary>1 where the parts of a column are on the pan at a weighing, else 0.</summary>
+    public double PartAt(int weighing, int column) => parts[weighing, column];
+}

@@ -1,0 +1,136 @@
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Model.Faults;
+
+/// <summary>A fault that adds to what some weighings show and leaves the bench as it is: warmth, another zero, soot.</summary>
+internal abstract class ShiftFault(string? reading)
+{
+    /// <summary>How many numbers between 0 and 1 it takes.</summary>
+    public abstract int Dimensions { get; }
+
+    /// <summary>The fault behind an effect, or null for an effect of another kind.</summary>
+    public static ShiftFault? Find(FaultEffect effect) => effect switch
+    {
+        FaultEffect.Warm warm => new Warmth(warm),
+        FaultEffect.Zero zero => new OtherZero(zero),
+        FaultEffect.Gain gain => new Foreign(gain),
+        _ => null,
+    };
+
+    /// <summary>Adds its share, in g, to the weighings that it befalls: one of its reading's, equally likely, and for what
+    /// stays all later ones too.</summary>
+    public void Add(
+        ReadOnlySpan<double> even,
+        Func<ParameterLaw, double, double> quantile,
+        IReadOnlyList<Weighing> weighings,
+        Span<double> shift)
+    {
+        int first = Chosen(even[0], weighings);
+        if (first >= 0)
+        {
+            Add(even[1..], quantile, weighings, first, shift);
+        }
+    }
+
+    /// <summary>Adds to the weighings from the first one befallen.</summary>
+    protected abstract void Add(
+        ReadOnlySpan<double> even,
+        Func<ParameterLaw, double, double> quantile,
+        IReadOnlyList<Weighing> weighings,
+        int first,
+        Span<double> shift);
+
+    /// <summary>Whether a weighing is one of the reading that the fault befalls.</summary>
+    protected bool Befalls(Weighing weighing) => reading is null || weighing.Reading == reading;
+
+    /// <summary>Any of the weighings of its reading, or of all readings, equally likely; -1 where there is none.</summary>
+    private int Chosen(double even, IReadOnlyList<Weighing> weighings)
+    {
+        int count = 0;
+        for (int i = 0; i < weighings.Count; i++)
+        {
+            count += Befalls(weighings[i]) ? 1 : 0;
+        }
+
+        int wanted = (int)(even * count);
+        for (int i = 0; i < weighings.Count; i++)
+        {
+            if (Befalls(weighings[i]) && wanted-- == 0)
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    /// <summary>What is warmer than the room reads low: at one weighing, or, as likely, at every later one of the same
+    /// reading too, where the group is as hasty again. Each has its own warmth.</summary>
+    private sealed class Warmth(FaultEffect.Warm effect) : ShiftFault(effect.Reading)
+    {
+        private const int MostWeighings = 3;
+
+        public override int Dimensions => 3 + MostWeighings;
+
+        protected override void Add(
+            ReadOnlySpan<double> even,
+            Func<ParameterLaw, double, double> quantile,
+            IReadOnlyList<Weighing> weighings,
+            int first,
+            Span<double> shift)
+        {
+            double gramsPerKelvin = quantile(effect.MilligramsPerKelvin, even[0]) / 1000;
+            bool again = even[1] < 0.5;
+            int next = 0;
+            for (int i = first; i < weighings.Count && next < MostWeighings && (again || next == 0); i++)
+            {
+                if (Befalls(weighings[i]))
+                {
+                    shift[i] -= gramsPerKelvin * quantile(effect.ExcessInKelvin, even[2 + next++]);
+                }
+            }
+        }
+    }
+
+    /// <summary>One weighing on another balance, or the balance set to zero anew and used so from then on: equally
+    /// likely.</summary>
+    private sealed class OtherZero(FaultEffect.Zero effect) : ShiftFault(effect.Reading)
+    {
+        public override int Dimensions => 3;
+
+        protected override void Add(
+            ReadOnlySpan<double> even,
+            Func<ParameterLaw, double, double> quantile,
+            IReadOnlyList<Weighing> weighings,
+            int first,
+            Span<double> shift)
+        {
+            double grams = quantile(effect.ShiftInGrams, even[0]);
+            int last = even[1] < 0.5 ? weighings.Count - 1 : first;
+            for (int i = first; i <= last; i++)
+            {
+                shift[i] += grams;
+            }
+        }
+    }
+
+    /// <summary>Soot or grit stays where it stuck.</summary>
+    private sealed class Foreign(FaultEffect.Gain effect) : ShiftFault(effect.Reading)
+    {
+        public override int Dimensions => 2;
+
+        protected override void Add(
+            ReadOnlySpan<double> even,
+            Func<ParameterLaw, double, double> quantile,
+            IReadOnlyList<Weighing> weighings,
+            int first,
+            Span<double> shift)
+        {
+            double grams = quantile(effect.Mass, even[0]);
+            for (int i = first; i < weighings.Count; i++)
+            {
+                shift[i] += grams;
+            }
+        }
+    }
+}
