@@ -12,12 +12,22 @@ internal static class PenSlips
     /// <summary>Whole grams by which a slip is out, with their shares: one gram is the commoner miscount.</summary>
     private static readonly (decimal Grams, double Share)[] WholeGrams = [(1, 0.35), (-1, 0.35), (10, 0.15), (-10, 0.15)];
 
+    /// <summary>Digits before the point of what a school balance shows, below 1 kg: how many a wrong first digit may
+    /// lose.</summary>
+    private const int WholeDigits = 3;
+
     /// <summary>Every number that a slip may leave, with its probability; they add up to 1. A dropped zero leaves the number
-    /// itself, with fewer decimals.</summary>
+    /// itself, with fewer decimals. One number may stand there several times, once for each slip that leads to it; no slip
+    /// befalls a number below 0, which is there alone.</summary>
     /// <param name="displayed">What the balance shows, all decimals there.</param>
     /// <param name="shares">Of the kinds of slips.</param>
     public static IReadOnlyList<(WrittenNumber Written, double Probability)> Enumerate(WrittenNumber displayed, FaultEffect.Pen shares)
     {
+        if (displayed.Value < 0)
+        {
+            return [(displayed, 1)];
+        }
+
         DisplayDigits digits = DisplayDigits.Of(displayed.Value, displayed.Decimals);
         double possible = PossibleShare(digits, shares);
         var written = new List<(WrittenNumber Written, double Probability)>();
@@ -42,9 +52,9 @@ internal static class PenSlips
         }
 
         double grams = PossibleGrams(displayed.Value);
-        foreach ((decimal out_, double share) in WholeGrams.Where(g => displayed.Value + g.Grams >= 0))
+        foreach ((decimal away, double share) in WholeGrams.Where(g => displayed.Value + g.Grams >= 0))
         {
-            written.Add((Plain(DisplayDigits.Of(displayed.Value + out_, displayed.Decimals)), shares.WholeGram / possible * share / grams));
+            written.Add((Plain(DisplayDigits.Of(displayed.Value + away, displayed.Decimals)), shares.WholeGram / possible * share / grams));
         }
 
         if (HasZeroToDrop(digits))
@@ -87,24 +97,22 @@ internal static class PenSlips
             return [];
         }
 
-        DisplayDigits short_ = DisplayDigits.Of(written.Value, decimals);
+        DisplayDigits whole = DisplayDigits.Of(written.Value, decimals);
         var found = new Dictionary<decimal, double>();
-        // A first digit lost to a zero is not written: 20.48 with its first two digits swapped is 2.48.
-        foreach (DisplayDigits digits in (DisplayDigits[])[short_, short_ with { Digits = "0" + short_.Digits }])
+        for (int i = 0; i < whole.Digits.Length; i++)
         {
-            for (int i = 0; i + 1 < digits.Digits.Length; i++)
-            {
-                DisplayDigits shown = digits.Swapped(i);
-                Note(shown, shown.UnlikePairs == 0 ? 0 : shares.Swapped / shown.UnlikePairs);
-            }
+            NoteSwapped(whole, i);
+            NoteWrong(whole, i);
+        }
 
-            for (int i = 0; i < digits.Digits.Length; i++)
-            {
-                for (char digit = '0'; digit <= '9'; digit++)
-                {
-                    Note(digits.With(i, digit), shares.WrongDigit / (9.0 * digits.Digits.Length));
-                }
-            }
+        // A first digit lost to a zero is not written: 20.48 with its first two digits swapped is 2.48, and 100.24 with its
+        // first digit wrong may be 0.24.
+        int most = Math.Max(1, WholeDigits - (whole.Digits.Length - decimals));
+        for (int zeros = 1; zeros <= most; zeros++)
+        {
+            DisplayDigits longer = whole with { Digits = new string('0', zeros) + whole.Digits };
+            NoteSwapped(longer, 0);
+            NoteWrong(longer, 0);
         }
 
         foreach ((decimal grams, double share) in WholeGrams.Where(g => written.Value - g.Grams >= 0))
@@ -118,6 +126,23 @@ internal static class PenSlips
             .. found.Select(f => new SlipCandidate(DisplayDigits.Of(f.Key, decimals).Written, f.Value))
                 .OrderByDescending(c => c.Probability).ThenBy(c => c.Displayed.Value),
         ];
+
+        void NoteSwapped(DisplayDigits digits, int first)
+        {
+            if (first + 1 < digits.Digits.Length)
+            {
+                DisplayDigits shown = digits.Swapped(first);
+                Note(shown, shown.UnlikePairs == 0 ? 0 : shares.Swapped / shown.UnlikePairs);
+            }
+        }
+
+        void NoteWrong(DisplayDigits digits, int place)
+        {
+            for (char digit = '0'; digit <= '9'; digit++)
+            {
+                Note(digits.With(place, digit), shares.WrongDigit / (9.0 * digits.Digits.Length));
+            }
+        }
 
         void Note(DisplayDigits shown, double share)
         {
