@@ -66,13 +66,15 @@ internal sealed class LatentSpace
     /// <param name="quantile">How a law turns one into a number of the bench.</param>
     /// <param name="weighings">The weighings of the walk.</param>
     /// <param name="shift">Of each weighing; cleared first.</param>
+    /// <param name="among">It begins at one of the first so many weighings; all of them unless given.</param>
     public void Shift(
         FaultSet set,
         int fault,
         ReadOnlySpan<double> even,
         Func<ParameterLaw, double, double> quantile,
         IReadOnlyList<Weighing> weighings,
-        Span<double> shift)
+        Span<double> shift,
+        int? among = null)
     {
         shift.Clear();
         if (shifts[fault] is not ShiftFault kind)
@@ -81,6 +83,6 @@ internal sealed class LatentSpace
         }
 
         int first = dimensions.Count + set.Faults.Where(f => f < fault).Sum(f => shifts[f]?.Dimensions ?? 0);
-        kind.Add(even.Slice(first, kind.Dimensions), quantile, weighings, shift);
+        kind.AddTo(even.Slice(first, kind.Dimensions), quantile, weighings, among ?? weighings.Count, shift);
     }
 }

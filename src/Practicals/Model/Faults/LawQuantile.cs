@@ -36,7 +36,8 @@ internal static class LawQuantile
             : t.High - Math.Sqrt((1 - p) * (t.High - t.Low) * (t.High - t.Mode));
     }
 
-    private static double Mixture(ParameterLaw.Mixture mixture, double p)
+    /// <summary>Which component of a mixture a number between 0 and 1 falls into, and where within it.</summary>
+    public static (ParameterLaw Law, double Within) Component(ParameterLaw.Mixture mixture, double p)
     {
         double below = 0;
         foreach (MixtureComponent component in mixture.Components)
@@ -44,13 +45,19 @@ internal static class LawQuantile
             if (p < below + component.Share || ReferenceEquals(component, mixture.Components[^1]))
             {
                 double within = (p - below) / component.Share;
-                return Of(component.Law, Math.Clamp(within, 1e-12, 1 - 1e-12));
+                return (component.Law, Math.Clamp(within, 1e-12, 1 - 1e-12));
             }
 
             below += component.Share;
         }
 
         throw new ArgumentException("A mixture has components.", nameof(mixture));
+    }
+
+    private static double Mixture(ParameterLaw.Mixture mixture, double p)
+    {
+        (ParameterLaw law, double within) = Component(mixture, p);
+        return Of(law, within);
     }
 
     /// <summary>Sorted stratified points of all components, weighted: exact enough for what counts as ordinary.</summary>

@@ -19,13 +19,19 @@ internal abstract class ShiftFault(string? reading)
 
     /// <summary>Adds its share, in g, to the weighings that it befalls: one of its reading's, equally likely, and for what
     /// stays all later ones too.</summary>
-    public void Add(
+    /// <param name="even">Numbers between 0 and 1.</param>
+    /// <param name="quantile">How a law turns one into a number of the bench.</param>
+    /// <param name="weighings">The weighings of the walk.</param>
+    /// <param name="among">It begins at one of the first so many of them.</param>
+    /// <param name="shift">Of each weighing; added to.</param>
+    public void AddTo(
         ReadOnlySpan<double> even,
         Func<ParameterLaw, double, double> quantile,
         IReadOnlyList<Weighing> weighings,
+        int among,
         Span<double> shift)
     {
-        int first = Chosen(even[0], weighings);
+        int first = Chosen(even[0], weighings, among);
         if (first >= 0)
         {
             Add(even[1..], quantile, weighings, first, shift);
@@ -44,16 +50,16 @@ internal abstract class ShiftFault(string? reading)
     protected bool Befalls(Weighing weighing) => reading is null || weighing.Reading == reading;
 
     /// <summary>Any of the weighings of its reading, or of all readings, equally likely; -1 where there is none.</summary>
-    private int Chosen(double even, IReadOnlyList<Weighing> weighings)
+    private int Chosen(double even, IReadOnlyList<Weighing> weighings, int among)
     {
         int count = 0;
-        for (int i = 0; i < weighings.Count; i++)
+        for (int i = 0; i < among; i++)
         {
             count += Befalls(weighings[i]) ? 1 : 0;
         }
 
         int wanted = (int)(even * count);
-        for (int i = 0; i < weighings.Count; i++)
+        for (int i = 0; i < among; i++)
         {
             if (Befalls(weighings[i]) && wanted-- == 0)
             {

@@ -1,0 +1,166 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Distributions;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Program;
+
+namespace Calx.Practicals.Model.Simulation;
+
+/// <summary>
+/// A practical made ready to invent groups: the model run forwards. Made once for a class and safe for several threads. A
+/// group follows from the seed and its number alone.
+/// </summary>
+internal sealed class GroupDrawer
+{
+    /// <summary>Draws after which a cause that never counts alone is given up.</summary>
+    public const int MostAttempts = 20_000;
+
+    private readonly FaultSet[] sets;
+    private readonly double[] cumulative;
+    private readonly FaultSet? wanted;
+
+    /// <summary>Makes it ready.</summary>
+    /// <exception cref="ArgumentException">The plan's cause is none of the practical's.</exception>
+    public GroupDrawer(Circumstances circumstances, AtomicWeights weights, SimulationPlan plan)
+    {
+        Practical practical = circumstances.Practical;
+        Circumstances = circumstances;
+        Plan = plan;
+        Program = new BenchProgram(practical, weights);
+        Rule = new CauseRule(circumstances, Program, weights);
+        Space = new LatentSpace(circumstances, Program);
+        Laws = new LawTables(circumstances);
+        Most = Math.Max(1, Program.Dimensions.Rounds - 1);
+        ByRule = plan.Rounds == 0 && practical.Findings.ConstantMass is not null;
+        int fewest = plan.Rounds == 0 ? (ByRule ? 2 : 1) : plan.Rounds;
+        First = Math.Min(fewest, Most);
+        Views = [.. Enumerable.Range(1, Most).Select(r => new RoundsView(practical, Program, Rule, r, Most))];
+        Among = ByRule ? AmongFirst(practical.Findings.ConstantMass!.Reading) : int.MaxValue;
+        SampleScale = plan.SampleInGrams is double sample ? sample / MiddleOfSample() : 1;
+        wanted = plan.Cause is null ? null : FaultSet.Of(FaultOf(practical, plan.Cause));
+        var prior = new FaultPrior(circumstances);
+        sets = [.. prior.Sets.Select(s => s.Set)];
+        cumulative = new double[sets.Length];
+        double sum = 0;
+        for (int i = 0; i < sets.Length; i++)
+        {
+            cumulative[i] = sum += prior.Sets[i].Probability;
+        }
+    }
+
+    public Circumstances Circumstances { get; }
+
+    public SimulationPlan Plan { get; }
+
+    public BenchProgram Program { get; }
+
+    public CauseRule Rule { get; }
+
+    public LatentSpace Space { get; }
+
+    public LawTables Laws { get; }
+
+    /// <summary>Most rounds.</summary>
+    public int Most { get; }
+
+    /// <summary>Rounds that every group does.</summary>
+    public int First { get; }
+
+    /// <summary>Whether the readings decide how often a group heats again.</summary>
+    public bool ByRule { get; }
+
+    /// <summary>What befalls a weighing befalls one of the first so many. Where the readings decide on more rounds, they do
+    /// so after it: nothing that comes later can have been there before.</summary>
+    public int Among { get; }
+
+    /// <summary>The practical through 1, 2 ... rounds.</summary>
+    public RoundsView[] Views { get; }
+
+    /// <summary>Place of the amount that is the sample, in the practical's parameters; -1 where the sample is no amount.</summary>
+    public int Sample { get; private set; } = -1;
+
+    /// <summary>How much more than usual the sample is.</summary>
+    public double SampleScale { get; }
+
+    /// <summary>Draws a group.</summary>
+    /// <param name="seed">The class's seed.</param>
+    /// <param name="stream">The group's stream of random numbers.</param>
+    /// <param name="number">The group's number.</param>
+    /// <exception cref="CauseTooSmallException">The plan's cause never counted.</exception>
+    public SimulatedGroup Draw(ulong seed, ulong stream, int number)
+    {
+        var random = new RandomStream(seed, stream);
+        for (int attempt = 0; attempt < MostAttempts; attempt++)
+        {
+            FaultSet set = wanted ?? SetOf(random.NextDouble());
+            if (new GroupDraw(this, set, random).Group(number) is SimulatedGroup group
+                && (wanted is null || group.Truth.Counting == wanted))
+            {
+                return group;
+            }
+        }
+
+        throw new CauseTooSmallException(Plan.Cause ?? Causes.AsExpected, MostAttempts);
+    }
+
+    private static int FaultOf(Practical practical, string cause)
+    {
+        for (int f = 0; f < practical.Faults.Count; f++)
+        {
+            if (practical.Faults[f].Cause == cause)
+            {
+                return f;
+            }
+        }
+
+        throw new ArgumentException($"{practical.Id} has no cause '{cause}'.", nameof(cause));
+    }
+
+    private FaultSet SetOf(double even)
+    {
+        int at = Array.BinarySearch(cumulative, even);
+        return sets[Math.Min(at < 0 ? ~at : at + 1, sets.Length - 1)];
+    }
+
+    private int AmongFirst(string reading)
+    {
+        IReadOnlyList<Weighing> weighings = Views[First - 1].Weighings;
+        int last = weighings.Select((w, i) => w.Reading == reading ? i : -1).Max();
+        return last + 1;
+    }
+
+    /// <summary>The sample's usual mass: that of the amount that the sample quantity follows.</summary>
+    private double MiddleOfSample()
+    {
+        double[] values = new double[Program.Dimensions.Count];
+        for (int p = 0; p < Circumstances.Practical.Parameters.Count; p++)
+        {
+            values.AsSpan(Program.Dimensions.RangeOf(p)).Fill(LawQuantile.Median(Circumstances.LawOf(p)));
+        }
+
+        double usual = SampleOf(values);
+        foreach (int p in Rule.Amounts)
+        {
+            Range range = Program.Dimensions.RangeOf(p);
+            double middle = values[range.Start];
+            values.AsSpan(range).Fill(1.1 * middle);
+            bool follows = Math.Abs(SampleOf(values) - usual) > 0.01 * Math.Abs(usual);
+            values.AsSpan(range).Fill(middle);
+            if (follows)
+            {
+                Sample = p;
+                return middle;
+            }
+        }
+
+        throw new ArgumentException($"No amount of {Circumstances.Practical.Id} is its sample.");
+    }
+
+    private double SampleOf(double[] values)
+    {
+        RoundsView view = Views[0];
+        double[] masses = new double[view.Weighings.Count];
+        Program.Walk(values, 1, Program.NewState(), masses);
+        return masses.Select((m, i) => m * view.SampleCoefficients[i]).Sum();
+    }
+}

@@ -1,0 +1,30 @@
+namespace Calx.Practicals.Model.Simulation;
+
+/// <summary>Where a weighing will probably lie.</summary>
+public sealed class PredictedReading
+{
+    internal PredictedReading(Weighing weighing, string label, string unit, PredictedValue written, PredictedValue? withoutParts)
+    {
+        Weighing = weighing;
+        Label = label;
+        Unit = unit;
+        Written = written;
+        WithoutParts = withoutParts;
+    }
+
+    /// <summary>Which weighing.</summary>
+    public Weighing Weighing { get; }
+
+    /// <summary>Its name for people.</summary>
+    public string Label { get; }
+
+    /// <summary>Its unit.</summary>
+    public string Unit { get; }
+
+    /// <summary>The number written down.</summary>
+    public PredictedValue Written { get; }
+
+    /// <summary>The same less the true masses of the group's own parts on the pan, which differ more from group to group than
+    /// what is in them; null where no part is on the pan.</summary>
+    public PredictedValue? WithoutParts { get; }
+}

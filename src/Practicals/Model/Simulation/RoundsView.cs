@@ -1,0 +1,44 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Program;
+
+namespace Calx.Practicals.Model.Simulation;
+
+/// <summary>The weighings of one number of rounds, with what is asked of each looked up once.</summary>
+internal sealed class RoundsView
+{
+    public RoundsView(Practical practical, BenchProgram program, CauseRule rule, int rounds, int most)
+    {
+        Rounds = rounds;
+        Weighings = program.Weighings(rounds);
+        Coefficients = rule.CoefficientsOf(Weighings);
+        SampleCoefficients = rule.SampleCoefficientsOf(Weighings);
+        Parts = [.. Weighings.Select(w => PartsAt(practical, w))];
+        IReadOnlyList<Weighing> all = program.Weighings(most);
+        NoiseAt = [.. Weighings.Select(w => all.Select((a, i) => (a, i)).First(x => x.a == w).i)];
+    }
+
+    /// <summary>Rounds of heating.</summary>
+    public int Rounds { get; }
+
+    /// <summary>The weighings, in order.</summary>
+    public IReadOnlyList<Weighing> Weighings { get; }
+
+    /// <summary>The key difference's coefficient at each.</summary>
+    public double[] Coefficients { get; }
+
+    /// <summary>The sample's coefficient at each.</summary>
+    public double[] SampleCoefficients { get; }
+
+    /// <summary>Places in the practical's list of the parts on the pan at each.</summary>
+    public int[][] Parts { get; }
+
+    /// <summary>Place of each among the weighings of most rounds: the same weighing has the same noise.</summary>
+    public int[] NoiseAt { get; }
+
+    private static int[] PartsAt(Practical practical, Weighing weighing) =>
+    [
+        .. Enumerable.Range(0, practical.Parts.Count)
+            .Where(p => practical.Reading(weighing.Reading).Pan.Parts.Contains(practical.Parts[p].Id)),
+    ];
+}

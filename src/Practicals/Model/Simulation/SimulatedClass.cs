@@ -1,0 +1,72 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Model.Faults;
+
+namespace Calx.Practicals.Model.Simulation;
+
+/// <summary>
+/// An invented class: the practical's model run forwards, with all that is true of each group. The same seed gives the same
+/// class on any number of threads, and a group does not depend on how many others there are (docs/methods/simulation.md).
+/// </summary>
+public sealed class SimulatedClass
+{
+    private SimulatedClass(SimulationPlan plan, ulong seed, IReadOnlyList<SimulatedGroup> groups)
+    {
+        Plan = plan;
+        Seed = seed;
+        Groups = groups;
+    }
+
+    /// <summary>What the class was to do.</summary>
+    public SimulationPlan Plan { get; }
+
+    /// <summary>Which of the possible classes.</summary>
+    public ulong Seed { get; }
+
+    /// <summary>The groups in order.</summary>
+    public IReadOnlyList<SimulatedGroup> Groups { get; }
+
+    /// <summary>Invents a class.</summary>
+    /// <param name="circumstances">The practical and what is said of the class.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="plan">What the class does.</param>
+    /// <param name="seed">Which of the possible classes.</param>
+    /// <param name="threads">Threads; 0 takes as many as there are processors. The class does not depend on it.</param>
+    /// <param name="cancellation">Gives the work up.</param>
+    /// <exception cref="ArgumentException">The plan's cause is none of the practical's, or no amount is its sample.</exception>
+    /// <exception cref="CauseTooSmallException">The plan's cause can hardly count on this balance.</exception>
+    /// <exception cref="OperationCanceledException">The work was given up.</exception>
+    public static SimulatedClass Draw(
+        Circumstances circumstances,
+        AtomicWeights weights,
+        SimulationPlan plan,
+        ulong seed,
+        int threads = 0,
+        CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(circumstances);
+        ArgumentNullException.ThrowIfNull(weights);
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentOutOfRangeException.ThrowIfNegative(threads);
+        var drawer = new GroupDrawer(circumstances, weights, plan);
+        return new SimulatedClass(plan, seed, Many(drawer, plan.Groups, seed, firstStream: 1, threads, cancellation));
+    }
+
+    /// <summary>Draws groups 1, 2 ... side by side, from a stream of random numbers each, one after another.</summary>
+    internal static SimulatedGroup[] Many(
+        GroupDrawer drawer, int count, ulong seed, ulong firstStream, int threads, CancellationToken cancellation)
+    {
+        var groups = new SimulatedGroup[count];
+        groups[0] = drawer.Draw(seed, firstStream, 1);   // a cause that cannot count is told once, not by every thread
+        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
+        try
+        {
+            Parallel.For(1, count, options, i => groups[i] = drawer.Draw(seed, firstStream + (ulong)i, i + 1));
+        }
+        catch (AggregateException several)
+        {
+            throw several.Flatten().InnerExceptions[0];
+        }
+
+        return groups;
+    }
+}
