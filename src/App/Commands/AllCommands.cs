@@ -25,6 +25,7 @@ internal static class AllCommands
         root.Subcommands.Add(FormulaCommand.Create());
         root.Subcommands.Add(PracticalsCommand.Create());
         root.Subcommands.Add(PropagateCommand.Create());
+        root.Subcommands.Add(SimulateCommand.Create());
         return root;
     }
 

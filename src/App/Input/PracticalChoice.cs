@@ -24,6 +24,12 @@ internal static class PracticalChoice
             return null;
         }
 
+        return Named(command, chosen, "--practical: ", surroundings);
+    }
+
+    /// <summary>Finds the practical by its id or its file, or tells each fault on standard error and returns null.</summary>
+    public static Practical? Named(string command, string chosen, string before, Surroundings surroundings)
+    {
         if (BuiltInPracticals.Find(chosen) is Practical known)
         {
             return known;
@@ -32,7 +38,7 @@ internal static class PracticalChoice
         bool isFile = chosen.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || chosen.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);
         if (!isFile)
         {
-            surroundings.Error.WriteLine($"calx {command}: --practical: {BuiltInPracticals.Unknown(chosen)}");
+            surroundings.Error.WriteLine($"calx {command}: {before}{BuiltInPracticals.Unknown(chosen)}");
             return null;
         }
 

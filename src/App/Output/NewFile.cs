@@ -13,6 +13,11 @@ internal static class NewFile
     public static void Replace(string fullPath, string text, CancellationToken cancellation) =>
         Write(fullPath, text, overwrite: true, cancellation);
 
+    /// <summary>The same, but never replaces a file: for data that could take the place of a class's own.</summary>
+    /// <exception cref="IOException">There is such a file, or the folder is missing, full, or may not be written.</exception>
+    public static void Create(string fullPath, string text, CancellationToken cancellation) =>
+        Write(fullPath, text, overwrite: false, cancellation);
+
     /// <summary>The same under a name that the person did not choose: never replaces a file.</summary>
     /// <returns>The path written: <paramref name="fullPath"/>, or the first free one of <c>name-2</c>, <c>name-3</c> ...
     /// </returns>

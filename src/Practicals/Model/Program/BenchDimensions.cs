@@ -48,6 +48,14 @@ internal sealed class BenchDimensions
     /// <summary>All places of a parameter.</summary>
     public Range RangeOf(int parameter) => first[parameter]..(first[parameter] + (eachRound[parameter] ? Rounds : 1));
 
+    /// <summary>A name for each number: the parameter's id, with the round from 1 behind it where there is one for each.</summary>
+    public string[] Names(Practical practical) =>
+    [
+        .. practical.Parameters.SelectMany((parameter, p) => eachRound[p]
+            ? Enumerable.Range(1, Rounds).Select(round => FormattableString.Invariant($"{parameter.Id} {round}"))
+            : [parameter.Id]),
+    ];
+
     private static void Collect(
         IReadOnlyList<ProcedureEvent> events, HashSet<string> once, HashSet<string> repeated, bool inRepeat)
     {

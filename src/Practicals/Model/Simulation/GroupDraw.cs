@@ -74,7 +74,7 @@ internal sealed class GroupDraw
                 {
                     values[i] = redrawn < GroupDrawer.MostAttempts
                         ? drawer.Laws.Of(law, random.NextDouble())
-                        : throw new ArgumentException($"The law of '{practical.Parameters[p].Id}' never gives an amount above 0.");
+                        : throw CannotSimulateException.NoAmount(practical.Parameters[p].Id);
                 }
 
                 values[i] *= p == drawer.Sample ? drawer.SampleScale : 1;

@@ -21,6 +21,7 @@ internal sealed class GroupDrawer
 
     /// <summary>Makes it ready.</summary>
     /// <exception cref="ArgumentException">The plan's cause is none of the practical's.</exception>
+    /// <exception cref="CannotSimulateException">The plan sets the sample's mass, and no amount is the sample.</exception>
     public GroupDrawer(Circumstances circumstances, AtomicWeights weights, SimulationPlan plan)
     {
         Practical practical = circumstances.Practical;
@@ -86,7 +87,7 @@ internal sealed class GroupDrawer
     /// <param name="seed">The class's seed.</param>
     /// <param name="stream">The group's stream of random numbers.</param>
     /// <param name="number">The group's number.</param>
-    /// <exception cref="CauseTooSmallException">The plan's cause never counted.</exception>
+    /// <exception cref="CannotSimulateException">The plan's cause never counted.</exception>
     public SimulatedGroup Draw(ulong seed, ulong stream, int number)
     {
         var random = new RandomStream(seed, stream);
@@ -100,7 +101,7 @@ internal sealed class GroupDrawer
             }
         }
 
-        throw new CauseTooSmallException(Plan.Cause ?? Causes.AsExpected, MostAttempts);
+        throw CannotSimulateException.CauseTooSmall(Plan.Cause ?? Causes.AsExpected, MostAttempts);
     }
 
     private static int FaultOf(Practical practical, string cause)
@@ -153,7 +154,7 @@ internal sealed class GroupDrawer
             }
         }
 
-        throw new ArgumentException($"No amount of {Circumstances.Practical.Id} is its sample.");
+        throw CannotSimulateException.NoSample(Circumstances.Practical.Id);
     }
 
     private double SampleOf(double[] values)

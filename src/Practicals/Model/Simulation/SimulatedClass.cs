@@ -1,4 +1,5 @@
 using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 
 namespace Calx.Practicals.Model.Simulation;
@@ -9,18 +10,32 @@ namespace Calx.Practicals.Model.Simulation;
 /// </summary>
 public sealed class SimulatedClass
 {
-    private SimulatedClass(SimulationPlan plan, ulong seed, IReadOnlyList<SimulatedGroup> groups)
+    private SimulatedClass(GroupDrawer drawer, ulong seed, IReadOnlyList<SimulatedGroup> groups)
     {
-        Plan = plan;
+        Practical = drawer.Circumstances.Practical;
+        Plan = drawer.Plan;
         Seed = seed;
         Groups = groups;
+        int most = groups.Max(g => g.Readings.Count);
+        Weighings = drawer.Views.First(v => v.Weighings.Count >= most).Weighings;
+        Numbers = drawer.Program.Dimensions.Names(Practical);
     }
+
+    /// <summary>The practical.</summary>
+    public Practical Practical { get; }
 
     /// <summary>What the class was to do.</summary>
     public SimulationPlan Plan { get; }
 
     /// <summary>Which of the possible classes.</summary>
     public ulong Seed { get; }
+
+    /// <summary>All weighings that some group took, in order.</summary>
+    public IReadOnlyList<Weighing> Weighings { get; }
+
+    /// <summary>Names of the numbers of <see cref="SimulatedTruth.Values"/>: a parameter's id, with the round behind it where
+    /// it has one for each.</summary>
+    public IReadOnlyList<string> Numbers { get; }
 
     /// <summary>The groups in order.</summary>
     public IReadOnlyList<SimulatedGroup> Groups { get; }
@@ -32,8 +47,9 @@ public sealed class SimulatedClass
     /// <param name="seed">Which of the possible classes.</param>
     /// <param name="threads">Threads; 0 takes as many as there are processors. The class does not depend on it.</param>
     /// <param name="cancellation">Gives the work up.</param>
-    /// <exception cref="ArgumentException">The plan's cause is none of the practical's, or no amount is its sample.</exception>
-    /// <exception cref="CauseTooSmallException">The plan's cause can hardly count on this balance.</exception>
+    /// <exception cref="ArgumentException">The plan's cause is none of the practical's.</exception>
+    /// <exception cref="CannotSimulateException">The plan's cause can hardly count on this balance, or its sample cannot be
+    /// set.</exception>
     /// <exception cref="OperationCanceledException">The work was given up.</exception>
     public static SimulatedClass Draw(
         Circumstances circumstances,
@@ -48,7 +64,7 @@ public sealed class SimulatedClass
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
         var drawer = new GroupDrawer(circumstances, weights, plan);
-        return new SimulatedClass(plan, seed, Many(drawer, plan.Groups, seed, firstStream: 1, threads, cancellation));
+        return new SimulatedClass(drawer, seed, Many(drawer, plan.Groups, seed, firstStream: 1, threads, cancellation));
     }
 
     /// <summary>Draws groups 1, 2 ... side by side, from a stream of random numbers each, one after another.</summary>

@@ -1,0 +1,83 @@
+using System.Globalization;
+using Calx.App.Output;
+using Calx.Measurement.Numbers;
+using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Simulation;
+
+namespace Calx.App.Input;
+
+/// <summary>What the command line says of the class to simulate, before it is held against the practical.</summary>
+internal sealed record SimulationWords(
+    int Groups,
+    int Rounds,
+    string? Cause,
+    IReadOnlyList<string> Conditions,
+    double? Sample,
+    double Resolution,
+    double? Repeatability)
+{
+    /// <summary>The class, or null after telling each fault on standard error.</summary>
+    public SimulationChoice? Plan(Practical practical, Surroundings surroundings)
+    {
+        string[] faults = [.. Faults(practical)];
+        foreach (string fault in faults)
+        {
+            surroundings.Error.WriteLine($"calx simulate: {fault}");
+        }
+
+        if (faults.Length > 0)
+        {
+            return null;
+        }
+
+        double repeatability = Repeatability / Resolution ?? Balance.UsualRepeatabilityInDivisions;
+        var plan = new SimulationPlan(Groups, new Balance(Resolution, repeatability), Rounds, Cause, Sample);
+        return new SimulationChoice(new Circumstances(practical, Conditions), Conditions, plan, TooMuch(practical));
+    }
+
+    private IEnumerable<string> Faults(Practical practical)
+    {
+        if (!ScaleInterval.IsOne(Resolution))
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture, $"--resolution: no balance steps by {Resolution} g; expected 1, 2 or 5 times a power of ten");
+        }
+
+        if (Cause is string cause && practical.Faults.All(f => f.Cause != cause))
+        {
+            yield return $"--cause: {Unknown(practical, "cause", cause, [.. practical.Faults.Select(f => f.Cause)])}";
+        }
+
+        string[] known = [.. practical.Conditions.Select(c => c.Id)];
+        foreach (string condition in Conditions.Where(c => !known.Contains(c)))
+        {
+            yield return $"--condition: {Unknown(practical, "condition", condition, known)}";
+        }
+
+        int most = practical.Procedure.OfType<RepeatEvent>().Select(r => r.Most).DefaultIfEmpty(1).Max();
+        if (Rounds > most)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"--rounds: {practical.Id} allows {most} at most");
+        }
+    }
+
+    private static string Unknown(Practical practical, string kind, string word, string[] known)
+    {
+        string expected = known.Length == 0 ? "it knows none" : $"expected {string.Join(", ", known)}";
+        string near = Slips.Nearest(word, known) is string nearest ? $"; did you mean {nearest}?" : "";
+        return $"{practical.Id} has no {kind} '{word}'; {expected}{near}";
+    }
+
+    /// <summary>No sample passes the practical's limit, not even on paper: a sheet is soon printed from it.</summary>
+    private string? TooMuch(Practical practical)
+    {
+        AmountLimits limits = practical.Limits;
+        return Sample is double sample && limits.Unit == "g" && sample > limits.LargestSample
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{sample} g is more than a class may use: {limits.LargestSample} g at most{(limits.Note is null ? "" : $" ({limits.Note})")}")
+            : null;
+    }
+}

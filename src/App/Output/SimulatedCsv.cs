@@ -1,0 +1,96 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+using Calx.Practicals.Model.Simulation;
+
+namespace Calx.App.Output;
+
+/// <summary>An invented class as a file that <c>calx analyse</c> reads, and what is true of it.</summary>
+internal static class SimulatedCsv
+{
+    private static readonly SearchValues<char> PartingRemarks = SearchValues.Create(",;/|\r\n");
+
+    /// <summary>The class: a first line that says what it is, then the practical's own headings.</summary>
+    public static string Readings(SimulatedClass drawn)
+    {
+        Practical practical = drawn.Practical;
+        var text = new StringBuilder(string.Create(
+            CultureInfo.InvariantCulture, $"Simulated and not measured: {practical.Id} with seed {drawn.Seed}\n"));
+        text.Append(CsvLine.Of(["group", .. drawn.Weighings.Select(w => WeighingLabel.Heading(practical, w)), "observations"]));
+        Dictionary<string, string> seen = practical.Observations.ToDictionary(o => o.Id, InWords);
+        foreach (SimulatedGroup group in drawn.Groups)
+        {
+            text.Append(CsvLine.Of(
+            [
+                group.Name,
+                .. drawn.Weighings.Select(w => Find(group, w)?.Written.ToString() ?? ""),
+                string.Join("; ", group.Observations.Select(id => seen[id])),
+            ]));
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The truth: causes that count, slips, faults drawn, true masses, and the numbers of the bench.</summary>
+    public static string Truth(SimulatedClass drawn)
+    {
+        Practical practical = drawn.Practical;
+        var text = new StringBuilder(CsvLine.Of(
+        [
+            "group", "cause", "second cause", "reading", "size", "unit", "slip", "displayed", "faults",
+            .. drawn.Weighings.Select(w => $"true {w.Id} / g"),
+            .. drawn.Numbers,
+        ]));
+        foreach (SimulatedGroup group in drawn.Groups)
+        {
+            SimulatedReading? slip = group.Readings.FirstOrDefault(r => r.IsSlip);
+            (string reading, string size) = Struck(practical, group);
+            text.Append(CsvLine.Of(
+            [
+                group.Name,
+                group.Truth.Cause,
+                group.Truth.Causes.Count > 1 ? group.Truth.Causes[1] : "",
+                reading,
+                size,
+                size.Length > 0 ? "g" : "",
+                slip is null ? "" : WeighingLabel.Heading(practical, slip.Weighing),
+                slip?.Displayed.ToString() ?? "",
+                string.Join("; ", group.Truth.Faults.Faults.Select(f => practical.Faults[f].Cause)),
+                .. drawn.Weighings.Select(w => Number(Find(group, w)?.TrueMassInGrams)),
+                .. group.Truth.Values.Select(v => Number(v)),
+            ]));
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The weighing that the cause struck, where it struck one, and how far it moved the result.</summary>
+    private static (string Reading, string Size) Struck(Practical practical, SimulatedGroup group)
+    {
+        if (group.Truth.Causes.Count == 0)
+        {
+            return ("", "");
+        }
+
+        int fault = practical.Faults.Select((f, i) => (f.Cause, i)).First(f => f.Cause == group.Truth.Cause).i;
+        (SimulatedReading? at, double size) = practical.Faults[fault].Effect switch
+        {
+            FaultEffect.Pen when group.Readings.FirstOrDefault(r => r.IsSlip) is SimulatedReading slip =>
+                (slip, (double)(slip.Written.Value - slip.Displayed.Value)),
+            FaultEffect.Set => (null, group.Truth.MovedInGrams[fault]),
+            _ => (group.Readings.FirstOrDefault(r => r.ShiftInGrams != 0), group.Truth.MovedInGrams[fault]),
+        };
+        return (at is null ? "" : WeighingLabel.Heading(practical, at.Weighing), Number(size));
+    }
+
+    /// <summary>A label with a sign that parts remarks is not one remark to whoever reads the file: its id is.</summary>
+    private static string InWords(Observation observation) =>
+        observation.Label.AsSpan().IndexOfAny(PartingRemarks) < 0 ? observation.Label : observation.Id;
+
+    private static SimulatedReading? Find(SimulatedGroup group, Weighing weighing) =>
+        group.Readings.FirstOrDefault(r => r.Weighing == weighing);
+
+    private static string Number(double? value) => value is double number ? Figure.Significant(number, 10) : "";
+}
