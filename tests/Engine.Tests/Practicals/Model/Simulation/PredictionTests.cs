@@ -41,7 +41,7 @@ public class PredictionTests
         Agrees(gain, fast.Quantities.Single(q => q.Quantity.Id == "massChange").Value!, density: 8);
         Agrees(ratio, fast.Quantities.Single(q => q.Quantity.Id == "moleRatio").Value!, density: 8);
 
-        // A cold start for each: empty, with the sample, burnt.
+        // The vessel's own mass cancels, but for the place of the rounding, which is even.
         double Shown(double mass) => Math.Round((mass + (0.0007 * random.NextNormal())) / 0.001) * 0.001;
     }
 
