@@ -58,13 +58,16 @@ public static class PracticalReader
         IReadOnlyList<Arm> arms = parameters.Arms(root);
         Asked asked = Questions(root, ids, faults);
         IReadOnlyList<ProcedureEvent> procedure = new EventReader(ids, faults).Events(root, "procedure");
-        var advice = new AdviceReader(ids, faults);
+        var wrong = new FaultReader(ids, faults);
+        IReadOnlyList<FaultDefinition> causes = wrong.Faults(root);
+        IReadOnlyList<Observation> observations = wrong.Observations(root);
+        var advice = new AdviceReader(ids, faults, observations);
         var course = new Course(
             read,
             arms,
             procedure,
-            new FaultReader(ids, faults).Faults(root),
-            new FaultReader(ids, faults).Observations(root),
+            causes,
+            observations,
             advice.Actions(root, procedure.Any(e => e is RepeatEvent)),
             advice.Conditions(root),
             advice.Cooling(root));

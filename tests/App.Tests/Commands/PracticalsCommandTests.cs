@@ -74,6 +74,24 @@ public sealed class PracticalsCommandTests
     }
 
     [Theory]
+    [InlineData("kind: reweigh,", "kind: rewigh,", "rewigh,", "did you mean reweigh?")]
+    [InlineData("part: lid, minutes", "part: lit, minutes", "lit, minutes", "there is no part 'lit'")]
+    [InlineData("[9.3, 38]", "[9.3, 98]", "[9.3, 98]", "kelvins above 0 that fall")]
+    public void A_wrong_action_or_cooling_is_told_where_it_stands(string from, string to, string marker, string reason)
+    {
+        string text = File.ReadAllText(Path.Combine(Shipped, "magnesium-oxide.yaml"));
+        string wrong = text.Replace(from, to, StringComparison.Ordinal);
+        int at = wrong.IndexOf(marker, StringComparison.Ordinal);
+        int line = wrong[..at].Count(c => c == '\n') + 1;
+
+        Terminal run = Check(wrong);
+
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains($"mine.yaml:{line}:{at - wrong.LastIndexOf('\n', at)}: ", run.Error, StringComparison.Ordinal);
+        Assert.Contains(reason, run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("")]
     [InlineData("id: [")]
     [InlineData("- 1\n- 2\n")]

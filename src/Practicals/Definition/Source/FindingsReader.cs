@@ -60,21 +60,40 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             return null;
         }
 
-        Expression difference = map.Formula("difference", ids.Readings);
-        string[] readings = [.. difference.Names];
-        if (readings.Any(r => difference.Derivative(r).Names.Count > 0) && map.Find("difference") is FileNode written)
-        {
-            faults.Add(written.At, "the key difference is a sum of readings with fixed factors; here readings are multiplied or divided by each other");
-        }
-
         var rule = new AsExpectedDefinition(
-            difference,
+            Difference(map),
             map.Number("divisions", NumberRange.AboveZero),
             map.Number("share", NumberRange.ShareAboveZero),
             map.Provenance(),
             map.At);
         map.Close();
         return rule;
+    }
+
+    /// <summary>The key difference: its slope in each reading is a number, so that a fault of so many grams in one reading
+    /// moves it by as much whatever the other readings are.</summary>
+    private Expression Difference(FileMap map)
+    {
+        const string Expected = "expected a sum of readings with fixed factors, such as after - before - 0.5 * (before - empty)";
+        int before = faults.Count;
+        Expression difference = map.Formula("difference", ids.Readings);
+        if (map.Find("difference") is not ScalarNode written)
+        {
+            return difference;
+        }
+
+        formulas.CheckMolarMasses(written, difference);
+        if (difference.Names.Count == 0 && faults.Count == before)
+        {
+            faults.Add(written.At, $"the key difference rests on no reading; {Expected}");
+        }
+
+        if (difference.Names.Any(reading => difference.Derivative(reading).Names.Count > 0))
+        {
+            faults.Add(written.At, $"here the effect of one reading depends on another; {Expected}");
+        }
+
+        return difference;
     }
 
     private static DecisionDefinition? Decision(FileMap findings)

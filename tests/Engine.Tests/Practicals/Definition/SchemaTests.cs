@@ -50,6 +50,26 @@ public sealed partial class SchemaTests
     [InlineData("largestSample: 0.30", "largestSample: 0")]
     [InlineData("control: do not blow on the powder", "note: do not blow on the powder")]
     [InlineData("formula: { elements: { Mg: sampleMass, O: massChange }", "formula: { elements: { Mg: sampleMass }")]
+    [InlineData("difference: (after", "departure: (after")]
+    [InlineData("divisions: 2, share: 0.05", "divisions: 2, share: 0")]
+    [InlineData("decision: { matters: 0.10", "decision: { matters: 0")]
+    [InlineData("droppedZero: 0.15", "droppedZeros: 0.15")]
+    [InlineData("zero: { shift:", "zero: { amount:")]
+    [InlineData(", likelihood: { product-lost: 0.7, otherwise: 0.25 }", ", stop: false")]
+    [InlineData("stop: true", "stop: 1")]
+    [InlineData("aliases: [smoke, white smoke]", "aliases: smoke")]
+    [InlineData("kind: reweigh, minutes: 8", "kind: rewigh, minutes: 8")]
+    [InlineData("kind: reweigh, minutes: 8", "kind: reweigh, minutes: 0")]
+    [InlineData("kind: reweigh, minutes: 8", "kind: reweigh, part: lid, minutes: 8")]
+    [InlineData("kind: without-part, part: lid", "kind: without-part")]
+    [InlineData("kind: look, observation: smoke-marks", "kind: look")]
+    [InlineData("rates: { damp-vessel: 0.01 }", "rates: {}")]
+    [InlineData("rates: { damp-vessel: 0.01 }", "rates: { dampness: 0.01 }")]
+    [InlineData("rates: { damp-vessel: 0.01 }", "rates: { damp-vessel: 2 }")]
+    [InlineData("[[6, 78], [9.3, 38],", "[[-6, 78], [9.3, 38],")]
+    [InlineData("[26, 2.6]]", "[26, 0]]")]
+    [InlineData("[26, 2.6]]", "[26]]")]
+    [InlineData("relativeSpread: 0.3", "spread: 0.3")]
     public void Schema_and_reader_both_refuse_a_wrong_shape(string from, string to)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
@@ -65,6 +85,12 @@ public sealed partial class SchemaTests
     [InlineData("dry: { in: inside, share: 1 }", "dry: { in: inside, share: 0.5 * burnt }")]
     [InlineData("until: constant-mass", "until: all-rounds")]
     [InlineData("- { id: gains,", "- { id: 'gains',")]
+    [InlineData("zero: { shift:", "zero: { reading: after, shift:")]
+    [InlineData("rates: { damp-vessel: 0.01 }", "set: { damp: { fixed: 0 } }")]
+    [InlineData(", likelihood: { product-lost: 0.7, otherwise: 0.25 }", ", stop: true")]
+    [InlineData("likelihood: { product-lost: 0.7, otherwise: 0.25 }", "likelihood: { product-lost: 0.7, otherwise: 0.25 }, stop: true, teacherOnly: true")]
+    [InlineData("[26, 2.6]]", "[26, 2.6], [40, 0.5]]")]
+    [InlineData("kind: reweigh, minutes: 8", "kind: reweigh, minutes: 7.5, teacherOnly: true")]
     public void Schema_and_reader_both_accept_another_way_of_writing(string from, string to)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
