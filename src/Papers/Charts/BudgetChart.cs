@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Readings;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;

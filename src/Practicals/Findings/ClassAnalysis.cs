@@ -14,8 +14,9 @@ public static class ClassAnalysis
     /// <param name="practical">The practical.</param>
     /// <param name="readings">The class's readings; at least one group.</param>
     /// <param name="weights">Atomic weights for the molar masses.</param>
-    /// <exception cref="ArgumentException">There is no group, or the readings are of another practical.</exception>
-    public static ClassFindings Of(Practical practical, ClassReadings readings, AtomicWeights weights)
+    /// <param name="options">What is asked; null for all of it in an ordinary class.</param>
+    /// <exception cref="ArgumentException">There is no group, a condition is not the practical's, or the readings are of another practical.</exception>
+    public static ClassFindings Of(Practical practical, ClassReadings readings, AtomicWeights weights, AnalysisOptions? options = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         ArgumentNullException.ThrowIfNull(readings);
@@ -31,9 +32,9 @@ public static class ClassAnalysis
 
         var ideal = new IdealRun(practical, weights);
         Identifiability identifiability = IdentifiabilityOf(practical, readings);
-        List<GroupFindings> groups = Groups(practical, readings, weights, ideal);
+        List<GroupFindings> groups = Groups(practical, readings, weights, ideal, options ?? AnalysisOptions.Usual, out ClassDiagnosis? diagnosis);
         return new ClassFindings(
-            practical, readings, identifiability, groups, Class(practical, readings, identifiability, groups, ideal, weights));
+            practical, readings, identifiability, groups, Class(practical, readings, identifiability, groups, ideal, weights, diagnosis));
     }
 
     private static ClassResult Class(
@@ -42,7 +43,8 @@ public static class ClassAnalysis
         Identifiability identifiability,
         List<GroupFindings> groups,
         IdealRun ideal,
-        AtomicWeights weights)
+        AtomicWeights weights,
+        ClassDiagnosis? diagnosis)
     {
         ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups)).OfType<ClassQuantity>()];
         ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams);
@@ -59,7 +61,7 @@ public static class ClassAnalysis
             formula,
             equations,
             conclusion.Sentences(change, accepted, formula, equations),
-            sharedCauses: []);
+            diagnosis?.Shared ?? []);
     }
 
     /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>
@@ -71,7 +73,7 @@ public static class ClassAnalysis
     }
 
     private static List<GroupFindings> Groups(
-        Practical practical, ClassReadings readings, AtomicWeights weights, IdealRun ideal)
+        Practical practical, ClassReadings readings, AtomicWeights weights, IdealRun ideal, AnalysisOptions options, out ClassDiagnosis? diagnosis)
     {
         var estimator = new GroupEstimator(practical, readings.Balance, weights);
         IReadOnlyList<QuantityResult>[] estimates = [.. readings.Groups.Select(estimator.Estimate)];
@@ -79,20 +81,18 @@ public static class ClassAnalysis
         ConstantMassRule? constantMass = practical.Findings.ConstantMass is ConstantMassDefinition rule
             ? new ConstantMassRule(rule, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram)
             : null;
-        var groups = new List<GroupFindings>(estimates.Length);
-        foreach ((GroupReadings group, IReadOnlyList<QuantityResult> quantities) in readings.Groups.Zip(estimates))
-        {
-            var sample = quantities.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Sample) as QuantityEstimate;
-            double uncertainty = group.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(group.Readings[^1]);
-            groups.Add(new GroupFindings(
-                group,
-                quantities,
-                constantMass?.Judge(group, sample, uncertainty),
-                oddity.Judge(quantities),
-                [.. estimator.Contradictions(group)],
-                diagnosis: null));
-        }
+        ConstantMass?[] same = [.. readings.Groups.Zip(estimates, JudgeConstantMass)];
+        ClassDiagnosis? found = diagnosis = options.Causes
+            ? new ClassDiagnosis(practical, readings, weights, options.Conditions, same) : null;
+        return
+        [
+            .. readings.Groups.Select((group, i) => new GroupFindings(
+                group, estimates[i], same[i], oddity.Judge(estimates[i]), [.. estimator.Contradictions(group)], found?.Groups[i])),
+        ];
 
-        return groups;
+        ConstantMass? JudgeConstantMass(GroupReadings group, IReadOnlyList<QuantityResult> quantities) => constantMass?.Judge(
+            group,
+            quantities.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Sample) as QuantityEstimate,
+            group.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(group.Readings[^1]));
     }
 }

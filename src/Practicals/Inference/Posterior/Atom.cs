@@ -30,4 +30,14 @@ internal sealed class Atom(int point, FaultSet set, Disturbance? disturbance)
 
     /// <summary>Parts and amounts as the readings tell them, in g.</summary>
     public double[] Estimates { get; set; } = [];
+
+    /// <summary>The same with another weight.</summary>
+    public Atom With(double weight) => new(Point, Set, Disturbance)
+    {
+        LogWeight = LogWeight,
+        Weight = weight,
+        Counting = Counting,
+        Moved = Moved,
+        Estimates = Estimates,
+    };
 }

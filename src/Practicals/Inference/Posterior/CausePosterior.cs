@@ -65,6 +65,37 @@ public sealed class CausePosterior
     /// model.</summary>
     public double LogEvidence { get; }
 
+    /// <summary>Probability that each fault of the practical is at work, whether it counts or not; never quite 0 or 1.</summary>
+    internal double[] AtWork()
+    {
+        double[] shares = new double[Hidden.Circumstances.Practical.Faults.Count];
+        foreach (Atom atom in Atoms)
+        {
+            foreach (int fault in atom.Set.Faults)
+            {
+                shares[fault] += atom.Weight;
+            }
+
+            if (atom.Disturbance is Disturbance disturbance)
+            {
+                shares[disturbance.Fault] += atom.Weight;
+            }
+        }
+
+        return [.. shares.Select(s => Math.Clamp(s, 1e-12, 1 - 1e-12))];
+    }
+
+    /// <summary>The same group in a class whose groups share a fault: the odds that it is at work here are multiplied.</summary>
+    internal CausePosterior InClassSharing(int fault)
+    {
+        double factor = SharedCauseSearch.OddsFactor(Hidden, fault);
+        double sum = Atoms.Sum(a => a.Weight * FactorOf(a));
+        return new CausePosterior(
+            Hidden, Problem, [.. Atoms.Select(a => a.With(a.Weight * FactorOf(a) / sum))], LogEvidence + Math.Log(sum));
+
+        double FactorOf(Atom atom) => atom.Set.Has(fault) || atom.Disturbance?.Fault == fault ? factor : 1;
+    }
+
     internal HiddenGroups Hidden { get; }
 
     internal GroupProblem Problem { get; }

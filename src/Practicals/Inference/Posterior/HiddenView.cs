@@ -39,6 +39,8 @@ internal sealed class HiddenView
                 Straighten(point, block.Set, state);
             }
         }
+
+        Widths = PointWidths.Of(hidden.Blocks, Intercepts, Slopes, usualAmounts, Weighings.Count);
     }
 
     /// <summary>Rounds of heating.</summary>
@@ -58,6 +60,9 @@ internal sealed class HiddenView
 
     /// <summary>g: point by point, weighing by weighing; what shifts the readings included.</summary>
     public double[] Intercepts { get; }
+
+    /// <summary>g²: point by point, weighing by weighing; for how much of the mass's law a point stands.</summary>
+    public double[] Widths { get; }
 
     /// <summary>How far each fault moved the key difference at a point. Worked out when first asked for: most points are
     /// never near any group.</summary>

@@ -16,6 +16,7 @@ internal sealed class PointFit
     private readonly double[] solved;
     private readonly double constant;
     private readonly double[] weight;
+    private double logWidths;
     private readonly int weighings;
     private readonly int unknownCount;
     private readonly int amounts;
@@ -88,7 +89,7 @@ internal sealed class PointFit
             sum += away * away * unknowns.Precisions[c];
         }
 
-        LogEvidence = constant - logDeterminant - (sum / 2);
+        LogEvidence = constant - logWidths - logDeterminant - (sum / 2);
     }
 
     /// <summary>An element of the precision matrix of the readings at the point fitted last, in 1/g²: the inverse of their
@@ -157,15 +158,19 @@ internal sealed class PointFit
         int m = amounts;
         double[] lines = view.Slopes;
         double[] starts = view.Intercepts;
+        double[] widths = view.Widths;
+        double product = 1;
         for (int i = 0; i < rows.Length; i++)
         {
             double intercept = 0;
+            double width = 0;
             Span<double> slope = slopes.AsSpan((i * d) + d - m, m);
             slope.Clear();
             foreach ((int weighing, double coefficient) in rows[i].Places)
             {
                 int at = (point * n) + weighing;
                 intercept += coefficient * starts[at];
+                width += coefficient * coefficient * widths[at];
                 for (int a = 0; a < slope.Length; a++)
                 {
                     slope[a] += coefficient * lines[(at * m) + a];
@@ -173,7 +178,12 @@ internal sealed class PointFit
             }
 
             Intercepts[i] = intercept;
+            double variance = rows[i].Variance + width;
+            weight[i] = 1 / variance;
+            product *= variance / rows[i].Variance;
         }
+
+        logWidths = 0.5 * Math.Log(product);
     }
 
     private void Assemble(ReadOnlySpan<double> grams)

@@ -7,8 +7,8 @@ namespace Calx.Practicals.Inference.Posterior;
 /// and take their middles.</summary>
 internal sealed class QuantileTables
 {
-    /// <summary>Shares into which a law is cut. The last middle leaves out one group in four thousand.</summary>
-    public const int Shares = 2048;
+    /// <summary>Shares into which a law is cut. The last middle leaves out one group in two thousand.</summary>
+    public const int Shares = 1024;
 
     private readonly Dictionary<ParameterLaw, double[]> tables = [];
 

@@ -12,7 +12,9 @@ internal static class Formulas
     /// <summary>Makes one ready.</summary>
     /// <param name="formula">Over parameters and gauges.</param>
     /// <param name="slots">Where each of them stands.</param>
-    public static CompiledFormula Compile(Expression formula, IReadOnlyDictionary<string, int> slots)
+    /// <param name="molarMass">Molar masses; null where none may stand.</param>
+    public static CompiledFormula Compile(
+        Expression formula, IReadOnlyDictionary<string, int> slots, Func<string, double>? molarMass = null)
     {
         switch (formula)
         {
@@ -22,13 +24,16 @@ internal static class Formulas
             case NameTerm name:
                 int slot = slots[name.Name];
                 return s => s[slot];
+            case MolarMassTerm term when molarMass is not null:
+                double mass = molarMass(term.Formula);
+                return _ => mass;
             case Negation negation:
-                CompiledFormula operand = Compile(negation.Operand, slots);
+                CompiledFormula operand = Compile(negation.Operand, slots, molarMass);
                 return s => -operand(s);
             case BinaryOperation operation:
-                return Of(operation.Operator, Compile(operation.Left, slots), Compile(operation.Right, slots));
+                return Of(operation.Operator, Compile(operation.Left, slots, molarMass), Compile(operation.Right, slots, molarMass));
             case FunctionCall call:
-                return Of(call.Function, [.. call.Arguments.Select(a => Compile(a, slots))]);
+                return Of(call.Function, [.. call.Arguments.Select(a => Compile(a, slots, molarMass))]);
             default:
                 throw new ArgumentException("No molar mass stands in an event.", nameof(formula));
         }

@@ -1,10 +1,10 @@
 using System.Globalization;
 using Calx.Practicals.Definition;
 
-namespace Calx.Papers.Charts;
+namespace Calx.Practicals.Readings;
 
 /// <summary>The practical's words for its readings, a number behind the second reheat and those after it.</summary>
-internal static class ReadingNames
+public static class ReadingNames
 {
     /// <summary>Name of one weighing, for example 'Mass after reheating 2' for the third time after heating.</summary>
     /// <param name="practical">The practical.</param>

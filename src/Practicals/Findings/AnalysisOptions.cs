@@ -1,0 +1,10 @@
+namespace Calx.Practicals.Findings;
+
+/// <summary>What is asked of an analysis.</summary>
+/// <param name="Causes">Whether causes, decisions and next steps are worked out.</param>
+/// <param name="Conditions">Ids of the practical's conditions that hold for the class.</param>
+public sealed record AnalysisOptions(bool Causes, IReadOnlyList<string> Conditions)
+{
+    /// <summary>Causes, and an ordinary class.</summary>
+    public static AnalysisOptions Usual { get; } = new(Causes: true, []);
+}

@@ -1,0 +1,139 @@
+using System.Globalization;
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference.Posterior;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Inference.Deciding;
+
+/// <summary>
+/// What a group at the balance is to do now: the minutes that one more step costs against what a spoiled answer is worth, each
+/// weighed with its probability. The trade's rule stands beside it (docs/methods/decision.md).
+/// </summary>
+internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnlyList<Observation> seen)
+{
+    /// <summary>A slip or a missing part as probable as this is looked into before anything is decided from it.</summary>
+    private const double LooksWrong = 0.5;
+
+    /// <summary>Warmth less probable than this sends nobody back to wait, whatever it would cost (judgement).</summary>
+    private const double LooksWarm = 0.25;
+
+    private readonly Practical practical = outlook.Posterior.Hidden.Circumstances.Practical;
+    private readonly CausePosterior posterior = outlook.Posterior;
+
+    /// <summary>Decides.</summary>
+    public Decision Decide()
+    {
+        if (seen.FirstOrDefault(o => o.Stop) is Observation stop)
+        {
+            return new Decision.Taken(
+                Verdict.StopTellYourTeacher, Spoiled(), rule, $"Noted: {stop.Label}. That comes before all arithmetic; local rules decide what follows.");
+        }
+
+        if (practical.Findings.Decision is not DecisionDefinition worth || outlook.Of.Next < 0)
+        {
+            return new Decision.NotYet("Nothing is heated to constant mass in this practical, so there is nothing to decide.");
+        }
+
+        int last = outlook.Of.LastRepeated();
+        if (last < 0 || posterior.Problem.Rows.All(r => !r.IsReading || r.Weighings[0].Weighing != last))
+        {
+            return new Decision.NotYet("Nothing has been weighed after heating yet.");
+        }
+
+        double spoiled = Spoiled();
+        if (TooCoarse() is string coarse)
+        {
+            return new Decision.Taken(Verdict.CannotTell, spoiled, rule, coarse);
+        }
+
+        return Doubtful(spoiled) ?? Weigh(worth, spoiled);
+    }
+
+    private double Spoiled()
+    {
+        if (practical.Findings.Decision is not DecisionDefinition worth || outlook.Of.Next < 0)
+        {
+            return 0;
+        }
+
+        return outlook.Share(a => outlook.Of.StillToMove(a) > worth.Matters);
+    }
+
+    /// <summary>Two divisions of the balance are more than half of the whole change.</summary>
+    private string? TooCoarse()
+    {
+        double sample = outlook.Atoms.Sum(a => a.Weight * posterior.Problem.View.SampleOf(a.Point, a.Estimates.AsSpan(posterior.Problem.Unknowns.Parts))) / outlook.Sum;
+        double change = Math.Abs(posterior.Hidden.Rule.WholeChangeOfOneGram * sample);
+        double division = posterior.Problem.DivisionInGrams;
+        return 2 * division > change / 2
+            ? string.Create(CultureInfo.InvariantCulture, $"The whole change due is about {Figures.Text(change, 3)} g, and two divisions of the balance are {2 * division} g: this balance cannot tell.")
+            : null;
+    }
+
+    private Decision.Taken? Doubtful(double spoiled)
+    {
+        CauseProbability? wrong = posterior.Causes.Where(c => EffectOf(c.Cause) is FaultEffect.Pen or FaultEffect.Off)
+            .FirstOrDefault(c => c.Present >= LooksWrong && c.Reading is not null);
+        if (wrong is null)
+        {
+            return null;
+        }
+
+        string digits = wrong.ProbableDigits is string shown ? $"; the balance more probably showed {shown}" : string.Empty;
+        string why = string.Create(
+            CultureInfo.InvariantCulture,
+            $"With probability {Percent(wrong.Present)} {wrong.Label}: look at '{NameOf(wrong.Reading!)}' again{digits}. Only the display or the paper record can correct it.");
+        return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits);
+    }
+
+    private Decision.Taken Weigh(DecisionDefinition worth, double spoiled)
+    {
+        double warm = outlook.Share(a => outlook.Of.MovedByWarmth(a) > worth.Matters);
+        double reheat = Minutes(ActionKind.Reheat);
+        double reweigh = Minutes(ActionKind.Reweigh);
+        bool may = posterior.Problem.View.Rounds < practical.Procedure.OfType<RepeatEvent>().Max(r => r.Most);
+        double gainOfReheat = (spoiled * worth.WorthMinutes) - reheat;
+        double gainOfReweigh = warm >= LooksWarm ? (warm * worth.WorthMinutes) - reweigh : double.NegativeInfinity;
+        if (gainOfReweigh > 0 && gainOfReweigh > gainOfReheat)
+        {
+            return new Decision.Taken(Verdict.CoolAndReweigh, spoiled, rule, string.Create(
+                CultureInfo.InvariantCulture,
+                $"With probability {Percent(warm)} it was still warm enough to read too low by more than matters; cooling and weighing again takes {reweigh:0.#} min.{Beside(Verdict.CoolAndReweigh)}"));
+        }
+
+        if (gainOfReheat > 0 && may)
+        {
+            return new Decision.Taken(Verdict.Reheat, spoiled, rule, string.Create(
+                CultureInfo.InvariantCulture,
+                $"With probability {Percent(spoiled)} the {Key.Label} would still move by more than {worth.Matters}; one more heating takes {reheat:0.#} min.{Beside(Verdict.Reheat)}"));
+        }
+
+        string more = gainOfReheat > 0 ? " The practical plans no further heating." : string.Empty;
+        return new Decision.Taken(Verdict.ConstantMass, spoiled, rule, string.Create(
+            CultureInfo.InvariantCulture,
+            $"With probability {Percent(1 - spoiled)} more heating would not move the {Key.Label} by more than {worth.Matters}.{more}{Beside(Verdict.ConstantMass)}"));
+    }
+
+    /// <summary>Where the trade's rule says something else, why.</summary>
+    private string Beside(Verdict verdict) => (verdict, rule?.Verdict) switch
+    {
+        (Verdict.Reheat, ConstantMassVerdict.Same) => " The last two weighings are the same within the tolerance, but they would be so too if each heating did little.",
+        (Verdict.ConstantMass, ConstantMassVerdict.Rising or ConstantMassVerdict.Falling) => " The last change is over the tolerance, but what can still change matters less than the minutes.",
+        (Verdict.ConstantMass, ConstantMassVerdict.OneWeighing) => " The rule of two equal weighings asks for one more; it would most probably show the same.",
+        (Verdict.CoolAndReweigh, ConstantMassVerdict.Same) => " The last two weighings are the same within the tolerance; both may have been warm.",
+        _ => string.Empty,
+    };
+
+    private QuantityDefinition Key => practical.Quantities.First(q => q.Id == practical.Findings.Key);
+
+    private FaultEffect? EffectOf(string cause) => practical.Faults.FirstOrDefault(f => f.Cause == cause)?.Effect;
+
+    private double Minutes(ActionKind kind) =>
+        practical.Actions.FirstOrDefault(a => a.Kind == kind)?.Minutes
+        ?? practical.Steps.Where(s => s.Optional || s.Reading is not null).Sum(s => s.Minutes.Likely);
+
+    private string NameOf(string weighingId) => ReadingNames.OfId(practical, weighingId);
+
+    private static string Percent(double probability) => Percents.Of(probability);
+}

@@ -1,0 +1,63 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference.Posterior;
+
+namespace Calx.Practicals.Inference.Deciding;
+
+/// <summary>Two sentences for the teacher: what probably happened and how surely, and what to do.</summary>
+internal static class TeacherWords
+{
+    /// <summary>Says it.</summary>
+    public static string Of(CausePosterior posterior, Decision decision, NextStep next) =>
+        $"{What(posterior)} {Do(posterior, decision, next)}";
+
+    private static string What(CausePosterior posterior)
+    {
+        CauseProbability first = posterior.Causes[0];
+        if (first.Cause == Causes.AsExpected)
+        {
+            CauseProbability? second = posterior.Causes.Skip(1).FirstOrDefault();
+            string open = first.Probability < 0.7 && second is not null && second.Probability >= 0.1
+                ? $"; next comes that {second.Label} ({Percents.Of(second.Probability)})" : string.Empty;
+            return $"{Strength(first.Probability)} all went as expected ({Percents.Of(first.Probability)}){open}.";
+        }
+
+        if (posterior.Tied.FirstOrDefault(t => t.Causes.Contains(first.Cause)) is TiedCauses tied)
+        {
+            string[] labels = [.. tied.Causes.Take(3).Select(id => posterior.Causes.First(c => c.Cause == id).Label)];
+            string more = tied.Causes.Count > 3 ? ", or another cause of the same kind" : string.Empty;
+            return $"The weighings cannot tell these apart ({Percents.Of(tied.Probability)} together): {string.Join("; ", labels)}{more}.";
+        }
+
+        string size = first.Detail is string detail ? $", {detail}" : string.Empty;
+        return $"{Strength(first.Probability)} this ({Percents.Of(first.Probability)}): {first.Label}{size}.";
+    }
+
+    private static string Strength(double probability) => probability switch
+    {
+        >= 0.95 => "Almost certainly",
+        >= 0.7 => "Probably",
+        >= 0.5 => "More likely than not",
+        _ => "Perhaps",
+    };
+
+    private static string Do(CausePosterior posterior, Decision decision, NextStep next)
+    {
+        if (decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher or Verdict.CheckReading or Verdict.CannotTell or Verdict.CoolAndReweigh } first)
+        {
+            return first.Why;
+        }
+
+        if (decision is Decision.Taken { Verdict: Verdict.Reheat } reheat)
+        {
+            return $"Heat once more. {reheat.Why}";
+        }
+
+        if (posterior.Causes[0].Cause != Causes.AsExpected && next is NextStep.Do step)
+        {
+            return $"To tell: {step.Label}. {step.Why}";
+        }
+
+        string? caution = posterior.Hidden.Circumstances.Practical.Faults.FirstOrDefault(f => f.Cause == posterior.Causes[0].Cause)?.Caution;
+        return caution is not null ? $"For next time: {caution}." : decision is Decision.Taken done ? done.Why : "There is nothing to do.";
+    }
+}
