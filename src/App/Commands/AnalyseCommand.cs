@@ -30,6 +30,8 @@ internal static class AnalyseCommand
             "--resolution", "smallest step of the balance in g; otherwise from the most decimals", "G", FinestStep, 1000);
         Option<double?> repeatability = NumberOption.Between(
             "--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
+        var noCauses = new Option<bool>("--no-causes") { Description = "only what the masses show: no causes, decisions or next steps" };
+        Option<string[]> condition = new("--condition") { Description = "what is said of the class; may be given several times", HelpName = "ID" };
         Option<bool> json = JsonOption.Create();
         var verb = new Verb(
             "analyse",
@@ -44,11 +46,12 @@ internal static class AnalyseCommand
                     result.GetValue(practical),
                     result.GetValue(html),
                     new BalanceOptions((decimal?)result.GetValue(resolution), result.GetValue(repeatability)),
+                    new AnalysisOptions(!result.GetValue(noCauses), result.GetValue(condition) ?? []),
                     result.GetValue(json)),
                 surroundings),
             "Exit code 1 where none of the practical's quantities can be found from the file's readings.");
         verb.Arguments.Add(file);
-        foreach (Option option in (Option[])[practical, html, resolution, repeatability, json])
+        foreach (Option option in (Option[])[practical, html, resolution, repeatability, condition, noCauses, json])
         {
             verb.Options.Add(option);
         }
@@ -71,13 +74,18 @@ internal static class AnalyseCommand
         }
 
         Practical? practical = PracticalChoice.Find("analyse", asked.Practical, surroundings);
+        if (practical is not null && !Known(practical, asked.Options, surroundings))
+        {
+            return ExitCode.BadInput;
+        }
+
         ClassReadings? readings = practical is null ? null : ClassFile.Read(asked.File, practical, asked.Balance, surroundings);
         if (practical is null || readings is null)
         {
             return ExitCode.BadInput;
         }
 
-        ClassFindings findings = ClassAnalysis.Of(practical, readings, AtomicWeights.Iupac2024);
+        ClassFindings findings = ClassAnalysis.Of(practical, readings, AtomicWeights.Iupac2024, asked.Options);
         if (asked.Html is string path && !ReportFile.TryWrite(findings, asked.File, path, surroundings))
         {
             return ExitCode.CannotWrite;
@@ -95,5 +103,17 @@ internal static class AnalyseCommand
         return findings.Identifiability.Determined.Count == 0 ? ExitCode.No : ExitCode.Done;
     }
 
-    private sealed record Asked(string? File, string? Practical, string? Html, BalanceOptions Balance, bool AsJson);
+    private static bool Known(Practical practical, AnalysisOptions options, Surroundings surroundings)
+    {
+        string[] faults = [.. ConditionChoice.Faults(practical, options.Conditions)];
+        foreach (string fault in faults)
+        {
+            surroundings.Error.WriteLine($"calx analyse: {fault}");
+        }
+
+        return faults.Length == 0;
+    }
+
+    private sealed record Asked(
+        string? File, string? Practical, string? Html, BalanceOptions Balance, AnalysisOptions Options, bool AsJson);
 }

@@ -47,13 +47,12 @@ internal sealed record SimulationWords(
 
         if (Cause is string cause && practical.Faults.All(f => f.Cause != cause))
         {
-            yield return $"--cause: {Unknown(practical, "cause", cause, [.. practical.Faults.Select(f => f.Cause)])}";
+            yield return $"--cause: {ConditionChoice.Unknown(practical, "cause", cause, [.. practical.Faults.Select(f => f.Cause)])}";
         }
 
-        string[] known = [.. practical.Conditions.Select(c => c.Id)];
-        foreach (string condition in Conditions.Where(c => !known.Contains(c)))
+        foreach (string fault in ConditionChoice.Faults(practical, Conditions))
         {
-            yield return $"--condition: {Unknown(practical, "condition", condition, known)}";
+            yield return fault;
         }
 
         int most = practical.Procedure.OfType<RepeatEvent>().Select(r => r.Most).DefaultIfEmpty(1).Max();
@@ -61,13 +60,6 @@ internal sealed record SimulationWords(
         {
             yield return string.Create(CultureInfo.InvariantCulture, $"--rounds: {practical.Id} allows {most} at most");
         }
-    }
-
-    private static string Unknown(Practical practical, string kind, string word, string[] known)
-    {
-        string expected = known.Length == 0 ? "it knows none" : $"expected {string.Join(", ", known)}";
-        string near = Slips.Nearest(word, known) is string nearest ? $"; did you mean {nearest}?" : "";
-        return $"{practical.Id} has no {kind} '{word}'; {expected}{near}";
     }
 
     /// <summary>No sample passes the practical's limit, not even on paper: a sheet is soon printed from it.</summary>

@@ -26,6 +26,7 @@ internal static class ClassFindingsJson
         WriteFormula(json, result.Formula);
         WriteEquations(json, result.Equations);
         json.WriteTexts("conclusion", result.Conclusion);
+        DiagnosisJson.Write(json, result.SharedCauses);
         json.WriteEndObject();
     }
 

@@ -121,6 +121,7 @@ internal static class FindingsJson
         json.WriteBoolean("anomalous", group.IsAnomalous);
         json.WriteString("reason", group.Oddity.Reason);
         json.WriteTexts("notes", group.Contradictions);
+        DiagnosisJson.Write(json, group.Diagnosis);
         json.WriteEndObject();
     }
 

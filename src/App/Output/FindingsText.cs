@@ -24,6 +24,7 @@ internal static class FindingsText
 
         WriteGroups(output, findings);
         WriteOdd(output, findings);
+        WriteCauses(output, findings);
         WriteClass(output, findings);
         WriteTable(output, findings);
     }
@@ -66,6 +67,21 @@ internal static class FindingsText
                 ? ""
                 : $" The group noted: {string.Join("; ", group.Readings.Remarks.Observations)}.";
             WriteWrapped(output, $"{group.Name}: {group.Oddity.Reason}{seen}", first: "  ", then: "    ");
+        }
+    }
+
+    private static void WriteCauses(TextWriter output, ClassFindings findings)
+    {
+        string[] lines = [.. CausesText.Lines(findings)];
+        if (lines.Length == 0)
+        {
+            return;
+        }
+
+        Heading(output, "What may have happened");
+        foreach (string line in lines)
+        {
+            WriteWrapped(output, line, first: "  ", then: "    ");
         }
     }
 

@@ -27,6 +27,7 @@ public static class ClassReport
         WriteHead(page, findings, heading);
         WriteFigures(page, findings);
         WriteCharts(page, findings);
+        CauseTable.Write(page, findings);
         GroupTable.Write(page, findings);
         ReadingTables.Write(page, findings);
         WriteMethods(page);

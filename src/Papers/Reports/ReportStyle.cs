@@ -34,7 +34,10 @@ internal static class ReportStyle
         + ":focus-visible{outline:3px solid var(--theory);outline-offset:3px}small{color:var(--quiet);font-size:.85em}"
         + ".groups tbody th{overflow-wrap:anywhere}.groups td{padding-bottom:.3em}.words{min-width:8.5em}.groups tr>:first-child:is(th){position:sticky;left:0;background:var(--paper)}"
         + ".groups tbody tr:has(+tr) td{border-bottom:0}.remarks p{margin:0 0 .2em;max-width:min(46em,calc(100vw - 8em))}"
-        + "tbody.odd th,tbody.odd td{color:var(--odd)}";
+        + "tbody.odd th,tbody.odd td{color:var(--odd)}"
+        + ".causes ul{list-style:none;margin:0;padding:0;min-width:15em}.causes li{position:relative;padding:.15em .4em;margin:0 0 .2em}"
+        + ".causes .bar{position:absolute;left:0;top:0;bottom:0;z-index:-1;background:var(--band);border-left:3px solid var(--mark);print-color-adjust:exact;-webkit-print-color-adjust:exact}"
+        + ".causes td:last-child{min-width:18em;max-width:34em}.causes tbody th{overflow-wrap:anywhere;min-width:4em}.causes li{isolation:isolate}";
 
     private const string Print =
         "@page{margin:16mm}@media print{html{font-size:10pt}body{font-size:10.5pt}section{break-before:page}section h2{border:0;margin-top:0}main{padding:0;max-width:none}.conclusion{font-size:12.5pt}"

@@ -15,7 +15,7 @@ internal sealed class ClassDiagnosis
     private readonly ClassReadings readings;
     private readonly AtomicWeights weights;
     private readonly CauseModel model;
-    private readonly ClassAmounts amounts;
+    private readonly Classmates classmates;
     private readonly IReadOnlyList<ConstantMass?> constantMass;
     private readonly GroupDiagnosis[] groups;
 
@@ -33,7 +33,7 @@ internal sealed class ClassDiagnosis
         this.weights = weights;
         this.constantMass = constantMass;
         model = new CauseModel(new Circumstances(practical, conditions), weights);
-        amounts = model.AmountsOf(readings.Groups);
+        classmates = model.ClassmatesOf(readings.Groups);
         groups = new GroupDiagnosis[readings.Groups.Count];
         double[][] atWork = new double[groups.Length][];
         Parallel.For(0, groups.Length, i => atWork[i] = Diagnose(i, []));
@@ -55,7 +55,7 @@ internal sealed class ClassDiagnosis
 
     private double[] Diagnose(int group, IReadOnlyList<SharedCause> shared)
     {
-        CausePosterior posterior = model.Of(readings.Groups[group], readings.Balance, amounts);
+        CausePosterior posterior = model.Of(readings.Groups[group], readings.Balance, classmates);
         foreach (SharedCause cause in shared)
         {
             posterior = posterior.InClassSharing(practical.Faults.Select((f, i) => (f.Cause, i)).First(f => f.Cause == cause.Cause).i);

@@ -44,7 +44,7 @@ internal static class Analysed
     {
         GroupReadings[] taken = [.. Enumerable.Range(0, groups).Select(i => HeatedGroup(i, times))];
         var balance = new BalanceReport(new BalanceOptions(0.01m), new Dictionary<string, decimal>());
-        return ClassAnalysis.Of(Magnesium, new ClassReadings("magnesium-oxide", taken, balance), AtomicWeights.Iupac2024);
+        return ClassAnalysis.Of(Magnesium, new ClassReadings("magnesium-oxide", taken, balance), AtomicWeights.Iupac2024, new AnalysisOptions(Causes: false, []));
     }
 
     private static GroupReadings HeatedGroup(int number, int times)
@@ -70,6 +70,6 @@ internal static class Analysed
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
         var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical));
-        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024);
+        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(Causes: false, []));
     }
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
+using Calx.Practicals.Model.Faults;
 
 namespace Calx.Practicals.Inference.Deciding;
 
@@ -43,7 +44,7 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
         int last = outlook.Of.LastRepeated();
         bool heated = last >= 0 && posterior.Problem.Rows.Any(r => r.IsReading && r.Weighings[0].Weighing == last);
         double deviation = Math.Sqrt(posterior.Problem.Rows.Select(r => r.Variance).DefaultIfEmpty(1e-4).Max() * 1.5);
-        double width = posterior.Problem.DivisionInGrams;
+        double width = Math.Max(posterior.Problem.DivisionInGrams, deviation / 3);
         return action.Kind switch
         {
             ActionKind.Reheat when heated && MayReheat => InformationGain.OfWeighing(outlook, outlook.Of.AfterReheat, deviation, width),
@@ -81,10 +82,10 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
 
     private double Look(string observation)
     {
-        var evidence = new SeenEvidence(practical, [observation]);
+        Observation looked = practical.Observations.First(o => o.Id == observation);
         return InformationGain.OfFew(outlook, a =>
         {
-            double seenShare = Math.Exp(evidence.LogLikelihood(a.Counting));
+            double seenShare = ObservationRule.Seen(practical, looked, a.Counting);
             return [seenShare, 1 - seenShare];
         });
     }

@@ -18,26 +18,8 @@ internal sealed class Outlook
         Sum = Atoms.Sum(a => a.Weight);
     }
 
-    /// <summary>Even steps along the weights laid end to end, in the order of the points: what a cause weighs is kept to within
-    /// one step.</summary>
-    private static List<Atom> Thinned(IReadOnlyList<Atom> atoms)
-    {
-        var kept = new List<Atom>();
-        double along = 0;
-        int steps = 0;
-        foreach (Atom atom in atoms)
-        {
-            along += atom.Weight;
-            int reached = Math.Min(Most, (int)Math.Floor((along * Most) + 0.5));
-            if (reached > steps)
-            {
-                kept.Add(atom.With((reached - steps) / (double)Most));
-                steps = reached;
-            }
-        }
-
-        return kept;
-    }
+    private static List<Atom> Thinned(IReadOnlyList<Atom> atoms) =>
+        [.. Thinning.Of(atoms, a => a.Weight, Most).Select(t => t.Atom.With(t.Steps / (double)Most))];
 
     /// <summary>The posterior.</summary>
     public CausePosterior Posterior { get; }

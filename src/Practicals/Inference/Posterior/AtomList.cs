@@ -7,6 +7,9 @@ internal sealed class AtomList
     /// below a thousandth.</summary>
     public const double Depth = 8.5;
 
+    /// <summary>Most atoms of a group.</summary>
+    private const int Most = 12_000;
+
     private readonly List<Atom> kept = [];
     private double greatest = double.NegativeInfinity;
 
@@ -29,6 +32,25 @@ internal sealed class AtomList
         kept.Add(atom);
     }
 
-    /// <summary>Those that weigh enough, in the order in which they came.</summary>
-    public IReadOnlyList<Atom> Heavy() => kept.FindAll(a => a.LogWeight >= Least);
+    /// <summary>Those that weigh enough, in the order in which they came; thinned where a coarse balance leaves so much open
+    /// that there are too many.</summary>
+    public IReadOnlyList<Atom> Heavy()
+    {
+        List<Atom> heavy = kept.FindAll(a => a.LogWeight >= Least);
+        if (heavy.Count <= Most)
+        {
+            return heavy;
+        }
+
+        double sum = heavy.Sum(a => Math.Exp(a.LogWeight - greatest));
+        double step = Math.Log(sum / Most) + greatest;
+        var thinned = new List<Atom>();
+        foreach ((Atom atom, int steps) in Thinning.Of(heavy, a => Math.Exp(a.LogWeight - greatest) / sum, Most))
+        {
+            atom.LogWeight = step + Math.Log(steps);
+            thinned.Add(atom);
+        }
+
+        return thinned;
+    }
 }

@@ -23,7 +23,7 @@ internal sealed class AtomWeighing
         this.problem = problem;
         fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
         exact = new ExactRounding(problem, fit, ratios);
-        seen = new SeenEvidence(hidden.Circumstances.Practical, problem.Seen);
+        seen = new SeenEvidence(hidden.Circumstances.Practical, problem.Seen, problem.SilenceCounts);
         grams = new double[problem.Grams.Length];
     }
 

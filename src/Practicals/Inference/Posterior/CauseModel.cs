@@ -43,19 +43,22 @@ public sealed class CauseModel
     /// <summary>What probably happened in one group.</summary>
     /// <param name="group">What the group wrote down and noted; any of the readings may be missing.</param>
     /// <param name="balance">The balance.</param>
-    /// <param name="classmates">All groups of the class, from whose samples the usual amount is taken; null for a group by
-    /// itself.</param>
-    public CausePosterior Of(GroupReadings group, BalanceReport balance, ClassAmounts? classmates = null)
+    /// <param name="classmates">What the class says of it; null for a group by itself.</param>
+    public CausePosterior Of(GroupReadings group, BalanceReport balance, Classmates? classmates = null)
     {
         ArgumentNullException.ThrowIfNull(group);
         ArgumentNullException.ThrowIfNull(balance);
-        return Of(group, balance, classmates?.Priors ?? UsualAmounts(AmountSpread));
+        return Of(
+            group,
+            balance,
+            classmates?.Priors ?? UsualAmounts(AmountSpread),
+            classmates?.NoteObservations ?? group.Remarks.Observations.Count > 0);
     }
 
     /// <summary>The same under given priors of the amounts.</summary>
-    internal CausePosterior Of(GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts)
+    internal CausePosterior Of(GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, bool silenceCounts)
     {
-        GroupProblem problem = GroupProblem.Of(Hidden, group, balance, amounts, weights);
+        GroupProblem problem = GroupProblem.Of(Hidden, group, balance, amounts, silenceCounts, weights);
         IReadOnlyList<Atom> atoms = CauseSearch.Of(Hidden, problem);
         double logEvidence = AtomWeighing.Finish(Hidden, problem, atoms, ratios);
         return new CausePosterior(Hidden, problem, atoms, logEvidence);
@@ -76,7 +79,7 @@ public sealed class CauseModel
         _ => Math.Max((LawQuantile.Of(law, 0.84) - LawQuantile.Of(law, 0.16)) / 2, 1e-6),
     };
 
-    /// <summary>How much the groups of a class put in, as their own samples show it.</summary>
+    /// <summary>What a class says of each of its groups.</summary>
     /// <param name="groups">The class.</param>
-    public ClassAmounts AmountsOf(IReadOnlyList<GroupReadings> groups) => ClassAmounts.Of(this, groups);
+    public Classmates ClassmatesOf(IReadOnlyList<GroupReadings> groups) => Classmates.Of(this, groups);
 }

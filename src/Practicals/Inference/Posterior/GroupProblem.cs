@@ -10,6 +10,8 @@ namespace Calx.Practicals.Inference.Posterior;
 /// <summary>What one group wrote down, made ready to be held against the points.</summary>
 internal sealed class GroupProblem
 {
+    private static readonly string[] Denials = [" NO", " NOT", " WITHOUT", " NO MORE", " NOT ANY", " NEVER"];
+
     private GroupProblem(HiddenView view, Unknowns unknowns, WeighedRow[] rows, IReadOnlyList<SlipCandidate>[] slips, string[] seen)
     {
         View = view;
@@ -39,12 +41,15 @@ internal sealed class GroupProblem
     /// <summary>Ids of the observations noted.</summary>
     public string[] Seen { get; }
 
+    /// <summary>Whether the class notes observations, so that silence says something.</summary>
+    public bool SilenceCounts { get; private init; }
+
     /// <summary>Finest division among the rows, in g.</summary>
     public double DivisionInGrams { get; private init; }
 
     /// <summary>Makes a group ready.</summary>
     public static GroupProblem Of(
-        HiddenGroups hidden, GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, AtomicWeights weights)
+        HiddenGroups hidden, GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, bool silenceCounts, AtomicWeights weights)
     {
         Practical practical = hidden.Circumstances.Practical;
         TakenReading[] taken = [.. group.Readings.Where(r => IsMass(practical, r))];
@@ -74,6 +79,7 @@ internal sealed class GroupProblem
         return new GroupProblem(
             view, new Unknowns(practical, view.Weighings, amounts), [.. rows], [.. slips], SeenBy(practical, group))
         {
+            SilenceCounts = silenceCounts,
             DivisionInGrams = rows.Select(r => r.DivisionInGrams).DefaultIfEmpty((double)balance.ResolutionInGrams).Min(),
         };
     }
@@ -84,13 +90,20 @@ internal sealed class GroupProblem
         .. practical.Observations.Where(o => group.Remarks.Observations.Any(written => Means(o, written))).Select(o => o.Id),
     ];
 
+    /// <summary>The words stand in what was written, and no 'no' before them: 'white smoke when the lid was lifted' means
+    /// smoke, 'no smoke' does not.</summary>
     private static bool Means(Observation observation, string written)
     {
         string said = Plain(written);
-        return said == Plain(observation.Id) || said == Plain(observation.Label) || observation.Aliases.Any(a => Plain(a) == said);
+        return observation.Aliases.Append(observation.Id).Append(observation.Label).Select(Plain).Any(word =>
+        {
+            int at = said.IndexOf(word, StringComparison.Ordinal);
+            return at >= 0 && !Denials.Any(no => said[..at].EndsWith(no, StringComparison.Ordinal));
+        });
 
-        static string Plain(string text) =>
-            string.Join(' ', text.Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToUpperInvariant();
+        // Spaces at both ends, so that only whole words are found.
+        static string Plain(string text) => string.Concat(
+            " ", string.Join(' ', text.Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToUpperInvariant(), " ");
     }
 
     private static bool IsMass(Practical practical, TakenReading reading) =>

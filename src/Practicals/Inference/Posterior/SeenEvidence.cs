@@ -4,37 +4,39 @@ using Calx.Practicals.Model.Faults;
 namespace Calx.Practicals.Inference.Posterior;
 
 /// <summary>
-/// What a group noted, as evidence. Causes that count and for which the practical gives a probability of seeing it act
-/// independently; where none does, it is seen with the probability of 'otherwise'. What was not noted is no evidence:
-/// nobody may have looked.
+/// What a group noted, as evidence. In a class that notes observations, silence is evidence too, if weak: half of what is
+/// seen is not written down. In a class that notes nothing it is none.
 /// </summary>
 internal sealed class SeenEvidence
 {
-    private readonly (double[] Likelihood, double Otherwise)[] noted;
+    private readonly Practical practical;
+    private readonly Observation[] noted;
+    private readonly Observation[] silent;
+    private readonly Dictionary<FaultSet, double> known = [];
 
-    public SeenEvidence(Practical practical, IReadOnlyList<string> seen) =>
-        noted =
-        [
-            .. practical.Observations.Where(o => seen.Contains(o.Id) && o.Likelihood.Count > 0)
-                .Select(o => (practical.Faults.Select(f => o.Likelihood.GetValueOrDefault(f.Cause, double.NaN)).ToArray(), o.Otherwise)),
-        ];
-
-    /// <summary>Natural logarithm of the probability of noting all this where these causes count.</summary>
-    public double LogLikelihood(FaultSet counting) => noted.Sum(n => Math.Log(Math.Max(Of(n, counting), 1e-9)));
-
-    private static double Of((double[] Likelihood, double Otherwise) observation, FaultSet counting)
+    /// <summary>Takes what was noted.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="seen">Ids of the observations noted.</param>
+    /// <param name="silenceCounts">Whether the class notes observations at all.</param>
+    public SeenEvidence(Practical practical, IReadOnlyList<string> seen, bool silenceCounts)
     {
-        double unseen = 1;
-        bool any = false;
-        foreach (int fault in counting.Faults)
+        this.practical = practical;
+        noted = [.. practical.Observations.Where(o => seen.Contains(o.Id) && o.Likelihood.Count > 0)];
+        silent =
+        [
+            .. practical.Observations.Where(o => silenceCounts && !o.Stop && !o.TeacherOnly && !seen.Contains(o.Id)),
+        ];
+    }
+
+    /// <summary>Natural logarithm of the probability of noting all this, and nothing else, where these causes count.</summary>
+    public double LogLikelihood(FaultSet counting)
+    {
+        if (!known.TryGetValue(counting, out double log))
         {
-            if (!double.IsNaN(observation.Likelihood[fault]))
-            {
-                unseen *= 1 - observation.Likelihood[fault];
-                any = true;
-            }
+            known[counting] = log = noted.Sum(o => Math.Log(Math.Max(ObservationRule.Noted(practical, o, counting), 1e-9)))
+                + silent.Sum(o => Math.Log(1 - ObservationRule.Noted(practical, o, counting)));
         }
 
-        return any ? 1 - unseen : observation.Otherwise;
+        return log;
     }
 }

@@ -222,7 +222,7 @@ internal sealed class GroupDraw
     private string[] Noted(FaultSet counting) => !drawer.Plan.NotesObservations ? [] :
     [
         .. practical.Observations.Where(o => !o.Stop && !o.TeacherOnly)
-            .Where(o => random.NextDouble() < ObservationRule.Probability(practical, o, counting))
+            .Where(o => random.NextDouble() < ObservationRule.Noted(practical, o, counting))
             .Select(o => o.Id),
     ];
 

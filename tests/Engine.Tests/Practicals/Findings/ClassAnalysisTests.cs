@@ -203,5 +203,5 @@ public class ClassAnalysisTests
     }
 
     private static ClassFindings Analyse(IEnumerable<GroupReadings> groups) =>
-        ClassAnalysis.Of(Given.Magnesium, Given.Class(Given.Magnesium, [.. groups]), Given.Weights);
+        ClassAnalysis.Of(Given.Magnesium, Given.Class(Given.Magnesium, [.. groups]), Given.Weights, Given.NoCauses);
 }

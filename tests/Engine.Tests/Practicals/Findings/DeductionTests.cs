@@ -57,7 +57,7 @@ public class DeductionTests
     {
         GroupReadings[] groups = [Given.Group("1", ("before", "30.24"), ("after", "30.40")), Given.Group("2", ("before", "31.24"), ("after", "31.40"))];
 
-        ClassFindings found = ClassAnalysis.Of(Given.Magnesium, Given.Class(Given.Magnesium, groups), Given.Weights);
+        ClassFindings found = ClassAnalysis.Of(Given.Magnesium, Given.Class(Given.Magnesium, groups), Given.Weights, Given.NoCauses);
 
         Assert.Contains("both masses", Assert.IsType<FormulaRanking.Undetermined>(found.Class.Formula).Reason, StringComparison.Ordinal);
     }
@@ -66,5 +66,5 @@ public class DeductionTests
         ClassAnalysis.Of(
             practical,
             Given.Class(practical, [.. groups.Select((g, i) => Given.Group($"{i + 1}", ("empty", g.Empty), ("before", g.Before), ("after", g.After)))]),
-            Given.Weights);
+            Given.Weights, Given.NoCauses);
 }

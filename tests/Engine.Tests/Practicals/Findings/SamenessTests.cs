@@ -44,7 +44,7 @@ public class SamenessTests
     private static ClassFindings Analyse(params string[] after) => ClassAnalysis.Of(
         NothingChanges,
         Given.Class(NothingChanges, [.. after.Select((digits, i) => Given.Group($"{i + 1}", ("empty", "29.70"), ("before", "30.00"), ("after", digits)))]),
-        Given.Weights);
+        Given.Weights, Given.NoCauses);
 
     private static Practical Turned()
     {

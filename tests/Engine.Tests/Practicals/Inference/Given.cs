@@ -1,6 +1,7 @@
 using Calx.Chemistry.Elements;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
 
 namespace Calx.Engine.Tests.Practicals.Inference;
@@ -13,6 +14,9 @@ internal static class Given
     public static Practical Hydrate => BuiltInPracticals.Find("copper-sulfate-hydrate")!;
 
     public static Practical Hydrogencarbonate => BuiltInPracticals.Find("sodium-hydrogencarbonate")!;
+
+    /// <summary>What masses show, without asking for causes.</summary>
+    public static AnalysisOptions NoCauses { get; } = new(Causes: false, []);
 
     public static AtomicWeights Weights => AtomicWeights.Iupac2024;
 

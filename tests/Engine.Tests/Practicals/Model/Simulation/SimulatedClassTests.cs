@@ -123,7 +123,7 @@ public class SimulatedClassTests
         int compared = 0;
         foreach (Observation observation in practical.Observations.Where(o => !o.Stop && !o.TeacherOnly))
         {
-            double[] due = [.. groups.Select(g => Math.Exp(new SeenEvidence(practical, [observation.Id]).LogLikelihood(g.Truth.Counting)))];
+            double[] due = [.. groups.Select(g => Math.Exp(new SeenEvidence(practical, [observation.Id], silenceCounts: false).LogLikelihood(g.Truth.Counting)))];
             double spread = Math.Sqrt(due.Sum(p => p * (1 - p)));
             int seen = groups.Count(g => g.Observations.Contains(observation.Id));
             Assert.InRange(seen, due.Sum() - (4 * spread), due.Sum() + (4 * spread));

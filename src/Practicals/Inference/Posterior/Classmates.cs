@@ -4,9 +4,9 @@ using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Inference.Posterior;
 
-/// <summary>How much of everything the groups of a class are taken to have put in before each one's readings are looked at: a
-/// class may have been told another mass than the practical's file says.</summary>
-public sealed class ClassAmounts
+/// <summary>What the rest of a class says of a group before its own readings are looked at: how much the groups put in (a class
+/// may have been told another mass than the practical's file says), and whether observations are noted at all.</summary>
+public sealed class Classmates
 {
     /// <summary>With fewer groups the class's own median may be a slip.</summary>
     private const int FewestGroups = 3;
@@ -14,21 +14,29 @@ public sealed class ClassAmounts
     /// <summary>Twice the practical's own relative spread (judgement): wide enough for a class that helps itself.</summary>
     private const double Spread = 2;
 
-    private ClassAmounts(IReadOnlyList<AmountPrior> priors) => Priors = priors;
+    private Classmates(IReadOnlyList<AmountPrior> priors, bool noteObservations)
+    {
+        Priors = priors;
+        NoteObservations = noteObservations;
+    }
+
+    /// <summary>Whether any group of the class noted what it saw.</summary>
+    public bool NoteObservations { get; }
 
     internal IReadOnlyList<AmountPrior> Priors { get; }
 
-    internal static ClassAmounts Of(CauseModel model, IReadOnlyList<GroupReadings> groups)
+    internal static Classmates Of(CauseModel model, IReadOnlyList<GroupReadings> groups)
     {
         IReadOnlyList<AmountPrior> usual = model.UsualAmounts(Spread);
+        bool note = groups.Any(g => g.Remarks.Observations.Count > 0);
         double[] samples = [.. groups.Select(g => SampleOf(model.Practical, g)).OfType<double>().Where(s => s > 0)];
         if (usual.Count != 1 || samples.Length < FewestGroups)
         {
-            return new ClassAmounts(usual);
+            return new Classmates(usual, note);
         }
 
         double ratio = Summary.Median(samples) / usual[0].Mean;
-        return new ClassAmounts([new AmountPrior(usual[0].Mean * ratio, usual[0].StandardDeviation * ratio)]);
+        return new Classmates([new AmountPrior(usual[0].Mean * ratio, usual[0].StandardDeviation * ratio)], note);
     }
 
     /// <summary>The sample as the first readings tell it, in g; null where they do not.</summary>

@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Text;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference.Deciding;
+using Calx.Practicals.Inference.Posterior;
+
+namespace Calx.Papers.Reports;
+
+/// <summary>What may have happened, group by group: the likeliest causes with bars as long as they are probable, and two
+/// sentences for the teacher. Groups where all went as expected are only counted.</summary>
+internal static class CauseTable
+{
+    private const int MostRows = 200;
+    private const int MostCauses = 4;
+    private const double LeastShown = 0.05;
+
+    public static void Write(StringBuilder page, ClassFindings findings)
+    {
+        if (findings.Groups.All(g => g.Diagnosis is null))
+        {
+            return;
+        }
+
+        GroupFindings[] told = [.. findings.Groups.Where(IsTold).Take(MostRows)];
+        page.Append("<section>\n<h2 id=\"causes\">What may have happened</h2>\n");
+        foreach (SharedCause shared in findings.Class.SharedCauses)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p><strong>{Text.OfSentence(shared.Sentence)}</strong></p>\n");
+        }
+
+        int quiet = findings.Groups.Count(g => g.Diagnosis is not null && !IsTold(g));
+        page.Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{Quiet(quiet, findings.Groups.Count)} Probabilities follow from the practical's model, whose rates are judgement; they are for the teacher.</p>\n");
+        if (told.Length > 0)
+        {
+            page.Append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"causes\"><table class=\"causes\">\n<thead><tr><th scope=\"col\">group</th><th scope=\"col\">likeliest causes</th><th scope=\"col\">for the teacher</th></tr></thead>\n<tbody>\n");
+            foreach (GroupFindings group in told)
+            {
+                WriteGroup(page, group, group.Diagnosis!);
+            }
+
+            page.Append("</tbody></table></div>\n");
+        }
+
+        page.Append("</section>\n");
+    }
+
+    private static string Quiet(int quiet, int all) => quiet switch
+    {
+        0 => string.Empty,
+        1 => "In 1 group all most probably went as expected.",
+        _ when quiet == all => "In all groups all most probably went as expected.",
+        _ => string.Create(CultureInfo.InvariantCulture, $"In {quiet} groups all most probably went as expected."),
+    };
+
+    private static bool IsTold(GroupFindings group) =>
+        group.Diagnosis is not null && (group.IsAnomalous || group.Diagnosis.First.Cause != Causes.AsExpected);
+
+    private static void WriteGroup(StringBuilder page, GroupFindings group, GroupDiagnosis diagnosis)
+    {
+        page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Text.Of(group.Name)}</th><td><ul>");
+        foreach (CauseProbability cause in diagnosis.Causes.Take(MostCauses).Where(c => c.Probability >= LeastShown))
+        {
+            string label = cause.Cause == Causes.AsExpected ? "all as expected" : cause.Label;
+            page.Append(CultureInfo.InvariantCulture, $"<li><span class=\"bar\" style=\"width:{100 * cause.Probability:F0}%\"></span>{Text.Of(label)}, {100 * cause.Probability:F0}\u00a0%</li>");
+        }
+
+        page.Append(CultureInfo.InvariantCulture, $"</ul></td><td>{Text.OfSentence(diagnosis.ForTeacher)}</td></tr>\n");
+    }
+}
