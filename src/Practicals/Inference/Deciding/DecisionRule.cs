@@ -83,7 +83,7 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         string digits = wrong.ProbableDigits is string shown ? $"; the balance more probably showed {shown}" : string.Empty;
         string why = string.Create(
             CultureInfo.InvariantCulture,
-            $"With probability {Percent(wrong.Present)} {wrong.Label}: look at '{NameOf(wrong.Reading!)}' again{digits}. Only the display or the paper record can correct it.");
+            $"Look at '{NameOf(wrong.Reading!)}' again{digits}. Only the display or the paper record can correct it.");
         return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits);
     }
 

@@ -142,6 +142,11 @@ internal sealed class AtomWeighing
             }
         }
 
+        if (disturbance is Disturbance.Untold)
+        {
+            return (double.MaxValue, 0);
+        }
+
         bool superseded = disturbance switch
         {
             Disturbance.Slip slip => Coefficient(slip.Row) == 0,

@@ -56,7 +56,12 @@ internal sealed class CauseSearch
         search.Points();
         for (int fault = 0; fault < hidden.Circumstances.Practical.Faults.Count; fault++)
         {
-            if (hidden.Circumstances.Practical.Faults[fault].Effect is FaultEffect.Pen)
+            bool special = hidden.Circumstances.Practical.Faults[fault].Effect is FaultEffect.Pen or FaultEffect.Off;
+            if (special && search.problem.Rows.All(r => !r.IsReading))
+            {
+                search.Untold(fault);
+            }
+            else if (hidden.Circumstances.Practical.Faults[fault].Effect is FaultEffect.Pen)
             {
                 search.Slips(fault);
                 search.Unreadable(fault);
@@ -169,6 +174,18 @@ internal sealed class CauseSearch
     {
         int at = (point * RowCount) + row;
         return logs[point] - (move * (pulls[at] + (0.5 * move * precisions[at])));
+    }
+
+    /// <summary>Before anything is written down a slip is as probable as ever, and will count.</summary>
+    private void Untold(int fault)
+    {
+        foreach (ThinBlock block in few)
+        {
+            for (int point = block.First; point < block.First + block.Count; point++)
+            {
+                atoms.Add(new Atom(point, block.Set, new Disturbance.Untold(fault)), WeightWith(block, fault) + logs[point]);
+            }
+        }
     }
 
     /// <summary>One or two numbers left aside: what the others say of them is taken out of the evidence.</summary>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -31,17 +32,19 @@ internal sealed class CauseSizes(CausePosterior posterior)
         };
         string? detail = definition.Effect switch
         {
-            FaultEffect.Pen when digits is not null => $"{reading} is more probably {digits}",
-            FaultEffect.Pen => $"what {reading} should be cannot be told",
-            FaultEffect.Off => $"missing at {reading}",
+            FaultEffect.Pen when digits is not null => $"{NameOf(reading)}: more probably {digits}",
+            FaultEffect.Pen => $"what stood there cannot be told: {NameOf(reading)}",
+            FaultEffect.Off => NameOf(reading),
             _ => Size(fault, definition, with, present),
         };
         return new CauseProbability(definition.Cause, definition.Label, probability, present, reading, detail, digits);
     }
 
+    private string? NameOf(string? reading) => reading is null ? null : $"'{ReadingNames.OfId(practical, reading)}'";
+
     private (string? Reading, string? Digits) Slip(Atom[] with)
     {
-        var likeliest = with.Where(a => a.Disturbance is not null)
+        var likeliest = with.Where(a => a.Disturbance is Disturbance.Slip or Disturbance.Unreadable)
             .GroupBy(a => a.Disturbance is Disturbance.Slip slip ? (slip.Row, slip.Digits) : (((Disturbance.Unreadable)a.Disturbance!).Row, null))
             .OrderByDescending(g => g.Sum(a => a.Weight)).FirstOrDefault();
         return likeliest is null ? (null, null) : (posterior.Problem.Rows[likeliest.Key.Row].Id, likeliest.Key.Digits);

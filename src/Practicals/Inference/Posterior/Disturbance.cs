@@ -22,6 +22,10 @@ internal abstract record Disturbance
     /// <param name="Other">Another row, or the same.</param>
     public sealed record Unreadable(int Fault, int Row, int Other) : Disturbance(Fault);
 
+    /// <summary>It is at work, but nothing has been written down yet that it could have touched.</summary>
+    /// <param name="Fault">The fault.</param>
+    public sealed record Untold(int Fault) : Disturbance(Fault);
+
     /// <summary>A part was not on the pan.</summary>
     /// <param name="Fault">The fault.</param>
     /// <param name="Rows">At these rows.</param>

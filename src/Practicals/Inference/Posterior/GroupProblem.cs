@@ -10,7 +10,10 @@ namespace Calx.Practicals.Inference.Posterior;
 /// <summary>What one group wrote down, made ready to be held against the points.</summary>
 internal sealed class GroupProblem
 {
-    private static readonly string[] Denials = [" NO", " NOT", " WITHOUT", " NO MORE", " NOT ANY", " NEVER"];
+    private static readonly string[] Denials = ["NO", "NOT", "WITHOUT", "NEVER", "NONE"];
+
+    /// <summary>A denial stands so many words before what it denies, at most: 'no white smoke'.</summary>
+    private const int WordsOfDenial = 3;
 
     private GroupProblem(HiddenView view, Unknowns unknowns, WeighedRow[] rows, IReadOnlyList<SlipCandidate>[] slips, string[] seen)
     {
@@ -90,7 +93,7 @@ internal sealed class GroupProblem
         .. practical.Observations.Where(o => group.Remarks.Observations.Any(written => Means(o, written))).Select(o => o.Id),
     ];
 
-    /// <summary>The words stand in what was written, and no 'no' before them: 'white smoke when the lid was lifted' means
+    /// <summary>The words stand in what was written, and no 'no' shortly before them: 'white smoke when the lid was lifted' means
     /// smoke, 'no smoke' does not.</summary>
     private static bool Means(Observation observation, string written)
     {
@@ -98,7 +101,7 @@ internal sealed class GroupProblem
         return observation.Aliases.Append(observation.Id).Append(observation.Label).Select(Plain).Any(word =>
         {
             int at = said.IndexOf(word, StringComparison.Ordinal);
-            return at >= 0 && !Denials.Any(no => said[..at].EndsWith(no, StringComparison.Ordinal));
+            return at >= 0 && !said[..at].Split(' ', StringSplitOptions.RemoveEmptyEntries).TakeLast(WordsOfDenial).Any(Denials.Contains);
         });
 
         // Spaces at both ends, so that only whole words are found.

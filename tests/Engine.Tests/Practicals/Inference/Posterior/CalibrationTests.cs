@@ -1,0 +1,116 @@
+using Calx.Measurement.Distributions;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Inference.Posterior;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Simulation;
+using Calx.Practicals.Readings;
+
+namespace Calx.Engine.Tests.Practicals.Inference.Posterior;
+
+/// <summary>
+/// Simulation-based calibration (S. Talts and others, Validating Bayesian inference algorithms with simulation-based
+/// calibration, 2018): groups drawn from the model, held against what the model read backwards says of them. The short run
+/// has wide bounds; figures of the full one stand in docs/methods/causes.md.
+/// </summary>
+public class CalibrationTests
+{
+    /// <summary>Chance of a true program failing a chi-square test here.</summary>
+    private const double Level = 0.001;
+
+    private static readonly int Groups = LongProofs.Cases(160, 20_000);
+
+    [Fact]
+    public void Causes_come_true_as_often_as_they_are_probable_and_numbers_lie_where_they_are_said_to()
+    {
+        Practical practical = Given.Magnesium;
+        var circumstances = new Circumstances(practical);
+        var model = new CauseModel(circumstances, Given.Weights);
+        var drawer = new GroupDrawer(circumstances, Given.Weights, new SimulationPlan(Groups, rounds: 2, notesObservations: false));
+        IReadOnlyList<AmountPrior> amounts = model.UsualAmounts(1);
+        BalanceReport balance = Given.Class(practical).Balance;
+        int smoke = IndexOf(model, practical, "smoke");
+        int burnt = IndexOf(model, practical, "burnt");
+        int sample = IndexOf(model, practical, "sample");
+        var judged = new Judged[Groups];
+        Parallel.For(0, Groups, g =>
+        {
+            SimulatedGroup group = drawer.Draw(2018, (ulong)g, g + 1);
+            CausePosterior posterior = model.Of(group.HandedIn(), balance, amounts, silenceCounts: false);
+            judged[g] = new Judged(
+                [.. posterior.Causes.Select(c => (c.Probability, True(group, c.Cause)))],
+                [
+                    Below(posterior, a => posterior.Hidden.ValuesOf(a.Point)[smoke], group.Truth.Values[smoke]),
+                    Below(posterior, a => posterior.Hidden.ValuesOf(a.Point)[burnt], group.Truth.Values[burnt]),
+                    BelowSample(posterior, group.Truth.Values[sample]),
+                ]);
+        });
+
+        Assert.InRange(ExpectedCalibrationError(judged), 0, LongProofs.Cases(60, 30) / 1000.0);
+        double score = judged.Average(j => j.Causes.Sum(c => c.True * Math.Log(Math.Max(c.Probability, 1e-9))));
+        Assert.InRange(score, -1.6, 0);
+        for (int number = 0; number < 3; number++)
+        {
+            double[] ranks = [.. judged.Select(j => j.Ranks[number])];
+            int bins = LongProofs.Cases(8, 20);
+            double due = Groups / (double)bins;
+            double chi = Enumerable.Range(0, bins).Sum(b => Math.Pow(ranks.Count(r => (int)Math.Min(bins - 1, r * bins) == b) - due, 2) / due);
+            Assert.True(chi < ChiSquared.UpperQuantile(Level, bins - 1), $"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom");
+            double covered = ranks.Count(r => r is > 0.025 and < 0.975) / (double)Groups;
+            Assert.InRange(covered, 0.94 - LongProofs.Cases(40, 0) / 1000.0, 0.96 + LongProofs.Cases(40, 0) / 1000.0);
+        }
+    }
+
+    private static int IndexOf(CauseModel model, Practical practical, string parameter) => model.Hidden.Program.Dimensions.IndexOf(
+        Enumerable.Range(0, practical.Parameters.Count).First(p => practical.Parameters[p].Id == parameter), 0);
+
+    /// <summary>1 for the true cause, a half for each of a true pair.</summary>
+    private static double True(SimulatedGroup group, string cause)
+    {
+        IReadOnlyList<string> causes = group.Truth.Causes;
+        return causes.Count == 0 ? (cause == Causes.AsExpected ? 1 : 0) : causes.Contains(cause) ? 1.0 / causes.Count : 0;
+    }
+
+    /// <summary>Posterior probability below the true number; points stand for shares of the law, so that a tie counts by
+    /// half.</summary>
+    private static double Below(CausePosterior posterior, Func<Atom, double> number, double truth)
+    {
+        double below = 0;
+        double equal = 0;
+        foreach (Atom atom in posterior.Atoms)
+        {
+            double value = number(atom);
+            below += value < truth ? atom.Weight : 0;
+            equal += value == truth ? atom.Weight : 0;
+        }
+
+        return below + (equal / 2);
+    }
+
+    private static double BelowSample(CausePosterior posterior, double truth)
+    {
+        GroupProblem problem = posterior.Problem;
+        var fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
+        double sum = 0;
+        double[] line = new double[problem.Unknowns.Count];
+        line[problem.Unknowns.Parts] = 1;
+        foreach (Atom atom in posterior.Atoms)
+        {
+            fit.Fit(atom.Point, problem.Grams);
+            double deviation = Math.Sqrt(fit.VarianceOf(line));
+            sum += atom.Weight * StandardNormal.Cumulative((truth - atom.Estimates[problem.Unknowns.Parts]) / deviation);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Over all causes of all groups in ten bins of probability: how far the share that came true lies from the
+    /// probability, weighed by the bins.</summary>
+    private static double ExpectedCalibrationError(Judged[] judged)
+    {
+        (double Probability, double True)[] all = [.. judged.SelectMany(j => j.Causes)];
+        return all.GroupBy(c => (int)Math.Min(9, c.Probability * 10))
+            .Sum(bin => bin.Count() / (double)all.Length * Math.Abs(bin.Average(c => c.Probability) - bin.Average(c => c.True)));
+    }
+
+    private sealed record Judged((double Probability, double True)[] Causes, double[] Ranks);
+}
