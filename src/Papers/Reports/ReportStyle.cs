@@ -37,7 +37,8 @@ internal static class ReportStyle
         + "tbody.odd th,tbody.odd td{color:var(--odd)}"
         + ".causes ul{list-style:none;margin:0;padding:0;min-width:15em}.causes li{position:relative;padding:.15em .4em;margin:0 0 .2em}"
         + ".causes .bar{position:absolute;left:0;top:0;bottom:0;z-index:-1;background:var(--band);border-left:3px solid var(--mark);print-color-adjust:exact;-webkit-print-color-adjust:exact}"
-        + ".causes td:last-child{min-width:18em;max-width:34em}.causes tbody th{overflow-wrap:anywhere;min-width:4em}.causes li{isolation:isolate}";
+        + ".causes td:last-child{min-width:18em;max-width:34em}.causes tbody th{overflow-wrap:anywhere;min-width:4em}.causes li{isolation:isolate}"
+        + "@media screen and (max-width:40rem){.causes thead{position:absolute;left:-999rem}.causes tr,.causes td,.causes tbody th{display:block;border:0;padding:.15em 0}.causes tr{border-bottom:1px solid var(--rule);padding:.5em 0}.causes td:last-child{min-width:0}}";
 
     private const string Print =
         "@page{margin:16mm}@media print{html{font-size:10pt}body{font-size:10.5pt}section{break-before:page}section h2{border:0;margin-top:0}main{padding:0;max-width:none}.conclusion{font-size:12.5pt}"

@@ -93,7 +93,7 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
     private string Why(ActionDefinition action)
     {
         CauseProbability[] open = [.. posterior.Causes.Where(c => c.Probability >= 0.05).Take(2)];
-        string between = open.Length < 2 ? "what happened" : $"whether {Clause(open[0])} or {Clause(open[1])}";
+        string between = open.Length < 2 ? "what happened" : $"between '{Clause(open[0])}' and '{Clause(open[1])}'";
         return string.Create(CultureInfo.InvariantCulture, $"It tells best {between}, in {action.Minutes:0.#} min.");
     }
 

@@ -12,7 +12,7 @@ namespace Calx.Engine.Tests.Practicals.Inference.Posterior;
 /// calibration, 2018): groups drawn from the model, held against what the model read backwards says of them. The short run
 /// has wide bounds; figures of the full one stand in docs/methods/causes.md.
 /// </summary>
-public class CalibrationTests
+public class CalibrationTests(ITestOutputHelper figures)
 {
     /// <summary>Chance of a true program failing a chi-square test here.</summary>
     private const double Level = 0.001;
@@ -45,8 +45,10 @@ public class CalibrationTests
                 ]);
         });
 
-        Assert.InRange(ExpectedCalibrationError(judged), 0, LongProofs.Cases(60, 30) / 1000.0);
+        double error = ExpectedCalibrationError(judged);
         double score = judged.Average(j => j.Causes.Sum(c => c.True * Math.Log(Math.Max(c.Probability, 1e-9))));
+        figures.WriteLine($"{Groups} groups: expected calibration error {error:F4}, mean log score {score:F3}");
+        Assert.InRange(error, 0, LongProofs.Cases(60, 30) / 1000.0);
         Assert.InRange(score, -1.6, 0);
         for (int number = 0; number < 3; number++)
         {
@@ -54,8 +56,9 @@ public class CalibrationTests
             int bins = LongProofs.Cases(8, 20);
             double due = Groups / (double)bins;
             double chi = Enumerable.Range(0, bins).Sum(b => Math.Pow(ranks.Count(r => (int)Math.Min(bins - 1, r * bins) == b) - due, 2) / due);
-            Assert.True(chi < ChiSquared.UpperQuantile(Level, bins - 1), $"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom");
             double covered = ranks.Count(r => r is > 0.025 and < 0.975) / (double)Groups;
+            Assert.True(chi < ChiSquared.UpperQuantile(Level, bins - 1), $"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom");
+            figures.WriteLine($"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom, 95 % interval holds {covered:P2}");
             Assert.InRange(covered, 0.94 - LongProofs.Cases(40, 0) / 1000.0, 0.96 + LongProofs.Cases(40, 0) / 1000.0);
         }
     }
