@@ -7,8 +7,8 @@ internal sealed class AtomList
     /// below a thousandth.</summary>
     public const double Depth = 8.5;
 
-    /// <summary>Most atoms of a group.</summary>
-    private const int Most = 12_000;
+    /// <summary>Most atoms of a group: a probability then moves by a few times 1 in 4000 at most.</summary>
+    private const int Most = 4_000;
 
     private readonly List<Atom> kept = [];
     private double greatest = double.NegativeInfinity;

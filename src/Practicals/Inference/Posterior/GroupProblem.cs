@@ -62,7 +62,8 @@ internal sealed class GroupProblem
         FaultEffect.Pen? pen = practical.Faults.Select(f => f.Effect).OfType<FaultEffect.Pen>().FirstOrDefault();
         var rows = new List<WeighedRow>();
         var slips = new List<IReadOnlyList<SlipCandidate>>();
-        foreach (TakenReading reading in taken.Where(r => places.ContainsKey(r.Id)))
+        // In the order of the bench, whatever the order in which they were typed: the same evidence, the same answer.
+        foreach (TakenReading reading in taken.Where(r => places.ContainsKey(r.Id)).OrderBy(r => places[r.Id]))
         {
             decimal division = balance.ResolutionOf(reading.BaseId);
             rows.Add(new WeighedRow(
@@ -70,7 +71,7 @@ internal sealed class GroupProblem
             slips.Add(pen is null ? [] : PenSlips.Displayed(reading.Value, division, pen));
         }
 
-        foreach (TakenReading column in group.DerivedColumns)
+        foreach (TakenReading column in group.DerivedColumns.OrderBy(c => c.Id, StringComparer.Ordinal))
         {
             if (RowOf(practical, column, taken, view, balance, weights) is WeighedRow row)
             {
