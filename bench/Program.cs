@@ -13,6 +13,7 @@ Capability[] capabilities =
     new("bootstrap", typeof(BootstrapBenchmark), BootstrapBeside.Run),
     new("balancing", typeof(BalancingBenchmark), BalancingBeside.Run),
     new("molar-mass", typeof(MolarMassBenchmark), MolarMassBeside.Run),
+    new("posterior", typeof(PosteriorBenchmark), PosteriorBeside.Run),
     new("class-file", typeof(ClassFileBenchmark), ClassFileBounds.Run),
 ];
 

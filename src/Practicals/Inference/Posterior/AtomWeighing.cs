@@ -21,8 +21,8 @@ internal sealed class AtomWeighing
     {
         this.hidden = hidden;
         this.problem = problem;
-        fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
-        exact = new ExactRounding(problem, fit, ratios);
+        fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
+        exact = new ExactRounding(problem.Rows, problem.Unknowns.Count, fit, ratios);
         seen = new SeenEvidence(hidden.Circumstances.Practical, problem.Seen, problem.SilenceCounts);
         grams = new double[problem.Grams.Length];
     }

@@ -37,7 +37,7 @@ internal sealed class CauseSearch
     {
         this.hidden = hidden;
         this.problem = problem;
-        fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
+        fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
         few =
         [
             .. hidden.Blocks.Where(b => b.Set.Count < FaultPrior.MostAtOnce)

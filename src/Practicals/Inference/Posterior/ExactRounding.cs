@@ -2,27 +2,27 @@ namespace Calx.Practicals.Inference.Posterior;
 
 /// <summary>
 /// The exact probability of the rounded digits over the normal law that stood for it, averaged over parts and amounts at one
-/// point by Gauss-Hermite nodes. With noise of half a division and more three nodes along each axis are exact to the
+/// point by Gauss-Hermite nodes. With noise of six tenths of a division and more three nodes along each axis are exact to the
 /// fourth power of the residuals, in which the two laws first differ.
 /// </summary>
 internal sealed class ExactRounding
 {
-    private readonly GroupProblem problem;
+    private readonly int unknowns;
     private readonly PointFit fit;
     private readonly RoundingRatio?[] ratios;
     private readonly (double[] Steps, double LogWeight)[] nodes;
     private readonly double[] swings;
     private readonly double[] residuals;
 
-    public ExactRounding(GroupProblem problem, PointFit fit, RoundingRatios tables)
+    public ExactRounding(WeighedRow[] rows, int unknowns, PointFit fit, RoundingRatios tables)
     {
-        this.problem = problem;
+        this.unknowns = unknowns;
         this.fit = fit;
-        ratios = [.. problem.Rows.Select(r => r.IsReading ? tables.Of(r.DivisionInGrams, r.NoiseInGrams) : null)];
+        ratios = [.. rows.Select(r => r.IsReading ? tables.Of(r.DivisionInGrams, r.NoiseInGrams) : null)];
         double least = ratios.OfType<RoundingRatio>().Select(r => r.NoiseInDivisions).DefaultIfEmpty(1).Min();
-        swings = new double[problem.Unknowns.Count * problem.Rows.Length];
-        residuals = new double[problem.Rows.Length];
-        nodes = Grid(problem.Unknowns.Count, least >= 0.5 ? GaussHermite.Three : least >= 0.3 ? GaussHermite.Five : GaussHermite.Nine);
+        swings = new double[unknowns * rows.Length];
+        residuals = new double[rows.Length];
+        nodes = Grid(unknowns, least >= 0.6 ? GaussHermite.Three : least >= 0.3 ? GaussHermite.Five : GaussHermite.Nine);
     }
 
     /// <summary>Natural logarithm of exact over normal at the point fitted last.</summary>
@@ -30,7 +30,7 @@ internal sealed class ExactRounding
     /// <param name="alsoLeftOut">Another, or -1.</param>
     public double LogRatio(int leftOut, int alsoLeftOut)
     {
-        int d = problem.Unknowns.Count;
+        int d = unknowns;
         fit.Swings(swings);
         for (int row = 0; row < ratios.Length; row++)
         {

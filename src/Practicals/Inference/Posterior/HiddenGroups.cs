@@ -14,8 +14,8 @@ namespace Calx.Practicals.Inference.Posterior;
 internal sealed class HiddenGroups
 {
     private const int PointsWithoutFault = 1024;
-    private const int PointsOfOne = 768;
-    private const int PointsOfTwo = 256;
+    private const int PointsOfOne = 640;
+    private const int PointsOfTwo = 200;
 
     private readonly Dictionary<int, HiddenView> views = [];
     private readonly double[] values;

@@ -41,6 +41,7 @@ internal sealed class HiddenView
         }
 
         Widths = PointWidths.Of(hidden.Blocks, Intercepts, Slopes, usualAmounts, Weighings.Count);
+        Table = new PointTable(Weighings.Count, Amounts, Slopes, Intercepts, Widths);
     }
 
     /// <summary>Rounds of heating.</summary>
@@ -60,6 +61,9 @@ internal sealed class HiddenView
 
     /// <summary>g: point by point, weighing by weighing; what shifts the readings included.</summary>
     public double[] Intercepts { get; }
+
+    /// <summary>The lines of all points.</summary>
+    public PointTable Table { get; }
 
     /// <summary>g²: point by point, weighing by weighing; for how much of the mass's law a point stands.</summary>
     public double[] Widths { get; }

@@ -8,27 +8,29 @@ internal sealed class PointFit
 {
     private const double HalfLogTwoPi = 0.91893853320467274178;
 
-    private readonly HiddenView view;
+    private readonly PointTable table;
     private readonly Unknowns unknowns;
     private readonly WeighedRow[] rows;
     private readonly double[] slopes;
     private readonly double[] factor;
     private readonly double[] solved;
     private readonly double constant;
+    private readonly bool plain;
+    private readonly int[] places;
     private readonly double[] weight;
     private double logWidths;
     private readonly int weighings;
     private readonly int unknownCount;
     private readonly int amounts;
 
-    public PointFit(HiddenView view, Unknowns unknowns, WeighedRow[] rows)
+    public PointFit(PointTable table, Unknowns unknowns, WeighedRow[] rows)
     {
-        this.view = view;
+        this.table = table;
         this.unknowns = unknowns;
         this.rows = rows;
-        weighings = view.Weighings.Count;
+        weighings = table.Weighings;
         unknownCount = unknowns.Count;
-        amounts = view.Amounts;
+        amounts = table.Amounts;
         weight = [.. rows.Select(r => 1 / r.Variance)];
         slopes = new double[rows.Length * unknowns.Count];
         Intercepts = new double[rows.Length];
@@ -44,6 +46,9 @@ internal sealed class PointFit
             }
         }
 
+        // By far the commonest case has a path of its own: one vessel, one amount, readings only.
+        plain = unknowns is { Parts: 1, Count: 2 } && rows.All(r => r.IsReading && r.Places[0].Coefficient == 1);
+        places = [.. rows.Select(r => r.Places[0].Weighing)];
         constant = (0.5 * unknowns.Precisions.Sum(Math.Log)) - rows.Sum(r => HalfLogTwoPi + (0.5 * Math.Log(r.Variance)));
     }
 
@@ -65,6 +70,12 @@ internal sealed class PointFit
     /// <summary>Fits a point.</summary>
     public void Fit(int point, ReadOnlySpan<double> grams)
     {
+        if (plain)
+        {
+            FitTwo(point, grams);
+            return;
+        }
+
         Load(point);
         int d = unknownCount;
         Assemble(grams);
@@ -151,14 +162,59 @@ internal sealed class PointFit
     /// <summary>Residual of a row at the point fitted last, in g.</summary>
     public double ResidualOf(int row) => Pulls[row] / weight[row];
 
+    private void FitTwo(int point, ReadOnlySpan<double> grams)
+    {
+        double[] lines = table.Slopes;
+        double[] starts = table.Intercepts;
+        double[] widths = table.Widths;
+        double product = 1;
+        double a = unknowns.Precisions[0];
+        double b = 0;
+        double c = unknowns.Precisions[1];
+        double e = a * unknowns.Means[0];
+        double f = c * unknowns.Means[1];
+        for (int i = 0; i < places.Length; i++)
+        {
+            int at = (point * weighings) + places[i];
+            double vessel = slopes[2 * i];
+            double slope = slopes[(2 * i) + 1] = lines[at];
+            double variance = rows[i].Variance + widths[at];
+            double w = weight[i] = 1 / variance;
+            product *= variance / rows[i].Variance;
+            double shown = (grams[i] - (Intercepts[i] = starts[at])) * w;
+            a += vessel * vessel * w;
+            b += vessel * slope * w;
+            c += slope * slope * w;
+            e += vessel * shown;
+            f += slope * shown;
+        }
+
+        double first = factor[0] = Math.Sqrt(a);
+        double cross = factor[2] = b / first;
+        double second = factor[3] = Math.Sqrt(c - (cross * cross));
+        double amount = Estimates[1] = (f - (cross * e / first)) / (second * second);
+        double mass = Estimates[0] = (e - (b * amount)) / a;
+        double sum = Square(mass - unknowns.Means[0]) * unknowns.Precisions[0] + (Square(amount - unknowns.Means[1]) * unknowns.Precisions[1]);
+        for (int i = 0; i < places.Length; i++)
+        {
+            double residual = grams[i] - Intercepts[i] - (slopes[2 * i] * mass) - (slopes[(2 * i) + 1] * amount);
+            Pulls[i] = residual * weight[i];
+            sum += residual * Pulls[i];
+        }
+
+        LogEvidence = constant - Math.Log(Math.Sqrt(product) * first * second) - (sum / 2);
+    }
+
+    private static double Square(double value) => value * value;
+
     private void Load(int point)
     {
         int n = weighings;
         int d = unknownCount;
         int m = amounts;
-        double[] lines = view.Slopes;
-        double[] starts = view.Intercepts;
-        double[] widths = view.Widths;
+        double[] lines = table.Slopes;
+        double[] starts = table.Intercepts;
+        double[] widths = table.Widths;
         double product = 1;
         for (int i = 0; i < rows.Length; i++)
         {

@@ -46,6 +46,23 @@ internal sealed class Unknowns
         bool Has(Weighing weighing, Part part) => practical.Reading(weighing.Reading).Pan.Parts.Contains(part.Id);
     }
 
+    /// <summary>One vessel on the pan at every weighing, and one amount.</summary>
+    /// <param name="weighings">How many weighings.</param>
+    /// <param name="vessel">Prior of the vessel.</param>
+    /// <param name="amount">Prior of the amount.</param>
+    public Unknowns(int weighings, AmountPrior vessel, AmountPrior amount)
+    {
+        Parts = 1;
+        Count = 2;
+        Means = [vessel.Mean, amount.Mean];
+        Precisions = [Math.Pow(vessel.StandardDeviation, -2), Math.Pow(amount.StandardDeviation, -2)];
+        parts = new double[weighings, 1];
+        for (int i = 0; i < weighings; i++)
+        {
+            parts[i, 0] = 1;
+        }
+    }
+
     /// <summary>Columns of parts.</summary>
     public int Parts { get; }
 

@@ -92,7 +92,7 @@ public class CalibrationTests(ITestOutputHelper figures)
     private static double BelowSample(CausePosterior posterior, double truth)
     {
         GroupProblem problem = posterior.Problem;
-        var fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
+        var fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
         double sum = 0;
         double[] line = new double[problem.Unknowns.Count];
         line[problem.Unknowns.Parts] = 1;

@@ -15,7 +15,7 @@ public class PointFitTests
         GroupReadings group = Given.Group("1", ("empty", "24.51"), ("before", "24.75"), ("after", "24.87"), ("after2", "24.88"));
         GroupProblem problem = GroupProblem.Of(
             hidden, group, Given.Class(SmallBench.Practical, group).Balance, [new AmountPrior(0.24, 0.048)], silenceCounts: false, Given.Weights);
-        var fit = new PointFit(problem.View, problem.Unknowns, problem.Rows);
+        var fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
         for (int point = 0; point < hidden.Count; point += 7)
         {
             fit.Fit(point, problem.Grams);
