@@ -27,6 +27,6 @@ public class ClassFileBenchmark
     {
         var opened = (TableFile.Opened)TableFile.Read(new MemoryStream(file));
         var taken = (ClassReading.Taken)ClassTableReader.Read(opened.Sheets, practical);
-        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024);
+        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(Causes: false, []));
     }
 }

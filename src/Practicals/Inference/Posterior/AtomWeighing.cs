@@ -15,6 +15,7 @@ internal sealed class AtomWeighing
     private readonly PointFit fit;
     private readonly ExactRounding exact;
     private readonly SeenEvidence seen;
+    private readonly CoolingEvidence? cooling;
     private readonly double[] grams;
 
     private AtomWeighing(HiddenGroups hidden, GroupProblem problem, RoundingRatios ratios)
@@ -24,6 +25,7 @@ internal sealed class AtomWeighing
         fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
         exact = new ExactRounding(problem.Rows, problem.Unknowns.Count, fit, ratios);
         seen = new SeenEvidence(hidden.Circumstances.Practical, problem.Seen, problem.SilenceCounts);
+        cooling = CoolingEvidence.Of(hidden, problem);
         grams = new double[problem.Grams.Length];
     }
 
@@ -86,7 +88,7 @@ internal sealed class AtomWeighing
 
         atom.Estimates = [.. fit.Estimates];
         Judge(atom);
-        atom.LogWeight += seen.LogLikelihood(atom.Counting);
+        atom.LogWeight += seen.LogLikelihood(atom.Counting) + (cooling?.LogLikelihood(atom) ?? 0);
     }
 
     /// <summary>A number left aside takes what the others say of it.</summary>

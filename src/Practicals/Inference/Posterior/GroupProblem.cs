@@ -47,6 +47,9 @@ internal sealed class GroupProblem
     /// <summary>Whether the class notes observations, so that silence says something.</summary>
     public bool SilenceCounts { get; private init; }
 
+    /// <summary>Minutes since the flame was put out at the last weighing, or null where they were not noted.</summary>
+    public double? MinutesCooled { get; private init; }
+
     /// <summary>Finest division among the rows, in g.</summary>
     public double DivisionInGrams { get; private init; }
 
@@ -84,6 +87,7 @@ internal sealed class GroupProblem
             view, new Unknowns(practical, view.Weighings, amounts), [.. rows], [.. slips], SeenBy(practical, group))
         {
             SilenceCounts = silenceCounts,
+            MinutesCooled = CoolingEvidence.MinutesIn(group),
             DivisionInGrams = rows.Select(r => r.DivisionInGrams).DefaultIfEmpty((double)balance.ResolutionInGrams).Min(),
         };
     }

@@ -71,6 +71,18 @@ public class EvidenceTests
         Assert.True(denied < with - 0.05, $"{denied} against {with}");
     }
 
+    /// <summary>30 g of porcelain with its lid is still about 80 K above the room after 6 minutes and 3 K after 26 (cooling law
+    /// of still air, computed): 16 mg low against nothing.</summary>
+    [Fact]
+    public void Minutes_since_the_flame_was_put_out_tell_of_warmth()
+    {
+        GroupReadings group = Given.Group("1", ("empty", "24.51"), ("before", "24.75"), ("after", "24.87"));
+
+        double Warm(string noted) => Of(With(group, noted)).Causes.Single(c => c.Cause == "weighed-warm").Present;
+
+        Assert.True(Warm("flame out 6 min") > 2 * Warm("flame out 26 min"), $"{Warm("flame out 6 min")} against {Warm("flame out 26 min")}");
+    }
+
     [Fact]
     public void A_ready_made_mass_stands_in_for_a_reading_that_is_missing()
     {
