@@ -90,13 +90,6 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
         });
     }
 
-    private string Why(ActionDefinition action)
-    {
-        CauseProbability[] open = [.. posterior.Causes.Where(c => c.Probability >= 0.05).Take(2)];
-        string between = open.Length < 2 ? "what happened" : $"between '{Clause(open[0])}' and '{Clause(open[1])}'";
-        return string.Create(CultureInfo.InvariantCulture, $"It tells best {between}, in {action.Minutes:0.#} min.");
-    }
-
-    private static string Clause(CauseProbability cause) =>
-        cause.Cause == Definition.Causes.AsExpected ? "all went as expected" : cause.Label;
+    private static string Why(ActionDefinition action) => string.Create(
+        CultureInfo.InvariantCulture, $"For its {action.Minutes:0.#} min it tells most of what is still open.");
 }

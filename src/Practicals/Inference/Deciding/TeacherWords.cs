@@ -8,7 +8,10 @@ internal static class TeacherWords
 {
     /// <summary>Says it.</summary>
     public static string Of(CausePosterior posterior, Decision decision, NextStep next) =>
-        $"{What(posterior)} {Do(posterior, decision, next)}";
+        // What comes before all arithmetic comes first here too.
+        decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher } stop
+            ? $"{stop.Why} {What(posterior)}"
+            : $"{What(posterior)} {Do(posterior, decision, next)}";
 
     private static string What(CausePosterior posterior)
     {
@@ -42,7 +45,7 @@ internal static class TeacherWords
 
     private static string Do(CausePosterior posterior, Decision decision, NextStep next)
     {
-        if (decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher or Verdict.CheckReading or Verdict.CannotTell or Verdict.CoolAndReweigh } first)
+        if (decision is Decision.Taken { Verdict: Verdict.CheckReading or Verdict.CannotTell or Verdict.CoolAndReweigh } first)
         {
             return first.Why;
         }

@@ -2,6 +2,7 @@ using Calx.Measurement.Numbers;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Inference.Posterior;
 using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Readings;
 
 namespace Calx.Engine.Tests.Practicals.Inference.Posterior;
@@ -34,6 +35,35 @@ public class EnumerationTests
         Assert.Equal(asExpected, found.AsExpected, 0.01);
         Assert.Equal(lost, found.Causes.Single(c => c.Cause == "product-lost").Probability, 0.01);
         Assert.Equal(damp, found.Causes.Single(c => c.Cause == "damp-vessel").Probability, 0.01);
+    }
+
+    [Fact]
+    public void The_mean_log_score_is_that_of_full_enumeration()
+    {
+        int draws = LongProofs.Cases(3, 60);
+        var circumstances = new Circumstances(SmallBench.Practical);
+        var model = new CauseModel(circumstances, Given.Weights);
+        var drawer = new GroupDrawer(circumstances, Given.Weights, new SimulationPlan(draws, new Balance(0.01, 0.7), rounds: 1, notesObservations: false));
+        double away = 0;
+        for (int n = 1; n <= draws; n++)
+        {
+            SimulatedGroup group = drawer.Draw(31, (ulong)n, n);
+            GroupReadings readings = group.HandedIn();
+            CausePosterior found = model.Of(
+                readings, Given.Class(SmallBench.Practical, readings).Balance, model.UsualAmounts(1), silenceCounts: false);
+            (double asExpected, double lost, double damp) = Enumerate(Read("empty"), Read("before"), Read("after"));
+            away += Score(asExpected, lost, damp) - Score(found.AsExpected, Of("product-lost"), Of("damp-vessel"));
+
+            double Read(string id) => readings.LastOf(id)!.Value.AsDouble;
+
+            double Of(string cause) => found.Causes.Single(c => c.Cause == cause).Probability;
+
+            double Score(double expected, double isLost, double isDamp) => group.Truth.Causes.Count == 0
+                ? Math.Log(expected)
+                : group.Truth.Causes.Average(c => Math.Log(c == "product-lost" ? isLost : isDamp));
+        }
+
+        Assert.InRange(Math.Abs(away) / draws, 0, 0.02);
     }
 
     private static double Grams(string digits)
