@@ -27,7 +27,7 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         if (seen.FirstOrDefault(o => o.Stop) is Observation stop)
         {
             return new Decision.Taken(
-                Verdict.StopTellYourTeacher, Spoiled(), rule, $"Noted: {stop.Label}. That comes before all arithmetic; local rules decide what follows.");
+                Verdict.StopTellYourTeacher, Spoiled(), rule, $"Noted: {stop.Label}; that comes before all arithmetic, and local rules decide what follows.");
         }
 
         if (practical.Findings.Decision is not DecisionDefinition worth || outlook.Of.Next < 0)
@@ -80,10 +80,10 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
             return null;
         }
 
-        string digits = wrong.ProbableDigits is string shown ? $"; the balance more probably showed {shown}" : string.Empty;
+        string digits = wrong.ProbableDigits is string shown ? $", where the balance more probably showed {shown}" : string.Empty;
         string why = string.Create(
             CultureInfo.InvariantCulture,
-            $"Look at '{NameOf(wrong.Reading!)}' again{digits}. Only the display or the paper record can correct it.");
+            $"Look at '{NameOf(wrong.Reading!)}' again{digits}; only the display or the paper record can correct it.");
         return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits);
     }
 

@@ -10,10 +10,10 @@ internal static class TeacherWords
     public static string Of(CausePosterior posterior, Decision decision, NextStep next) =>
         // What comes before all arithmetic comes first here too.
         decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher } stop
-            ? $"{stop.Why} {What(posterior)}"
-            : $"{What(posterior)} {Do(posterior, decision, next)}";
+            ? $"{stop.Why} {What(posterior, decision)}"
+            : $"{What(posterior, decision)} {Do(posterior, decision, next)}";
 
-    private static string What(CausePosterior posterior)
+    private static string What(CausePosterior posterior, Decision decision)
     {
         CauseProbability first = posterior.Causes[0];
         if (first.Cause == Causes.AsExpected)
@@ -31,7 +31,8 @@ internal static class TeacherWords
             return $"The weighings cannot tell these apart ({Percents.Of(tied.Probability)} together): {string.Join("; ", labels)}{more}.";
         }
 
-        string size = first.Detail is string detail ? $", {detail}" : string.Empty;
+        // The reading to look at is named by the sentence on what to do.
+        string size = first.Detail is string detail && decision is not Decision.Taken { Verdict: Verdict.CheckReading } ? $", {detail}" : string.Empty;
         return $"{Strength(first.Probability)} this ({Percents.Of(first.Probability)}): {first.Label}{size}.";
     }
 
@@ -52,12 +53,12 @@ internal static class TeacherWords
 
         if (decision is Decision.Taken { Verdict: Verdict.Reheat } reheat)
         {
-            return $"Heat once more. {reheat.Why}";
+            return $"Heat once more: {char.ToLowerInvariant(reheat.Why[0])}{reheat.Why[1..]}";
         }
 
         if (posterior.Causes[0].Cause != Causes.AsExpected && next is NextStep.Do step)
         {
-            return $"To tell: {step.Label}. {step.Why}";
+            return $"To tell, {step.Label}: {char.ToLowerInvariant(step.Why[0])}{step.Why[1..]}";
         }
 
         string? caution = posterior.Hidden.Circumstances.Practical.Faults.FirstOrDefault(f => f.Cause == posterior.Causes[0].Cause)?.Caution;
