@@ -1,3 +1,4 @@
+using System.Buffers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Slips;
@@ -43,10 +44,11 @@ internal sealed class CauseSearch
             .. hidden.Blocks.Where(b => b.Set.Count < FaultPrior.MostAtOnce)
                 .Select(b => new ThinBlock(b.Set, b.First, Math.Min(b.Count, b.Set.Count == 0 ? 2 * PointsUnderSlip : PointsUnderSlip))),
         ];
-        logs = new double[hidden.Count];
+        // Large and short-lived: lent, so that a class of groups leaves nothing to clear away.
+        logs = ArrayPool<double>.Shared.Rent(hidden.Count);
         int reach = few.Max(b => b.First + b.Count);
-        pulls = new double[reach * problem.Rows.Length];
-        precisions = new double[reach * problem.Rows.Length];
+        pulls = ArrayPool<double>.Shared.Rent(Math.Max(1, reach * problem.Rows.Length));
+        precisions = ArrayPool<double>.Shared.Rent(Math.Max(1, reach * problem.Rows.Length));
     }
 
     /// <summary>Searches.</summary>
@@ -73,7 +75,15 @@ internal sealed class CauseSearch
         }
 
         search.KeepPoints();
+        search.GiveBack();
         return search.atoms.Heavy();
+    }
+
+    private void GiveBack()
+    {
+        ArrayPool<double>.Shared.Return(logs);
+        ArrayPool<double>.Shared.Return(pulls);
+        ArrayPool<double>.Shared.Return(precisions);
     }
 
     private int RowCount => problem.Rows.Length;
