@@ -5,4 +5,6 @@ internal sealed record LessonPlan(
     IReadOnlyList<LessonStep> Steps,
     IReadOnlyList<KitItem> Kit,
     AmountLimits Limits,
+    AmountsDefinition? Amounts,
+    ClassroomDefinition Classroom,
     IReadOnlyList<Hazard> Hazards);

@@ -7,12 +7,15 @@ public sealed class LessonStep(
     StepMinutes minutes,
     IReadOnlyDictionary<string, int> kit,
     string? reading,
-    bool optional,
+    StepPlace place,
     Provenance provenance,
     FilePosition at)
 {
-    /// <summary>The id by which steps hold a balance; every other kit is the practical's own.</summary>
+    /// <summary>The id by which steps hold a balance.</summary>
     public const string Balance = "balance";
+
+    /// <summary>The id by which steps hold the teacher's attention; every other kit is the practical's own.</summary>
+    public const string Teacher = "teacher";
 
     /// <summary>Its id, unique among the steps.</summary>
     public string Id { get; } = id;
@@ -20,17 +23,17 @@ public sealed class LessonStep(
     /// <summary>What is done, for people.</summary>
     public string Label { get; } = label;
 
-    /// <summary>How long it takes.</summary>
+    /// <summary>How long it takes with the usual sample.</summary>
     public StepMinutes Minutes { get; } = minutes;
 
-    /// <summary>How many of each kit a group holds meanwhile, by kit id or <see cref="Balance"/>.</summary>
+    /// <summary>How many of each kit a group holds meanwhile, by kit id, <see cref="Balance"/> or <see cref="Teacher"/>.</summary>
     public IReadOnlyDictionary<string, int> Kit { get; } = kit;
 
     /// <summary>Id of the reading that it takes, or null.</summary>
     public string? Reading { get; } = reading;
 
-    /// <summary>Whether a lesson may leave it out.</summary>
-    public bool Optional { get; } = optional;
+    /// <summary>Where it stands in the lesson, and where else it could.</summary>
+    public StepPlace Place { get; } = place;
 
     /// <summary>How far its times can be trusted.</summary>
     public Standing Standing => provenance.Standing;

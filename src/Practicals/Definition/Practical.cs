@@ -99,6 +99,12 @@ public sealed class Practical
     /// <summary>The most that a class may use.</summary>
     public AmountLimits Limits => lesson.Limits;
 
+    /// <summary>Which amounts a plan looks at and what more of the sample does; null where the limits say enough.</summary>
+    public AmountsDefinition? Amounts => lesson.Amounts;
+
+    /// <summary>What holds of the lesson besides its steps.</summary>
+    public ClassroomDefinition Classroom => lesson.Classroom;
+
     /// <summary>Hazards with their controls.</summary>
     public IReadOnlyList<Hazard> Hazards => lesson.Hazards;
 

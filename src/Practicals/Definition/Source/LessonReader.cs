@@ -5,48 +5,30 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
 {
     public LessonPlan Read(FileMap root, IReadOnlyList<Material> materials)
     {
-        IReadOnlyList<KitItem> kit = root.Each("kit", "a piece of kit", Kit);
+        IReadOnlyList<KitItem> kit = root.Each("kit", "a piece of kit", new KitReader(ids, faults).Item);
+        var classroom = new ClassroomReader(ids, faults);
         return new LessonPlan(
             root.Each("steps", "a step", Step),
             kit,
             Limits(root),
+            classroom.Amounts(root),
+            classroom.Classroom(root),
             root.Each("hazards", "a hazard with its control", map => Hazard(map, materials)));
     }
 
-    private KitItem Kit(FileMap map) => new(
-        map.Id("id", ids.Kit),
-        map.Text("label"),
-        map.Number("perGroup", NumberRange.AboveZero),
-        map.OptionalText("unit"),
-        map.OptionalNumber("spareShare", NumberRange.FromZero) ?? 0,
-        map.Flag("flame"),
-        map.At);
-
-    private LessonStep Step(FileMap map) => new(
-        map.Id("id", ids.Steps),
-        map.Text("label"),
-        Minutes(map),
-        Held(map),
-        map.OptionalReference("reading", ids.Readings),
-        map.Flag("optional"),
-        map.Provenance(),
-        map.At);
-
-    private StepMinutes Minutes(FileMap map)
+    private LessonStep Step(FileMap map)
     {
-        FileNode? value = map.Need("minutes", "[least, likely, most]");
-        double[]? numbers = value is null ? null : map.Numbers(value, ["least", "likely", "most"]);
-        if (numbers is null)
-        {
-            return new StepMinutes(0, 0, 0);
-        }
-
-        if (!(0 <= numbers[0] && numbers[0] <= numbers[1] && numbers[1] <= numbers[2] && numbers[2] > 0))
-        {
-            faults.Add(value!.At, "the times rise from the least over the likely to the most, none below 0");
-        }
-
-        return new StepMinutes(numbers[0], numbers[1], numbers[2]);
+        // What a step refers to comes before it, so its own id is declared last.
+        StepPlace place = new StepPlaceReader(ids, faults).Place(map);
+        return new(
+            map.Id("id", ids.Steps),
+            map.Text("label"),
+            StepTimes.Of(map, "minutes", faults) ?? new StepMinutes(0, 0, 0),
+            Held(map),
+            map.OptionalReference("reading", ids.Readings),
+            place,
+            map.Provenance(),
+            map.At);
     }
 
     private Dictionary<string, int> Held(FileMap map)
@@ -55,7 +37,7 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
         foreach (FileEntry entry in map.Map("kit", "kit held, piece to number")?.Pairs() ?? [])
         {
             int number = map.WholeOf(entry.Value, 1);
-            string? piece = entry.Key.Text == LessonStep.Balance ? LessonStep.Balance : map.ReferenceOf(entry.Key, ids.Kit);
+            string? piece = entry.Key.Text is LessonStep.Balance or LessonStep.Teacher ? entry.Key.Text : map.ReferenceOf(entry.Key, ids.Kit);
             if (piece is not null)
             {
                 held[piece] = number;

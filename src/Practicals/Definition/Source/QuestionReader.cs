@@ -11,7 +11,7 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
 
     public IReadOnlyList<ConclusionDefinition> Conclusions(FileMap root) =>
         root.Each("conclusions", "a conclusion", map => new ConclusionDefinition(
-            map.Id("id", ids.Conclusions), map.Text("label"), map.At));
+            map.Id("id", ids.Conclusions), map.Text("label"), new ConclusionReader(ids, faults).Test(map), map.Flag("optional"), map.At));
 
     public IReadOnlyList<AnswerDefinition> Answers(FileMap root) => root.Each("answers", "an answer", Answer);
 

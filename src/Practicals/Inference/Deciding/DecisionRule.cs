@@ -131,7 +131,7 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
 
     private double Minutes(ActionKind kind) =>
         practical.Actions.FirstOrDefault(a => a.Kind == kind)?.Minutes
-        ?? practical.Steps.Where(s => s.Optional || s.Reading is not null).Sum(s => s.Minutes.Likely);
+        ?? practical.Steps.Where(s => s.Place.Round is StepRound.Again or StepRound.Each).Sum(s => s.Minutes.Likely);
 
     private string NameOf(string weighingId) => ReadingNames.OfId(practical, weighingId);
 

@@ -6,6 +6,9 @@ namespace Calx.Practicals.Model.Faults;
 /// said of the class ('crucibles fired', 'a careful class') has overridden the practical's own numbers.</summary>
 public sealed class Circumstances
 {
+    /// <summary>No amount of sample makes a fault commoner than this (judgement).</summary>
+    public const double MostOften = 0.9;
+
     private readonly double[] rates;
     private readonly ParameterLaw[] laws;
 
@@ -26,8 +29,34 @@ public sealed class Circumstances
         }
     }
 
+    private Circumstances(Circumstances usual, double[] rates)
+    {
+        Practical = usual.Practical;
+        this.rates = rates;
+        laws = usual.laws;
+    }
+
     /// <summary>The practical.</summary>
     public Practical Practical { get; }
+
+    /// <summary>The same class with another amount of sample: what the practical says comes oftener with more of it does,
+    /// up to <see cref="MostOften"/>.</summary>
+    /// <param name="sampleInGrams">The usual mass of a sample, above 0.</param>
+    public Circumstances ForSample(double sampleInGrams)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(sampleInGrams);
+        if (Practical.Amounts is not AmountsDefinition amounts)
+        {
+            return this;
+        }
+
+        double relative = sampleInGrams / amounts.UsualInGrams;
+        return new Circumstances(this, [.. rates.Select(Grown)]);
+
+        double Grown(double rate, int fault) => amounts.Grows.TryGetValue(Practical.Faults[fault].Cause, out double power)
+            ? Math.Min(Math.Max(rate, MostOften), rate * Math.Pow(relative, power))
+            : rate;
+    }
 
     /// <summary>Share of the groups in which a fault happens, 0 to 1, by its place in the practical's list.</summary>
     public double RateOf(int fault) => rates[fault];

@@ -16,7 +16,7 @@ internal static class LawQuantile
         ParameterLaw.Fixed f => f.Value,
         ParameterLaw.Normal n => n.Mean + (n.StandardDeviation * StandardNormal.Quantile(p)),
         ParameterLaw.Rectangular r => r.Low + ((r.High - r.Low) * p),
-        ParameterLaw.Triangular t => Triangular(t, p),
+        ParameterLaw.Triangular t => Triangular(t.Low, t.Mode, t.High, p),
         ParameterLaw.Beta b => b.Low + ((b.High - b.Low) * BetaFunction.Quantile(b.A, b.B, p)),
         ParameterLaw.Exponential e => -e.Mean * Math.Log(1 - p),
         ParameterLaw.Lognormal l => l.Median * Math.Exp(l.SigmaLn * StandardNormal.Quantile(p)),
@@ -28,12 +28,13 @@ internal static class LawQuantile
     /// <summary>The median: for a mixture by bisection over all its components.</summary>
     public static double Median(ParameterLaw law) => law is ParameterLaw.Mixture mixture ? MedianOf(mixture) : Of(law, 0.5);
 
-    private static double Triangular(ParameterLaw.Triangular t, double p)
+    /// <summary>The quantile of a triangular law.</summary>
+    public static double Triangular(double low, double mode, double high, double p)
     {
-        double rise = (t.Mode - t.Low) / (t.High - t.Low);
+        double rise = (mode - low) / (high - low);
         return p < rise
-            ? t.Low + Math.Sqrt(p * (t.High - t.Low) * (t.Mode - t.Low))
-            : t.High - Math.Sqrt((1 - p) * (t.High - t.Low) * (t.High - t.Mode));
+            ? low + Math.Sqrt(p * (high - low) * (mode - low))
+            : high - Math.Sqrt((1 - p) * (high - low) * (high - mode));
     }
 
     /// <summary>Which component of a mixture a number between 0 and 1 falls into, and where within it.</summary>

@@ -74,7 +74,7 @@ public sealed class AdviceFaultTests
     [InlineData(Points, "points: [[6, 78], [9.3, 0]]", "[9.3, 0]", "kelvins above 0 that fall")]
     [InlineData(Points, "points: [[-1, 78], [9.3, 38]]", "[-1, 78]", "expected minutes from 0")]
     [InlineData("cooling: { reading: after", "cooling: { reading: affter", "affter", "there is no reading 'affter'; expected empty, before, after; did you mean after?")]
-    [InlineData("relativeSpread: 0.3", "relativeSpread: 0", "0, standing: computed }\n\nsteps", "expected a number above 0")]
+    [InlineData("relativeSpread: 0.3", "relativeSpread: 0", "0, standing: computed }\n\n# Times", "expected a number above 0")]
     public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason)
     {
         string text = Files.Changed(Files.Magnesium, from, to);

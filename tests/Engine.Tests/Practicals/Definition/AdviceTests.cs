@@ -176,7 +176,9 @@ public sealed class AdviceTests
         int end = text.IndexOf("\nsteps:", StringComparison.Ordinal);
         text = (text[..start] + text[end..])
             .Replace("  asExpected:", "  #asExpected:", StringComparison.Ordinal)
-            .Replace("  decision:", "  #decision:", StringComparison.Ordinal);
+            .Replace("  decision:", "  #decision:", StringComparison.Ordinal)
+            .Replace(", gives: fired", "", StringComparison.Ordinal)
+            .Replace(", gives: cleaned-ribbon", "", StringComparison.Ordinal);
         PracticalReading reading = PracticalReader.Read(text, "f.yaml");
         Assert.Empty(reading.Faults);
         Practical bare = reading.Practical!;

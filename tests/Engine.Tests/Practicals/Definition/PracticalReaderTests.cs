@@ -44,7 +44,7 @@ public sealed class PracticalReaderTests
     [InlineData("{ id: massMagnesium,", "{ id: min,", "min,", "formulas use it for a function")]
     [InlineData("formula: massMagnesium / M(Mg)", "formula: molesOxygen / M(Mg)", "molesOxygen / M(Mg)", "there is no reading or answer 'molesOxygen'")]
     [InlineData("off: { part: lid }", "off: { part: lead }", "lead", "there is no part 'lead'")]
-    [InlineData("kit: { burner: 1 }, standing", "kit: { bruner: 1 }, standing", "bruner", "did you mean burner?")]
+    [InlineData("kit: { burner: 1 }, round: again", "kit: { bruner: 1 }, round: again", "bruner", "did you mean burner?")]
     // Formulas, equations and laws.
     [InlineData("formula: after - before }", "formula: after - * before }", "* before", "a number, name or bracket was expected")]
     [InlineData("formula: massMagnesium / M(Mg)", "formula: massMagnesium / M(Mq)", "Mq", "there is no element Mq")]

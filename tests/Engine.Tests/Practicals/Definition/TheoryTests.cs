@@ -117,7 +117,8 @@ public sealed class TheoryTests
             Parameter sample = practical.Parameters.Single(p => p.Id == "sample");
             var law = Assert.IsType<ParameterLaw.Normal>(sample.Law);
             Assert.True(law.Mean <= practical.Limits.LargestSample, practical.Id);
-            Assert.Contains(practical.Kit, k => k.PerGroup == law.Mean && k.Unit == practical.Limits.Unit);
+            Assert.Contains(practical.Kit, k => k.Need.IsSample && k.Need.Number == law.Mean && k.Need.Unit == practical.Limits.Unit);
+            Assert.Equal(law.Mean, practical.Amounts!.UsualInGrams);
         }
     }
 
