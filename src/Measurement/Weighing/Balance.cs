@@ -100,16 +100,20 @@ public sealed class Balance
     /// (noise gives an exact half no probability), all decimals kept.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The signal is not finite or beyond ± 10¹² steps.</exception>
-    public WrittenNumber Display(double signalInGrams)
+    public WrittenNumber Display(double signalInGrams) => Displayed(StepsOf(signalInGrams));
+
+    /// <summary>The same as a whole number of steps of the display, for use in loops.</summary>
+    /// <inheritdoc cref="Display"/>
+    public long StepsOf(double signalInGrams)
     {
         double steps = Math.Round(signalInGrams / ResolutionInGrams, MidpointRounding.AwayFromZero);
-        if (!(Math.Abs(steps) <= 1e12))
-        {
-            throw new ArgumentOutOfRangeException(nameof(signalInGrams), signalInGrams, "No balance shows so many digits.");
-        }
-
-        return new WrittenNumber((decimal)steps * step.Exact);
+        return Math.Abs(steps) <= 1e12
+            ? (long)steps
+            : throw new ArgumentOutOfRangeException(nameof(signalInGrams), signalInGrams, "No balance shows so many digits.");
     }
+
+    /// <summary>What the display shows at so many steps from zero.</summary>
+    public WrittenNumber Displayed(long steps) => new(steps * step.Exact);
 
     /// <summary>Whether this balance can have shown the digits as written, and if not, why.</summary>
     public ReadingCheck Check(WrittenNumber reading)

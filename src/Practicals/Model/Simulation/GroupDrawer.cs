@@ -17,29 +17,41 @@ internal sealed class GroupDrawer
 
     private readonly FaultSet[] sets;
     private readonly double[] cumulative;
+    private readonly Dictionary<FaultSet, PreparedSet> prepared;
     private readonly FaultSet? wanted;
 
     /// <summary>Makes it ready.</summary>
+    /// <param name="circumstances">The practical and what is said of the class.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="plan">What the class does.</param>
+    /// <param name="tables">Quantiles already worked out for other plans; null starts anew.</param>
     /// <exception cref="ArgumentException">The plan's cause is none of the practical's.</exception>
     /// <exception cref="CannotSimulateException">The plan sets the sample's mass, and no amount is the sample.</exception>
-    public GroupDrawer(Circumstances circumstances, AtomicWeights weights, SimulationPlan plan)
+    public GroupDrawer(Circumstances circumstances, AtomicWeights weights, SimulationPlan plan, LawTableCache? tables = null)
     {
         Practical practical = circumstances.Practical;
         Circumstances = circumstances;
+        Weights = weights;
         Plan = plan;
         Program = new BenchProgram(practical, weights);
         Rule = new CauseRule(circumstances, Program, weights);
         Space = new LatentSpace(circumstances, Program);
-        Laws = new LawTables(circumstances);
+        Laws = new LawTables(circumstances, tables ?? new LawTableCache());
         Most = Math.Max(1, Program.Dimensions.Rounds - 1);
         ByRule = plan.Rounds == 0 && practical.Findings.ConstantMass is not null;
         int fewest = plan.Rounds == 0 ? (ByRule ? 2 : 1) : plan.Rounds;
         First = Math.Min(fewest, Most);
-        Views = [.. Enumerable.Range(1, Most).Select(r => new RoundsView(practical, Program, Rule, r, Most))];
+        string? repeated = practical.Findings.ConstantMass?.Reading;
+        Views = [.. Enumerable.Range(1, Most).Select(r => new RoundsView(practical, Program, Rule, r, Most, repeated))];
         Among = ByRule ? AmongFirst(practical.Findings.ConstantMass!.Reading) : int.MaxValue;
         SampleScale = plan.SampleInGrams is double sample ? sample / MiddleOfSample() : 1;
         wanted = plan.Cause is null ? null : FaultSet.Of(FaultOf(practical, plan.Cause));
-        var prior = new FaultPrior(circumstances);
+        double divisions = practical.Findings.ConstantMass?.ToleranceInDivisions ?? 0;
+        Tolerance = (decimal)(divisions * plan.Balance.ResolutionInGrams);
+        // A millionth of a step lets two whole divisions be two, whatever binary fractions make of them.
+        ToleranceInSteps = (long)(divisions + 1e-6);
+        StepsInOneGram = 1 / plan.Balance.ResolutionInGrams;
+        var prior = new FaultPrior(plan.SampleInGrams is double grams ? circumstances.ForSample(grams) : circumstances);
         sets = [.. prior.Sets.Select(s => s.Set)];
         cumulative = new double[sets.Length];
         double sum = 0;
@@ -47,9 +59,15 @@ internal sealed class GroupDrawer
         {
             cumulative[i] = sum += prior.Sets[i].Probability;
         }
+
+        prepared = sets.Append(wanted ?? FaultSet.None).Distinct()
+            .ToDictionary(s => s, s => new PreparedSet(s, Space, Laws, practical, Program.Dimensions.RangeOf));
+        MostEven = prepared.Values.Max(s => s.Even);
     }
 
     public Circumstances Circumstances { get; }
+
+    public AtomicWeights Weights { get; }
 
     public SimulationPlan Plan { get; }
 
@@ -83,6 +101,24 @@ internal sealed class GroupDrawer
     /// <summary>How much more than usual the sample is.</summary>
     public double SampleScale { get; }
 
+    /// <summary>Greatest difference of two weighings that counts as none, in g.</summary>
+    public decimal Tolerance { get; }
+
+    /// <summary>The same in whole steps of the display.</summary>
+    public long ToleranceInSteps { get; }
+
+    /// <summary>Steps of the display in 1 g.</summary>
+    public double StepsInOneGram { get; }
+
+    /// <summary>Most evenly drawn numbers that a group needs.</summary>
+    public int MostEven { get; }
+
+    /// <summary>A set of faults made ready.</summary>
+    public PreparedSet Prepared(FaultSet set) => prepared[set];
+
+    /// <summary>Draws the faults of a group.</summary>
+    public FaultSet NextSet(RandomStream random) => SetOf(random.NextDouble());
+
     /// <summary>Draws a group.</summary>
     /// <param name="seed">The class's seed.</param>
     /// <param name="stream">The group's stream of random numbers.</param>
@@ -93,8 +129,8 @@ internal sealed class GroupDrawer
         var random = new RandomStream(seed, stream);
         for (int attempt = 0; attempt < MostAttempts; attempt++)
         {
-            FaultSet set = wanted ?? SetOf(random.NextDouble());
-            if (new GroupDraw(this, set, random).Group(number) is SimulatedGroup group
+            FaultSet set = wanted ?? NextSet(random);
+            if (GroupDraw.Group(this, set, random, number) is SimulatedGroup group
                 && (wanted is null || group.Truth.Counting == wanted))
             {
                 return group;

@@ -1,23 +1,19 @@
+using Calx.Measurement.Distributions;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 
 namespace Calx.Practicals.Model.Simulation;
 
-/// <summary>
-/// Quantiles fast enough to draw a million numbers. Laws whose quantile has no closed form are worked out once at evenly
-/// spaced shares and joined by straight lines; the outer sixty-fourths are exact, so that the tails stay as they are. Safe
-/// for several threads.
-/// </summary>
+/// <summary>Quantiles of a practical's laws, fast enough to draw a million numbers. Safe for several threads.</summary>
 internal sealed class LawTables
 {
-    private const int Shares = 1024;
-    private const int Tail = Shares / 64;
-
-    private readonly Dictionary<ParameterLaw, Lazy<double[]>> tables = [];
+    private readonly LawTableCache cache;
+    private readonly Dictionary<ParameterLaw, QuantileTable> tables = [];
 
     /// <summary>Takes a class's laws; a table is worked out when it is first needed.</summary>
-    public LawTables(Circumstances circumstances)
+    public LawTables(Circumstances circumstances, LawTableCache cache)
     {
+        this.cache = cache;
         for (int p = 0; p < circumstances.Practical.Parameters.Count; p++)
         {
             Prepare(circumstances.LawOf(p));
@@ -36,31 +32,23 @@ internal sealed class LawTables
     {
         if (law is ParameterLaw.Mixture mixture)
         {
-            return Of(mixture, p);
+            (ParameterLaw component, double within) = LawQuantile.Component(mixture, p);
+            return Of(component, within);
         }
 
-        if (law is not (ParameterLaw.Beta or ParameterLaw.Gamma) || !tables.TryGetValue(law, out Lazy<double[]>? lazy))
-        {
-            return LawQuantile.Of(law, p);
-        }
-
-        double place = p * Shares;
-        int share = (int)place;
-        if (share < Tail || share >= Shares - Tail)
-        {
-            return LawQuantile.Of(law, p);
-        }
-
-        double[] table = lazy.Value;
-        double low = table[share - Tail];
-        return low + ((place - share) * (table[share - Tail + 1] - low));
+        return law is ParameterLaw.Beta or ParameterLaw.Gamma && tables.TryGetValue(law, out QuantileTable? table)
+            ? table.At(p)
+            : LawQuantile.Of(law, p);
     }
 
-    private double Of(ParameterLaw.Mixture mixture, double p)
+    /// <summary>The same for one law, looked up once.</summary>
+    public Func<double, double> Quantile(ParameterLaw law) => law switch
     {
-        (ParameterLaw law, double within) = LawQuantile.Component(mixture, p);
-        return Of(law, within);
-    }
+        ParameterLaw.Fixed { Value: double value } => _ => value,
+        ParameterLaw.Mixture => p => Of(law, p),
+        ParameterLaw.Beta or ParameterLaw.Gamma when tables.TryGetValue(law, out QuantileTable? table) => table.At,
+        _ => p => LawQuantile.Of(law, p),
+    };
 
     private void Prepare(FaultEffect effect)
     {
@@ -99,18 +87,7 @@ internal sealed class LawTables
         }
         else if (law is ParameterLaw.Beta or ParameterLaw.Gamma)
         {
-            tables[law] = new Lazy<double[]>(() => Table(law));
+            tables[law] = cache.Of(law);
         }
-    }
-
-    private static double[] Table(ParameterLaw law)
-    {
-        double[] table = new double[Shares - (2 * Tail) + 1];
-        for (int i = 0; i < table.Length; i++)
-        {
-            table[i] = LawQuantile.Of(law, (double)(Tail + i) / Shares);
-        }
-
-        return table;
     }
 }

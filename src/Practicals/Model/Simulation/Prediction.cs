@@ -58,13 +58,19 @@ public sealed class Prediction
         ArgumentNullException.ThrowIfNull(weights);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 100);
-        Practical practical = circumstances.Practical;
-        var drawer = new GroupDrawer(circumstances, weights, plan);
-        SimulatedGroup[] groups = SimulatedClass.Many(drawer, draws, seed, FirstStream, threads, cancellation);
+        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
+        return Of(new GroupDrawer(circumstances, weights, plan), draws, seed, options);
+    }
+
+    /// <summary>Predicts what a drawer draws.</summary>
+    internal static Prediction Of(GroupDrawer drawer, int draws, ulong seed, ParallelOptions options)
+    {
+        Practical practical = drawer.Circumstances.Practical;
+        SimulatedGroup[] groups = SimulatedClass.Many(drawer, draws, seed, FirstStream, options);
         return new Prediction(
             draws,
             [.. drawer.Views[^1].Weighings.Select(w => Reading(practical, groups, w)).OfType<PredictedReading>()],
-            [.. practical.Quantities.Select(q => Quantity(practical, groups, q, weights))]);
+            [.. practical.Quantities.Select(q => Quantity(practical, groups, q, drawer.Weights))]);
     }
 
     private static PredictedReading? Reading(Practical practical, SimulatedGroup[] groups, Weighing weighing)

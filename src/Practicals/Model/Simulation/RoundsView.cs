@@ -7,7 +7,7 @@ namespace Calx.Practicals.Model.Simulation;
 /// <summary>The weighings of one number of rounds, with what is asked of each looked up once.</summary>
 internal sealed class RoundsView
 {
-    public RoundsView(Practical practical, BenchProgram program, CauseRule rule, int rounds, int most)
+    public RoundsView(Practical practical, BenchProgram program, CauseRule rule, int rounds, int most, string? repeated)
     {
         Rounds = rounds;
         Weighings = program.Weighings(rounds);
@@ -16,6 +16,8 @@ internal sealed class RoundsView
         Parts = [.. Weighings.Select(w => PartsAt(practical, w))];
         IReadOnlyList<Weighing> all = program.Weighings(most);
         NoiseAt = [.. Weighings.Select(w => all.Select((a, i) => (a, i)).First(x => x.a == w).i)];
+        int[] of = [-1, -1, .. Enumerable.Range(0, Weighings.Count).Where(i => Weighings[i].Reading == repeated)];
+        LastTwo = (of[^2], of[^1]);
     }
 
     /// <summary>Rounds of heating.</summary>
@@ -35,6 +37,9 @@ internal sealed class RoundsView
 
     /// <summary>Place of each among the weighings of most rounds: the same weighing has the same noise.</summary>
     public int[] NoiseAt { get; }
+
+    /// <summary>Places of the last two weighings of the reading that is repeated to constant mass; -1 where there is none.</summary>
+    public (int Before, int Last) LastTwo { get; }
 
     private static int[] PartsAt(Practical practical, Weighing weighing) =>
     [

@@ -64,16 +64,16 @@ public sealed class SimulatedClass
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
         var drawer = new GroupDrawer(circumstances, weights, plan);
-        return new SimulatedClass(drawer, seed, Many(drawer, plan.Groups, seed, firstStream: 1, threads, cancellation));
+        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
+        return new SimulatedClass(drawer, seed, Many(drawer, plan.Groups, seed, firstStream: 1, options));
     }
 
     /// <summary>Draws groups 1, 2 ... side by side, from a stream of random numbers each, one after another.</summary>
     internal static SimulatedGroup[] Many(
-        GroupDrawer drawer, int count, ulong seed, ulong firstStream, int threads, CancellationToken cancellation)
+        GroupDrawer drawer, int count, ulong seed, ulong firstStream, ParallelOptions options)
     {
         var groups = new SimulatedGroup[count];
         groups[0] = drawer.Draw(seed, firstStream, 1);   // a cause that cannot count is told once, not by every thread
-        var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
         try
         {
             Parallel.For(1, count, options, i => groups[i] = drawer.Draw(seed, firstStream + (ulong)i, i + 1));

@@ -45,6 +45,26 @@ internal readonly record struct DisplayDigits(string Digits, int Decimals)
         }
     }
 
+    /// <summary>Where a pair of neighbours that differ begins.</summary>
+    /// <param name="number">Which of them, from 0.</param>
+    public int UnlikePair(int number)
+    {
+        int found = 0;
+        for (int i = 0; i + 1 < Digits.Length; i++)
+        {
+            if (Digits[i] != Digits[i + 1])
+            {
+                found = i;
+                if (number-- == 0)
+                {
+                    break;
+                }
+            }
+        }
+
+        return found;
+    }
+
     /// <summary>With two neighbours swapped.</summary>
     public DisplayDigits Swapped(int first)
     {

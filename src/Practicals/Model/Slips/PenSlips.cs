@@ -65,24 +65,42 @@ internal static class PenSlips
         return written;
     }
 
-    /// <summary>Writes one number with a slip.</summary>
+    /// <summary>Writes one number with a slip: the one of <see cref="Enumerate"/> at which its probabilities, added up in its
+    /// order, pass a number.</summary>
     /// <param name="displayed">What the balance shows, all decimals there.</param>
     /// <param name="shares">Of the kinds of slips.</param>
     /// <param name="even">Evenly drawn between 0 and 1.</param>
     public static WrittenNumber Write(WrittenNumber displayed, FaultEffect.Pen shares, double even)
     {
-        IReadOnlyList<(WrittenNumber Written, double Probability)> all = Enumerate(displayed, shares);
-        double below = 0;
-        foreach ((WrittenNumber written, double probability) in all)
+        if (displayed.Value < 0)
         {
-            below += probability;
-            if (even < below)
-            {
-                return written;
-            }
+            return displayed;
         }
 
-        return all[^1].Written;
+        DisplayDigits digits = DisplayDigits.Of(displayed.Value, displayed.Decimals);
+        double left = even * PossibleShare(digits, shares);
+        int unlike = digits.UnlikePairs;
+        if (unlike > 0 && left < shares.Swapped)
+        {
+            return Plain(digits.Swapped(digits.UnlikePair((int)(left / shares.Swapped * unlike))));
+        }
+
+        left -= unlike > 0 ? shares.Swapped : 0;
+        if (left < shares.WrongDigit)
+        {
+            int slip = (int)(left / shares.WrongDigit * 9 * digits.Digits.Length);
+            int place = Math.Min(slip / 9, digits.Digits.Length - 1);
+            int digit = slip % 9;
+            return Plain(digits.With(place, (char)('0' + digit + ('0' + digit >= digits.Digits[place] ? 1 : 0))));
+        }
+
+        left -= shares.WrongDigit;
+        if (left < shares.WholeGram || !HasZeroToDrop(digits))
+        {
+            return OutByGrams(displayed, left / shares.WholeGram);
+        }
+
+        return WithoutZeros(displayed);
     }
 
     /// <summary>Every other number that the balance may have shown though this one is written, the likeliest first.</summary>
@@ -157,6 +175,25 @@ internal static class PenSlips
     private static double PossibleShare(DisplayDigits digits, FaultEffect.Pen shares) =>
         (digits.UnlikePairs > 0 ? shares.Swapped : 0) + shares.WrongDigit + shares.WholeGram
         + (HasZeroToDrop(digits) ? shares.DroppedZero : 0);
+
+    private static WrittenNumber OutByGrams(WrittenNumber displayed, double even)
+    {
+        double left = even * PossibleGrams(displayed.Value);
+        decimal away = 0;
+        foreach ((decimal grams, double share) in WholeGrams)
+        {
+            if (displayed.Value + grams >= 0)
+            {
+                away = grams;
+                if ((left -= share) < 0)
+                {
+                    break;
+                }
+            }
+        }
+
+        return Plain(DisplayDigits.Of(displayed.Value + away, displayed.Decimals));
+    }
 
     private static double PossibleGrams(decimal displayed) => WholeGrams.Where(g => displayed + g.Grams >= 0).Sum(g => g.Share);
 

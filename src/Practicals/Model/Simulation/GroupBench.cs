@@ -1,0 +1,247 @@
+using Calx.Measurement.Distributions;
+using Calx.Measurement.Numbers;
+using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Program;
+using Calx.Practicals.Model.Slips;
+
+namespace Calx.Practicals.Model.Simulation;
+
+/// <summary>
+/// A bench on which one invented group after another is drawn: first what is hidden, then round after round what it weighs
+/// and writes. Nothing is made anew for a group, so that a lesson of twelve takes microseconds. One belongs to one thread.
+/// </summary>
+internal sealed class GroupBench
+{
+    private readonly GroupDrawer drawer;
+    private readonly Practical practical;
+    private readonly Balance balance;
+    private readonly BenchState state;
+    private readonly double[] even;
+    private readonly double[] noise;
+    private readonly double[] shift;
+    private readonly double[] sum;
+    private readonly long[] steps;
+    private readonly Func<ParameterLaw, double, double> quantile;
+    private Befallen part;
+    private Befallen pen;
+    private WrittenNumber slipped;
+
+    public GroupBench(GroupDrawer drawer)
+    {
+        this.drawer = drawer;
+        practical = drawer.Circumstances.Practical;
+        balance = drawer.Plan.Balance;
+        state = drawer.Program.NewState();
+        int most = drawer.Views[^1].Weighings.Count;
+        even = new double[drawer.MostEven];
+        Values = new double[drawer.Program.Dimensions.Count];
+        PartsInGrams = new double[practical.Parts.Count];
+        (noise, shift, sum) = (new double[most], new double[most], new double[most]);
+        MassesInGrams = new double[most];
+        steps = new long[most];
+        Differences = new double[practical.Faults.Count];
+        quantile = drawer.Laws.Of;
+        View = drawer.Views[0];
+    }
+
+    /// <summary>The faults at work.</summary>
+    public FaultSet Set { get; private set; }
+
+    /// <summary>The numbers of the walk.</summary>
+    public double[] Values { get; }
+
+    /// <summary>Mass of each part.</summary>
+    public double[] PartsInGrams { get; }
+
+    /// <summary>The weighings that the group took.</summary>
+    public RoundsView View { get; private set; }
+
+    /// <summary>What was to be weighed at each, parts included.</summary>
+    public double[] MassesInGrams { get; }
+
+    /// <summary>How far each fault that adds to a weighing moves the key difference.</summary>
+    public double[] Differences { get; }
+
+    /// <summary>Place of the weighing that was written down wrongly, or -1.</summary>
+    public int Slip { get; private set; }
+
+    /// <summary>What faults add to a weighing.</summary>
+    public double ShiftInGrams(int weighing) => sum[weighing];
+
+    /// <summary>What the balance showed, in steps of its display.</summary>
+    public long StepsShown(int weighing) => steps[weighing];
+
+    /// <summary>What the group wrote.</summary>
+    public WrittenNumber Written(int weighing) => weighing == Slip ? slipped : balance.Displayed(steps[weighing]);
+
+    /// <summary>The same as a double, in g.</summary>
+    public double WrittenInGrams(int weighing) =>
+        weighing == Slip ? slipped.AsDouble : steps[weighing] / drawer.StepsInOneGram;
+
+    /// <summary>Draws a group.</summary>
+    /// <param name="set">The faults at work.</param>
+    /// <param name="random">The group's random numbers.</param>
+    /// <returns>False where the bench has no answer to these numbers.</returns>
+    public bool Draw(FaultSet set, RandomStream random)
+    {
+        Set = set;
+        PreparedSet prepared = drawer.Prepared(set);
+        random.Fill(even.AsSpan(0, prepared.Even));
+        for (int i = 0; i < Values.Length; i++)
+        {
+            Values[i] = prepared.Quantiles[i](even[i]);
+        }
+
+        PutAmounts(prepared, random);
+        for (int p = 0; p < PartsInGrams.Length; p++)
+        {
+            PartsInGrams[p] = MassOf(practical.Parts[p].Mass, random);
+        }
+
+        random.FillNormal(noise);
+        part = new Befallen(random.NextDouble(), random.NextDouble());
+        pen = new Befallen(random.NextDouble(), random.NextDouble());
+        for (int rounds = drawer.First; ; rounds++)
+        {
+            View = drawer.Views[rounds - 1];
+            if (!Weigh(prepared))
+            {
+                return false;
+            }
+
+            if (!drawer.ByRule || rounds == drawer.Most || IsConstant())
+            {
+                return true;
+            }
+        }
+    }
+
+    /// <summary>How far shifts move the key difference.</summary>
+    /// <param name="shifts">Of each weighing.</param>
+    /// <param name="ownSize">Takes the largest shift itself where later weighings replaced all that are shifted.</param>
+    public double Moved(ReadOnlySpan<double> shifts, bool ownSize)
+    {
+        double moved = 0;
+        double largest = 0;
+        bool replaced = true;
+        for (int i = 0; i < View.Weighings.Count; i++)
+        {
+            moved += View.Coefficients[i] * shifts[i];
+            replaced &= shifts[i] == 0 || View.Coefficients[i] == 0;
+            largest = Math.Abs(shifts[i]) > Math.Abs(largest) ? shifts[i] : largest;
+        }
+
+        return replaced && ownSize ? largest : moved;
+    }
+
+    private void PutAmounts(PreparedSet prepared, RandomStream random)
+    {
+        foreach (int p in drawer.Rule.Amounts)
+        {
+            Range range = drawer.Program.Dimensions.RangeOf(p);
+            for (int i = range.Start.Value; i < range.End.Value; i++)
+            {
+                for (int redrawn = 0; Values[i] <= 0; redrawn++)
+                {
+                    Values[i] = redrawn < GroupDrawer.MostAttempts
+                        ? prepared.Quantiles[i](random.NextDouble())
+                        : throw CannotSimulateException.NoAmount(practical.Parameters[p].Id);
+                }
+
+                Values[i] *= p == drawer.Sample ? drawer.SampleScale : 1;
+            }
+        }
+    }
+
+    private static double MassOf(MassRange range, RandomStream random) => range.High > range.Low
+        ? LawQuantile.Triangular(range.Low, range.Typical, range.High, random.NextDouble())
+        : range.Typical;
+
+    private bool Weigh(PreparedSet prepared)
+    {
+        int count = View.Weighings.Count;
+        drawer.Program.Walk(Values, View.Rounds, state, MassesInGrams);
+        Shift(prepared, count);
+        for (int i = 0; i < count; i++)
+        {
+            foreach (int p in View.Parts[i])
+            {
+                MassesInGrams[i] += PartsInGrams[p];
+            }
+
+            double signal = MassesInGrams[i] + sum[i] + (balance.RepeatabilityInGrams * noise[View.NoiseAt[i]]);
+            if (!double.IsFinite(signal))
+            {
+                return false;
+            }
+
+            steps[i] = balance.StepsOf(signal);
+        }
+
+        Slip = prepared.Pen is null ? -1 : (int)(pen.Where * Math.Min(drawer.Among, count));
+        if (Slip >= 0)
+        {
+            slipped = PenSlips.Write(balance.Displayed(steps[Slip]), prepared.Pen!, pen.How);
+        }
+
+        return true;
+    }
+
+    /// <summary>What faults add to each weighing; how far each moves the key difference is kept.</summary>
+    private void Shift(PreparedSet prepared, int count)
+    {
+        Array.Clear(sum);
+        Array.Clear(Differences);
+        foreach (int fault in prepared.Faults)
+        {
+            bool off = practical.Faults[fault].Effect is FaultEffect.Off;
+            if (off)
+            {
+                PartOff((FaultEffect.Off)practical.Faults[fault].Effect, count);
+            }
+            else
+            {
+                drawer.Space.Shift(Set, fault, even, quantile, View.Weighings, shift.AsSpan(0, count), Math.Min(drawer.Among, count));
+            }
+
+            Differences[fault] = Moved(shift, ownSize: off);
+            for (int i = 0; i < count; i++)
+            {
+                sum[i] += shift[i];
+            }
+        }
+    }
+
+    /// <summary>A part is missing at one of the weighings that should have it, or, as likely, at that and all later ones.</summary>
+    private void PartOff(FaultEffect.Off off, int count)
+    {
+        Array.Clear(shift);
+        int missing = practical.Parts.Select((p, i) => (p, i)).First(x => x.p.Id == off.Part).i;
+        int[] at = [.. Enumerable.Range(0, count).Where(i => View.Parts[i].Contains(missing))];
+        int among = at.Count(i => i < drawer.Among);
+        int first = (int)(part.Where * among);
+        for (int k = first; among > 0 && k < (part.How < 0.5 ? at.Length : first + 1); k++)
+        {
+            shift[at[k]] = -PartsInGrams[missing];
+        }
+    }
+
+    /// <summary>The trade's rule on what the group wrote.</summary>
+    private bool IsConstant()
+    {
+        (int before, int last) = View.LastTwo;
+        if (before < 0)
+        {
+            return false;
+        }
+
+        return Slip == before || Slip == last
+            ? Math.Abs(Written(last).Value - Written(before).Value) <= drawer.Tolerance
+            : Math.Abs(steps[last] - steps[before]) <= drawer.ToleranceInSteps;
+    }
+
+    /// <summary>Where among the weighings a fault strikes, and how: two evenly drawn numbers.</summary>
+    private readonly record struct Befallen(double Where, double How);
+}
