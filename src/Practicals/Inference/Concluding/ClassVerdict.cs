@@ -1,0 +1,227 @@
+using Calx.Measurement.Distributions;
+using Calx.Measurement.Statistics;
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Inference.Concluding;
+
+/// <summary>
+/// What a class's readings say of a conclusion, from its groups' values: the sign test where a mass is said to move, two
+/// one-sided tests where it is said to stay, and for a number the pooled value with odd groups set aside. The same rules as
+/// for a class that has been taught (docs/methods/class-result.md), on numbers only. One belongs to one thread.
+/// </summary>
+internal sealed class ClassVerdict
+{
+    /// <summary>With fewer groups no split of signs is unlikely enough at 5 % two-sided, 2 · ½⁵ = 6 %.</summary>
+    private const int FewestForSigns = 6;
+
+    private const int FewestForScatter = 5;
+    private const double Limit = 3.5;
+    private const double Level = 0.05;
+
+    private static readonly double Quartile = StandardNormal.Quantile(0.75);
+
+    private readonly double[] values;
+    private readonly double[] errors;
+    private readonly double[] apart;
+    private readonly double[] tables;
+    private readonly int[] splits;
+
+    /// <summary>Prepares it for classes of so many groups.</summary>
+    public ClassVerdict(int groups)
+    {
+        (values, errors, apart) = (new double[groups], new double[groups], new double[groups]);
+        tables = new double[groups + 1];
+        splits = new int[groups + 1];
+        for (int n = 1; n <= groups; n++)
+        {
+            splits[n] = LeastMajority(n);
+        }
+    }
+
+    /// <summary>Judges whether a mass moves or stays.</summary>
+    /// <param name="rule">The conclusion; one on a number is asked of <see cref="Pool"/> and <see cref="ConclusionRule.OfPooled"/>.</param>
+    /// <param name="of">The quantity in each group; groups that have none are left out.</param>
+    /// <param name="divisionInGrams">The step of the coarsest balance.</param>
+    public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, double divisionInGrams) => rule.Test switch
+    {
+        ConclusionTest.Moves moves => Direction(rule, of, moves.Up),
+        ConclusionTest.Stays => Sameness(of, divisionInGrams),
+        _ => throw new ArgumentException("A number is pooled first.", nameof(rule)),
+    };
+
+    /// <summary>Pools a number over the groups that are not odd.</summary>
+    /// <param name="rule">Any conclusion of the practical: it knows which change is impossible.</param>
+    /// <param name="of">The number in each group; groups that have none are left out.</param>
+    /// <param name="changes">The change of mass in each group.</param>
+    /// <returns>The pooled value, not found where no group is left, and how many of its uncertainties a 95 % interval reaches to
+    /// either side.</returns>
+    public (MeasuredValue Value, double CoverageFactor) Pool(
+        ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<MeasuredValue> changes)
+    {
+        int kept = Keep(rule, of, changes);
+        if (kept == 0)
+        {
+            return (new MeasuredValue(double.NaN, double.NaN), ConclusionRule.Normal95);
+        }
+
+        PooledResult pooled = RandomEffects.FromKnownUncertainties(values.AsSpan(0, kept), errors.AsSpan(0, kept));
+        return (new MeasuredValue(pooled.Value, pooled.StandardUncertainty), Factor(kept));
+    }
+
+    /// <summary>The fewest of n signs one way whose split chance alone would not make.</summary>
+    private static int LeastMajority(int n)
+    {
+        for (int most = (n / 2) + 1; most <= n; most++)
+        {
+            // P(X ≥ most) of a binomial with chance ½ is a regularised incomplete beta function of ½.
+            if (2 * BetaFunction.RegularizedIncomplete(most, n - most + 1, 0.5) < Level)
+            {
+                return most;
+            }
+        }
+
+        return int.MaxValue;
+    }
+
+    private Bearing Direction(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, bool up)
+    {
+        int rose = 0;
+        int fell = 0;
+        int found = 0;
+        int kept = 0;
+        double sum = 0;
+        double variance = 0;
+        foreach (MeasuredValue value in of)
+        {
+            if (!value.IsFound)
+            {
+                continue;
+            }
+
+            // What binary fractions leave of 'no change' is far below any division.
+            rose += value.Value > 1e-10 ? 1 : 0;
+            fell += value.Value < -1e-10 ? 1 : 0;
+            found++;
+            if (!rule.IsImpossible(value))
+            {
+                kept++;
+                sum += value.Value;
+                variance += value.StandardUncertainty * value.StandardUncertainty;
+            }
+        }
+
+        if (kept == 0)
+        {
+            return Bearing.Open;
+        }
+
+        if (found < FewestForSigns)
+        {
+            bool clear = Math.Abs(sum) > ConclusionRule.Normal95 * Math.Sqrt(variance);
+            return !clear ? Bearing.Open : sum > 0 == up ? Bearing.Right : Bearing.Wrong;
+        }
+
+        int most = Math.Max(rose, fell);
+        return rose + fell == 0 || most < splits[rose + fell] ? Bearing.Open : rose > fell == up ? Bearing.Right : Bearing.Wrong;
+    }
+
+    private Bearing Sameness(ReadOnlySpan<MeasuredValue> of, double divisionInGrams)
+    {
+        int found = 0;
+        double variance = 0;
+        foreach (MeasuredValue value in of)
+        {
+            if (value.IsFound)
+            {
+                values[found++] = value.Value;
+                variance += value.StandardUncertainty * value.StandardUncertainty;
+            }
+        }
+
+        if (found == 0)
+        {
+            return Bearing.Open;
+        }
+
+        (double Low, double High) band = (-2 * divisionInGrams, 2 * divisionInGrams);
+        ReadOnlySpan<double> known = values.AsSpan(0, found);
+        EquivalenceResult result = found < FewestForSigns
+            ? Equivalence.OfEstimate(Summary.Mean(known), Math.Sqrt(variance) / found, double.PositiveInfinity, band)
+            : Equivalence.OfMean(known, band.Low, band.High);
+        return result switch
+        {
+            EquivalenceResult.WithinBounds => Bearing.Right,
+            EquivalenceResult.BeyondBounds => Bearing.Wrong,
+            _ => Bearing.Open,
+        };
+    }
+
+    /// <summary>Sets odd groups aside: impossible ones, then those far from the median by the modified z-score.</summary>
+    private int Keep(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<MeasuredValue> changes)
+    {
+        int kept = 0;
+        for (int i = 0; i < of.Length; i++)
+        {
+            if (of[i].IsFound && !(changes.Length > i && rule.IsImpossible(changes[i])))
+            {
+                (values[kept], errors[kept]) = (of[i].Value, of[i].StandardUncertainty);
+                kept++;
+            }
+        }
+
+        if (kept < FewestForScatter)
+        {
+            return kept;
+        }
+
+        double median = MedianOf(values, kept);
+        double own = MedianOf(errors, kept);
+        double scale = Math.Max(Deviation(median, kept), own);
+        int ordinary = 0;
+        for (int i = 0; i < kept; i++)
+        {
+            if (Math.Abs(values[i] - median) <= Limit * scale)
+            {
+                (values[ordinary], errors[ordinary]) = (values[i], errors[i]);
+                ordinary++;
+            }
+        }
+
+        return ordinary;
+    }
+
+    private double MedianOf(double[] numbers, int count)
+    {
+        numbers.AsSpan(0, count).CopyTo(apart);
+        return SortedMedian(count);
+    }
+
+    private double Deviation(double median, int count)
+    {
+        for (int i = 0; i < count; i++)
+        {
+            apart[i] = Math.Abs(values[i] - median);
+        }
+
+        // The factor that makes it the standard deviation of a normal law.
+        return SortedMedian(count) / Quartile;
+    }
+
+    private double SortedMedian(int count)
+    {
+        apart.AsSpan(0, count).Sort();
+        return count % 2 == 1 ? apart[count / 2] : (apart[(count / 2) - 1] + apart[count / 2]) / 2;
+    }
+
+    /// <summary>Student's t for the number of groups pooled; known uncertainties where there is one.</summary>
+    private double Factor(int kept)
+    {
+        if (kept < 2)
+        {
+            return ConclusionRule.Normal95;
+        }
+
+        tables[kept] = tables[kept] == 0 ? StudentT.Quantile(0.975, kept - 1) : tables[kept];
+        return tables[kept];
+    }
+}

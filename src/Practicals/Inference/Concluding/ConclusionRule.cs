@@ -1,0 +1,166 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Distributions;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+
+namespace Calx.Practicals.Inference.Concluding;
+
+/// <summary>
+/// Whether readings bear a conclusion out: of one group, and of a whole class (docs/methods/conclusions.md). The two are told
+/// apart on purpose: what one group cannot say, twelve together often can, and twelve can be wrong together.
+/// </summary>
+internal sealed class ConclusionRule
+{
+    /// <summary>Two-sided 95 % point of the normal law.</summary>
+    public static readonly double Normal95 = StandardNormal.Quantile(0.975);
+
+    private const double UsualDivisions = 2;
+
+    private readonly double divisions;
+    private readonly double[] candidates;
+    private readonly int right;
+    private readonly double accepted;
+    private readonly ExpectedChange expect;
+
+    private ConclusionRule(
+        Practical practical, ConclusionDefinition conclusion, ConclusionTest test, AtomicWeights weights)
+    {
+        Conclusion = conclusion;
+        Test = test;
+        Lines = new QuantityLines(practical, practical.Quantities.First(q => q.Id == test.Quantity), weights);
+        divisions = practical.Findings.ConstantMass?.ToleranceInDivisions ?? UsualDivisions;
+        expect = practical.Findings.Expect;
+        candidates = test is ConclusionTest.Chooses chooses
+            ? [.. (chooses.Among.Count > 0 ? chooses.Among : practical.Findings.Alternatives.Select(a => a.ExpectedFraction(weights).Value)).Order()]
+            : [];
+        if (test is ConclusionTest.Chooses or ConclusionTest.Within)
+        {
+            accepted = new IdealRun(practical, weights).Accepted(test.Quantity);
+            right = Nearest(accepted);
+        }
+    }
+
+    /// <summary>The conclusion.</summary>
+    public ConclusionDefinition Conclusion { get; }
+
+    /// <summary>What it says.</summary>
+    public ConclusionTest Test { get; }
+
+    /// <summary>The quantity that it says it of.</summary>
+    public QuantityLines Lines { get; }
+
+    /// <summary>Prepares the conclusions of a practical that readings can decide.</summary>
+    public static IReadOnlyList<ConclusionRule> All(Practical practical, AtomicWeights weights) =>
+        [.. practical.Conclusions.Where(c => c.Test is not null).Select(c => new ConclusionRule(practical, c, c.Test!, weights))];
+
+    /// <summary>What one group's readings say.</summary>
+    /// <param name="last">The last weighing of each reading, by its place in the practical's list, in g.</param>
+    /// <param name="u">Standard uncertainty of one weighing, in g.</param>
+    /// <param name="divisionInGrams">The step of the group's balance.</param>
+    public Bearing OfGroup(ReadOnlySpan<double> last, double u, double divisionInGrams)
+    {
+        MeasuredValue value = Lines.Of(last, u);
+        if (!value.IsFound)
+        {
+            return Bearing.Open;
+        }
+
+        // A millionth of a division lets two whole divisions be two, whatever binary fractions make of them.
+        double least = (divisions + 1e-6) * divisionInGrams;
+        switch (Test)
+        {
+            case ConclusionTest.Moves moves:
+                return Math.Abs(value.Value) <= least ? Bearing.Open : value.Value > 0 == moves.Up ? Bearing.Right : Bearing.Wrong;
+            case ConclusionTest.Stays:
+                return Math.Abs(value.Value) <= least ? Bearing.Right : Bearing.Wrong;
+            case ConclusionTest.Within within:
+                double edge = Math.Clamp(value.Value, accepted * (1 - within.Share), accepted * (1 + within.Share));
+                return edge == value.Value ? Bearing.Right
+                    : Math.Abs(Lines.DistanceFrom(edge, last, u)) > Normal95 ? Bearing.Wrong : Bearing.Open;
+            default:
+                return Chosen(value.Value, new GroupDistance(Lines, last, u));
+        }
+    }
+
+    /// <summary>What a class says of a number that its groups have pooled.</summary>
+    /// <param name="pooled">The pooled value and its uncertainty.</param>
+    /// <param name="coverageFactor">How many standard uncertainties a 95 % interval reaches to either side.</param>
+    public Bearing OfPooled(MeasuredValue pooled, double coverageFactor)
+    {
+        if (!pooled.IsFound)
+        {
+            return Bearing.Open;
+        }
+
+        double reach = coverageFactor * pooled.StandardUncertainty;
+        if (Test is ConclusionTest.Within within)
+        {
+            double edge = Math.Clamp(pooled.Value, accepted * (1 - within.Share), accepted * (1 + within.Share));
+            return edge == pooled.Value ? Bearing.Right : Math.Abs(pooled.Value - edge) > reach ? Bearing.Wrong : Bearing.Open;
+        }
+
+        if (!(pooled.Value > 0))
+        {
+            return Bearing.Open;
+        }
+
+        int nearest = Nearest(pooled.Value);
+        for (int i = 0; i < candidates.Length; i++)
+        {
+            if (i != nearest && Math.Abs(pooled.Value - candidates[i]) <= reach)
+            {
+                return Bearing.Open;
+            }
+        }
+
+        return nearest == right ? Bearing.Right : Bearing.Wrong;
+    }
+
+    /// <summary>A change of mass that cannot be what it seems: the wrong way by more than the balance explains.</summary>
+    public bool IsImpossible(MeasuredValue change) => expect switch
+    {
+        ExpectedChange.Rises => change.Value < -2 * change.StandardUncertainty,
+        ExpectedChange.Falls => change.Value > 2 * change.StandardUncertainty,
+        _ => false,
+    };
+
+    /// <summary>The nearest of the numbers, by their ratio, once every other is excluded.</summary>
+    private Bearing Chosen(double value, GroupDistance distance)
+    {
+        if (!(value > 0))
+        {
+            return Bearing.Open;
+        }
+
+        int nearest = Nearest(value);
+        for (int i = 0; i < candidates.Length; i++)
+        {
+            if (i != nearest && !(Math.Abs(distance.From(candidates[i])) > Normal95))
+            {
+                return Bearing.Open;
+            }
+        }
+
+        return nearest == right ? Bearing.Right : Bearing.Wrong;
+    }
+
+    private int Nearest(double value)
+    {
+        int nearest = 0;
+        for (int i = 1; i < candidates.Length; i++)
+        {
+            // Between two numbers the border is where it is as many times the lower as the upper is times it.
+            nearest = value * value > candidates[i - 1] * candidates[i] ? i : nearest;
+        }
+
+        return nearest;
+    }
+
+    /// <summary>How far one group's readings lie from giving a number.</summary>
+    private readonly ref struct GroupDistance(QuantityLines lines, ReadOnlySpan<double> last, double u)
+    {
+        private readonly ReadOnlySpan<double> last = last;
+
+        public double From(double value) => lines.DistanceFrom(value, last, u);
+    }
+}

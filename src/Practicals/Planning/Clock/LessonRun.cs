@@ -1,0 +1,309 @@
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Planning.Clock;
+
+/// <summary>Runs one lesson after another of one plan. One belongs to one thread; a lesson follows from the seed and its number
+/// alone.</summary>
+internal sealed class LessonRun
+{
+    private readonly LessonRoute route;
+    private readonly PlanSettings settings;
+    private readonly LessonRules rules;
+    private readonly ReheatDraws? reheats;
+    private readonly WorkSimulation simulation;
+    private readonly GroupAtWork[] groups;
+    private readonly NextActivity next;
+    private readonly bool lateness;
+    private readonly bool stepwise;
+    private LessonDraws draws;
+    private ulong seed;
+    private int lesson;
+    private int spares;
+    private int heatings;
+    private double flameOut;
+    private double weighed;
+
+    /// <summary>Prepares it.</summary>
+    /// <param name="settings">The plan.</param>
+    /// <param name="route">Its route.</param>
+    /// <param name="rules">What it goes by.</param>
+    /// <param name="reheats">How often groups heat; null for as often as planned.</param>
+    /// <param name="trace">Where every step is noted, or null. Steps that need nothing shared are then taken one by one, which
+    /// changes no time.</param>
+    public LessonRun(PlanSettings settings, LessonRoute route, LessonRules rules, ReheatDraws? reheats, List<WorkSpan>? trace = null)
+    {
+        this.settings = settings;
+        this.route = route;
+        this.rules = rules;
+        this.reheats = reheats;
+        lateness = settings.Practical.Classroom.LateShare > 0;
+        stepwise = trace is not null;
+        simulation = new WorkSimulation([.. route.Things.Select(t => t.Units)], route.Needs, settings.Groups) { Trace = trace };
+        groups = [.. Enumerable.Range(0, settings.Groups).Select(_ => new GroupAtWork())];
+        Minutes = new GroupMinutes[settings.Groups];
+        OpeningMinutes = new double[route.Opening.Length];
+        next = Next;
+    }
+
+    /// <summary>When the class was through with what it does together at the beginning of the last lesson.</summary>
+    public double OpeningEnd { get; private set; }
+
+    /// <summary>How long each step of the opening took in the last lesson.</summary>
+    public double[] OpeningMinutes { get; }
+
+    /// <summary>What the last calls are reckoned from, of the last lesson.</summary>
+    public GroupMinutes[] Minutes { get; }
+
+    /// <summary>How the shared things were used in the last lesson.</summary>
+    public IReadOnlyList<SharedUse> Shared => simulation.Shared;
+
+    /// <summary>Runs a lesson.</summary>
+    public LessonOutcome Run(ulong seedOfAll, int number)
+    {
+        (seed, lesson) = (seedOfAll, number);
+        draws = new LessonDraws(seed, lesson);
+        (spares, heatings, flameOut, weighed, OpeningEnd) = (rules.Spares, 0, 0, 0, 0);
+        for (int i = 0; i < route.Opening.Length; i++)
+        {
+            OpeningMinutes[i] = Duration(-1, route.Opening[i], 0);
+            OpeningEnd += OpeningMinutes[i];
+        }
+
+        for (int g = 0; g < groups.Length; g++)
+        {
+            groups[g].Clear();
+            Minutes[g] = default;
+            if (rules.BreakShare > 0 && draws.Even(g, Use(0, UseOf.Breaking)) is double even && even < rules.BreakShare)
+            {
+                // The same number says in which trial and heating: what is left of it is evenly spread again.
+                double rest = even / rules.BreakShare * settings.Trials;
+                groups[g].BreaksInTrial = (int)rest;
+                groups[g].BreaksInRound = (int)((rest - (int)rest) * settings.Heatings);
+            }
+        }
+
+        double end = simulation.Run(next);
+        return new LessonOutcome(end, flameOut, weighed, groups.Count(g => g.HasJoined), heatings);
+    }
+
+    private Activity Next(int person, double minute)
+    {
+        GroupAtWork group = groups[person];
+        double busy = 0;
+        if (group.Now is RouteStep ended)
+        {
+            group.Now = null;
+            busy = End(person, group, ended, minute);
+        }
+        else if (group.Part == RoutePart.Start)
+        {
+            busy = StartOf(person);
+            group.GoTo(RoutePart.Before);
+        }
+
+        while (true)
+        {
+            RouteStep? step = StepOf(group, person, minute + busy);
+            bool alone = step is { Together: false, Need: < 0 } && !stepwise;
+            if (!alone && busy > 0)
+            {
+                return Activity.Work(busy);
+            }
+
+            if (step is null)
+            {
+                return Activity.Done;
+            }
+
+            Begin(person, group, step, minute + busy);
+            group.At++;
+            double minutes = Duration(step.Together ? -1 : person, step, Slot(group));
+            if (!alone)
+            {
+                group.Now = step;
+                return step.Together ? Activity.Together(minutes, step.Index) : Activity.Work(minutes, step.Need, step.Index);
+            }
+
+            busy += minutes;
+            busy += End(person, group, step, minute + busy);
+        }
+    }
+
+    /// <summary>The step that a group comes to, parts of the route that are done left behind; null where nothing is left.</summary>
+    private RouteStep? StepOf(GroupAtWork group, int person, double minute)
+    {
+        while (group.Part != RoutePart.Over)
+        {
+            RouteStep[] steps = StepsOf(group);
+            if (group.At < steps.Length)
+            {
+                return steps[group.At];
+            }
+
+            GoOn(group, person, minute);
+        }
+
+        return null;
+    }
+
+    private RouteStep[] StepsOf(GroupAtWork group) => group.Part switch
+    {
+        RoutePart.Before => route.Before,
+        RoutePart.TrialBefore => route.TrialBefore,
+        RoutePart.Heating => group.Round == 0 ? route.FirstRound : route.AgainRound,
+        RoutePart.TrialAfter => route.TrialAfter,
+        _ => route.After,
+    };
+
+    private (int First, int Last) FlamesOf(GroupAtWork group) => group.Round == 0 ? route.FirstFlames : route.AgainFlames;
+
+    private void GoOn(GroupAtWork group, int person, double minute)
+    {
+        switch (group.Part)
+        {
+            case RoutePart.Before:
+                BeginTrial(group, person, minute);
+                break;
+            case RoutePart.TrialBefore:
+                group.GoTo(RoutePart.Heating);
+                break;
+            case RoutePart.Heating when group.Round + 1 < group.Rounds:
+                group.Round++;
+                group.GoTo(RoutePart.Heating);
+                break;
+            case RoutePart.Heating:
+                group.GoTo(RoutePart.TrialAfter);
+                break;
+            case RoutePart.TrialAfter when group.Trial + 1 < settings.Trials:
+                group.Trial++;
+                BeginTrial(group, person, minute);
+                break;
+            case RoutePart.TrialAfter:
+                group.GoTo(RoutePart.After);
+                break;
+            default:
+                group.GoTo(RoutePart.Over);
+                Minutes[person].Ready = Minutes[person].Ready == 0 ? minute : Minutes[person].Ready;
+                break;
+        }
+    }
+
+    private void BeginTrial(GroupAtWork group, int person, double minute)
+    {
+        int trial = (group.Trial * 8) + Math.Min(group.NewStarts, 7);
+        group.Round = 0;
+        group.Rounds = route.FirstRound.Length == 0 ? 0 : reheats?.Of(seed, lesson, person, trial) ?? settings.Heatings;
+        heatings += group.Rounds;
+        group.GoTo(RoutePart.TrialBefore);
+        Minutes[person].TrialBegan = minute;
+    }
+
+    private void Begin(int person, GroupAtWork group, RouteStep step, double minute)
+    {
+        if (step.Together && Minutes[person].Ready == 0)
+        {
+            Minutes[person].Ready = minute;
+        }
+
+        if (group.Part == RoutePart.Heating && group.At == FlamesOf(group).First)
+        {
+            (Minutes[person].HeatBegan, Minutes[person].ReheatBegan) = group.Round == 0 ? (minute, 0) : (Minutes[person].HeatBegan, minute);
+        }
+    }
+
+    /// <summary>What the end of a step brings about; the minutes that a broken vessel costs at once.</summary>
+    private double End(int person, GroupAtWork group, RouteStep step, double minute)
+    {
+        weighed = step.Step.Reading is not null ? Math.Max(weighed, minute) : weighed;
+        if (!step.Flame)
+        {
+            return 0;
+        }
+
+        flameOut = Math.Max(flameOut, minute);
+        if (group.Part != RoutePart.Heating)
+        {
+            return 0;
+        }
+
+        if (group.Round == 0)
+        {
+            Minutes[person].HeatEnded = minute;
+        }
+        else
+        {
+            Minutes[person].ReheatEnded = minute;
+        }
+
+        bool breaks = group.At - 1 == FlamesOf(group).Last && group.Trial == group.BreaksInTrial && group.Round == Math.Min(group.BreaksInRound, group.Rounds - 1);
+        return breaks ? Break(person, group, minute) : 0;
+    }
+
+    private double Break(int person, GroupAtWork group, double minute)
+    {
+        group.BreaksInTrial = -1;
+        if (spares == 0 || minute > rules.StartAgainBy)
+        {
+            group.HasJoined = true;
+            heatings -= group.Rounds - group.Round - 1;
+            group.GoTo(RoutePart.After);
+            return 0;
+        }
+
+        spares--;
+        group.NewStarts++;
+        double fetching = route.NewStart.QuickQuantile(draws.Even(person, Use(group.NewStarts, UseOf.NewStart)));
+        heatings -= group.Rounds - group.Round - 1;
+        BeginTrial(group, person, minute + fetching);
+        return fetching;
+    }
+
+    /// <summary>A latecomer, or a group of the second wave, begins later.</summary>
+    private double StartOf(int person)
+    {
+        double start = OpeningEnd + (person % 2 == 1 ? settings.StaggerInMinutes : 0);
+        ClassroomDefinition classroom = settings.Practical.Classroom;
+        return lateness && draws.Even(person, Use(0, UseOf.Lateness)) < classroom.LateShare
+            ? start + route.LateBy.QuickQuantile(draws.Even(person, Use(1, UseOf.Lateness)))
+            : start;
+    }
+
+    private double Duration(int person, RouteStep step, int slot)
+    {
+        double own = step.Factor * step.Minutes.QuickQuantile(draws.Even(person, slot + step.Index));
+        double meanwhile = 0;
+        foreach (RouteStep other in step.Meanwhile)
+        {
+            meanwhile += other.Factor * other.Minutes.QuickQuantile(draws.Even(person, slot + other.Index));
+        }
+
+        if (step.MeanwhileOnce.Length > 0 && (step.Step.Place.Per != StepPer.Trial || IsLastTime(groups[person])))
+        {
+            foreach (RouteStep other in step.MeanwhileOnce)
+            {
+                meanwhile += other.Factor * other.Minutes.QuickQuantile(draws.Even(person, other.Index));
+            }
+        }
+
+        return Math.Max(own, meanwhile);
+    }
+
+    private bool IsLastTime(GroupAtWork group) => group.Trial + 1 >= settings.Trials && group.Round + 1 >= group.Rounds;
+
+    /// <summary>Where a group's random numbers of this trial and heating begin.</summary>
+    private int Slot(GroupAtWork group) => group.Part switch
+    {
+        RoutePart.Before or RoutePart.After => 0,
+        _ => route.StepCount * (1 + group.Round + (16 * ((group.Trial * 8) + Math.Min(group.NewStarts, 7)))),
+    };
+
+    /// <summary>Numbers that belong to no step.</summary>
+    private static int Use(int number, UseOf use) => (1 << 24) + (number * 8) + (int)use;
+
+    private enum UseOf
+    {
+        Breaking,
+        NewStart,
+        Lateness,
+    }
+}

@@ -1,0 +1,139 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Planning.Amounts;
+using Calx.Practicals.Planning.Clock;
+
+namespace Calx.Practicals.Planning.Ways;
+
+/// <summary>
+/// Searches for plans that fit: every set of up to five changes, in the order of what they ask of people, until enough fit well.
+/// What takes longer than the lesson even without any queue is not simulated, and a plan that fits well is not made heavier. What
+/// a way costs the conclusion counts against it like effort (docs/methods/planning.md).
+/// </summary>
+internal sealed class WaySearch(PlanSettings settings, PlanTables tables, AmountSearch amounts, ulong seed, ParallelOptions parallel)
+{
+    private const int MostChanges = 5;
+    private const int MostWays = 6;
+    private const int QuickLessons = 120;
+    private const int Lessons = 1500;
+
+    /// <summary>At most so many ways that ask for the same heavy things, so that other ways are seen too.</summary>
+    private const int MostAlike = 2;
+
+    /// <summary>The same in the list that is handed over.</summary>
+    private const int MostShownAlike = 3;
+
+    /// <summary>A change of so much effort is heavy: another lesson.</summary>
+    private const int Heavy = 4;
+
+    /// <summary>A plan whose steps alone, at their means, take so much longer than the lesson hardly ever fits.</summary>
+    private const double Slack = 2;
+
+    private readonly ConcurrentDictionary<string, Lazy<AmountPoint>> points = new(StringComparer.Ordinal);
+
+    /// <summary>The ways, the best first: those that fit well before those that are tight, the lighter before the heavier.</summary>
+    /// <param name="now">What the plan as it is comes to.</param>
+    public IReadOnlyList<PlanWay> Ways(AmountPoint now)
+    {
+        IReadOnlyList<PlanChange> changes = PlanChanges.Of(settings);
+        var found = new List<Candidate>();
+        var all = Enumerable.Range(1, MostChanges).SelectMany(size => Choose(changes, size, 0)).GroupBy(c => c.Sum(x => x.Effort)).OrderBy(g => g.Key);
+        foreach (IGrouping<int, PlanChange[]> level in all)
+        {
+            if (Varied(found.Where(c => c.Quick >= LessonForecast.FitsWell)).Count() >= MostWays)
+            {
+                break;
+            }
+
+            Candidate[] tried = [.. level.Where(c => !found.Any(f => f.Quick >= LessonForecast.FitsWell && f.IsPartOf(c))).Select(c => new Candidate(c, settings))];
+            Parallel.ForEach(tried, parallel, c => c.Quick = MayFit(c.Settings) ? Simulator(c.Settings).Fits(QuickLessons).Value : 0);
+            found.AddRange(tried.Where(c => c.Quick >= LessonForecast.FitsNot - 0.1));
+        }
+
+        Candidate[] best = [.. Varied(found.OrderByDescending(c => c.Quick >= LessonForecast.FitsWell - 0.03).ThenBy(c => c.Effort).ThenByDescending(c => c.Quick), 3).Take(2 * MostWays)];
+        var ways = new PlanWay[best.Length];
+        Parallel.For(0, best.Length, parallel, i => ways[i] = Way(best[i], now));
+        PlanWay[] ranked = [.. ways.Where(w => w.Fits.Value >= LessonForecast.FitsNot)
+            .OrderByDescending(w => w.Fits.Value >= LessonForecast.FitsWell)
+            .ThenBy(w => w.Burden).ThenByDescending(w => w.Fits.Value)
+            .ThenBy(w => string.Join(' ', w.Ids), StringComparer.Ordinal)];
+        return [.. ranked.Where((way, i) => ranked.Take(i).Count(other => Heavies(other) == Heavies(way)) < MostShownAlike).Take(MostWays)];
+
+        string Heavies(PlanWay way) => string.Join(' ', changes.Where(c => c.Effort >= Heavy && way.Ids.Contains(c.Id)).Select(c => c.Subject));
+    }
+
+    private static IEnumerable<Candidate> Varied(IEnumerable<Candidate> candidates, int times = 1) =>
+        candidates.GroupBy(c => c.HeavyOnes).SelectMany(g => g.Take(MostAlike * times)).OrderBy(c => c.Effort);
+
+    private static IEnumerable<PlanChange[]> Choose(IReadOnlyList<PlanChange> changes, int size, int from)
+    {
+        if (size == 0)
+        {
+            yield return [];
+            yield break;
+        }
+
+        for (int i = from; i < changes.Count; i++)
+        {
+            foreach (PlanChange[] rest in Choose(changes, size - 1, i + 1))
+            {
+                if (rest.All(r => r.Subject != changes[i].Subject))
+                {
+                    yield return [changes[i], .. rest];
+                }
+            }
+        }
+    }
+
+    private LessonSimulator Simulator(PlanSettings plan) =>
+        new(plan, tables.Durations, tables.DrawersOf(plan), seed, new ParallelOptions { MaxDegreeOfParallelism = 1, CancellationToken = parallel.CancellationToken });
+
+    private PlanWay Way(Candidate candidate, AmountPoint now) => new(
+        [.. candidate.Changes.Select(c => c.Id)],
+        [.. candidate.Changes.Select(c => c.Label)],
+        [.. candidate.Changes.Select(c => c.Cost)],
+        candidate.Effort,
+        candidate.Settings,
+        Simulator(candidate.Settings).Fits(Lessons),
+        PointOf(candidate.Settings).ClassRight,
+        now.ClassRight);
+
+    /// <summary>What the class can conclude does not depend on the clock, so plans that differ only there share it. The whole class
+    /// counts, also where it comes in halves.</summary>
+    private AmountPoint PointOf(PlanSettings plan)
+    {
+        PlanSettings whole = plan.Students < settings.Students ? plan.WithClass(settings.Groups, settings.Students) : plan;
+        string key = string.Create(
+            CultureInfo.InvariantCulture, $"{whole.Groups} {whole.Trials} {whole.Heatings} {whole.Balances.Count} {string.Join(' ', whole.AllConditions)}");
+        return points.GetOrAdd(key, _ => new Lazy<AmountPoint>(() => amounts.PointOf(whole))).Value;
+    }
+
+    /// <summary>Whether a group that waits for nothing can be done, at the steps' means.</summary>
+    private bool MayFit(PlanSettings plan)
+    {
+        var route = new LessonRoute(plan, tables.Durations);
+        double trial = Sum(route.TrialBefore) + Sum(route.FirstRound) + ((plan.Heatings - 1) * Sum(route.AgainRound)) + Sum(route.TrialAfter);
+        return Sum(route.Opening) + Sum(route.Before) + (plan.Trials * trial) + Sum(route.After) <= plan.Minutes + Slack;
+
+        static double Sum(RouteStep[] steps) => steps.Sum(s => s.Factor * s.Minutes.Mean);
+    }
+
+    /// <summary>Some changes together.</summary>
+    private sealed class Candidate(PlanChange[] changes, PlanSettings settings)
+    {
+        public PlanChange[] Changes { get; } = changes;
+
+        public PlanSettings Settings { get; } = changes.Aggregate(settings, (plan, change) => change.Apply(plan));
+
+        public int Effort { get; } = changes.Sum(c => c.Effort);
+
+        /// <summary>Probability that it fits, from a few lessons.</summary>
+        public double Quick { get; set; }
+
+        /// <summary>Its heavy changes, by which candidates are alike.</summary>
+        public string HeavyOnes { get; } = string.Join(' ', changes.Where(c => c.Effort >= Heavy).Select(c => c.Subject));
+
+        public bool IsPartOf(PlanChange[] others) => Changes.All(others.Contains);
+    }
+}

@@ -1,0 +1,111 @@
+using System.Globalization;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Planning.Amounts;
+
+namespace Calx.Practicals.Planning.Words;
+
+/// <summary>What is to be said of a plan's amounts, a sentence each.</summary>
+internal static class AmountWords
+{
+    /// <summary>A bias is worth a sentence from here on, and when it is more than the class's own scatter.</summary>
+    private const double BiasThatCounts = 0.03;
+
+    /// <summary>The sentences.</summary>
+    public static IEnumerable<string> Of(Plan plan)
+    {
+        foreach (ConclusionDefinition conclusion in plan.Undecidable)
+        {
+            string quantity = conclusion.Test!.Quantity;
+            string why = plan.Identifiability.Undetermined.First(m => m.Quantity.Id == quantity).Why;
+            yield return $"The class cannot conclude that {conclusion.Label}. {why}";
+        }
+
+        AmountPoint planned = plan.Amounts.Planned;
+        if (planned.Chances.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return Verdict(plan, planned);
+        yield return Range(plan);
+        if (Scatter(plan, planned) is string scatter)
+        {
+            yield return scatter;
+        }
+    }
+
+    private static string Verdict(Plan plan, AmountPoint planned)
+    {
+        string sample = Grams(planned.SampleInGrams);
+        string who = plan.Settings.Groups == 1 ? "one group" : string.Create(CultureInfo.InvariantCulture, $"a class of {plan.Settings.Groups} groups");
+        bool sure = planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray;
+        ConclusionChance worst = planned.Chances.MinBy(c => c.ClassRight.Value)!;
+        if (sure)
+        {
+            return $"{sample} is enough: {who} comes to every conclusion, {Odds.Times(planned.ClassRight)} even to the hardest, that {worst.Conclusion.Label}.";
+        }
+
+        string wrong = planned.ClassWrong > AmountAdvice.Astray ? $", and {Odds.Times(planned.ClassWrong)} to a wrong one" : "";
+        string tooLittle = plan.Amounts.Smallest is AmountPoint smallest && planned.SampleInGrams < smallest.SampleInGrams
+            ? "too little" : "not sure enough";
+        return $"{sample} is {tooLittle}: with {Balances(plan)} {Alone(worst)}; {who} comes to it {Odds.Times(worst.ClassRight.Value)}{wrong}.";
+    }
+
+    /// <summary>What one group sees, as it would tell it.</summary>
+    private static string Alone(ConclusionChance chance)
+    {
+        double open = 1 - chance.GroupRight.Value - chance.GroupWrong.Value;
+        string said = chance.Conclusion.Test switch
+        {
+            ConclusionTest.Moves { Up: true } => $"{Odds.Of(open, "group", "groups")} would see no gain",
+            ConclusionTest.Moves => $"{Odds.Of(open, "group", "groups")} would see no loss",
+            _ => $"{Odds.Of(open, "group", "groups")} alone could not say whether {chance.Conclusion.Label}",
+        };
+        return said + (chance.GroupWrong.Value >= 0.02 ? $", and {Odds.Of(chance.GroupWrong.Value, "group", "groups")} would say something else" : "");
+    }
+
+    private static string Range(Plan plan)
+    {
+        AmountAdvice amounts = plan.Amounts;
+        string largest = Grams(amounts.LargestInGrams);
+        if (amounts.Curve.Count == 0)
+        {
+            return "The practical's file does not say which amounts may be tried.";
+        }
+
+        if (amounts.Smallest is not AmountPoint smallest)
+        {
+            return $"No amount up to {largest}, the most that a class may use, makes the class sure enough of every conclusion; the best is {Grams(amounts.Best!.SampleInGrams)}.";
+        }
+
+        return amounts.Best is AmountPoint best && best.SampleInGrams > smallest.SampleInGrams
+            ? $"From {Grams(smallest.SampleInGrams)} the class is sure enough; more than {Grams(best.SampleInGrams)} hardly helps, and more than {largest} no class may use."
+            : $"From {Grams(smallest.SampleInGrams)} the class is sure enough, and more hardly helps; more than {largest} no class may use.";
+    }
+
+    private static string? Scatter(Plan plan, AmountPoint planned)
+    {
+        QuantityDefinition key = plan.Settings.Practical.Quantities.First(q => q.Id == plan.Settings.Practical.Findings.Key);
+        if (planned.GroupSpread is not double group)
+        {
+            return null;
+        }
+
+        string one = string.Create(CultureInfo.InvariantCulture, $"Groups' values of '{key.Label}' will scatter by {100 * group:F0} %");
+        if (planned is not { ClassSpread: double all, ClassBias: double bias })
+        {
+            return one + ".";
+        }
+
+        string sentence = string.Create(CultureInfo.InvariantCulture, $"{one}, classes' by {100 * all:F1} %");
+        return Math.Abs(bias) > Math.Max(BiasThatCounts, all)
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{sentence}, about a value {100 * Math.Abs(bias):F0} % {(bias < 0 ? "below" : "above")} the accepted one: averaging does not remove that.")
+            : sentence + ".";
+    }
+
+    private static string Balances(Plan plan) => plan.Settings.Balances.Count == 1 ? "this balance" : "these balances";
+
+    private static string Grams(double grams) => string.Create(CultureInfo.InvariantCulture, $"{grams:0.######} g");
+}

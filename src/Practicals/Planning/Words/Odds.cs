@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace Calx.Practicals.Planning.Words;
+
+/// <summary>Probabilities as a teacher says them.</summary>
+internal static class Odds
+{
+    private static readonly (int Some, int Of, string Words)[] Fractions =
+    [
+        (1, 10, "one in ten"), (1, 5, "one in five"), (1, 4, "one in four"), (1, 3, "one in three"), (2, 5, "two in five"),
+        (1, 2, "every second"), (3, 5, "three in five"), (2, 3, "two in three"), (3, 4, "three in four"), (4, 5, "four in five"),
+        (9, 10, "nine in ten"),
+    ];
+
+    /// <summary><c>98 times in 100</c>, or what one says near 0 and 1.</summary>
+    public static string Times(double probability) => Math.Round(100 * probability) switch
+    {
+        < 1 => "hardly ever",
+        > 99 => "practically always",
+        1 => "once in 100",
+        double times => string.Create(CultureInfo.InvariantCulture, $"{times:F0} times in 100"),
+    };
+
+    /// <summary><c>one group in three</c>, or how many in 100 where no simple fraction is near.</summary>
+    /// <param name="share">0 to 1.</param>
+    /// <param name="one">What is counted, one of it.</param>
+    /// <param name="many">Several of it.</param>
+    public static string Of(double share, string one, string many)
+    {
+        (int Some, int Of, string Words) nearest = Fractions.MinBy(f => Math.Abs(share - ((double)f.Some / f.Of)));
+        if (Math.Abs(share - ((double)nearest.Some / nearest.Of)) <= 0.025)
+        {
+            string[] words = nearest.Words.Split(' ', 2);
+            return words[1] == "second" ? $"every second {one}" : $"{words[0]} {(nearest.Some == 1 ? one : many)} {words[1]}";
+        }
+
+        return Math.Round(100 * share) switch
+        {
+            < 1 => $"hardly a {one}",
+            > 99 => $"nearly every {one}",
+            1 => $"1 {one} in 100",
+            double number => string.Create(CultureInfo.InvariantCulture, $"{number:F0} {many} in 100"),
+        };
+    }
+}
