@@ -6,7 +6,7 @@ internal sealed class ClassroomReader(IdTables ids, FaultList faults)
     /// <summary>The amounts, or null where the file has none.</summary>
     public AmountsDefinition? Amounts(FileMap root)
     {
-        if (root.Map("amounts", "the amounts") is not FileMap map)
+        if (root.Map("amounts", "the choice of amounts") is not FileMap map)
         {
             return null;
         }

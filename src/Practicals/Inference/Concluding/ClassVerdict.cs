@@ -41,24 +41,23 @@ internal sealed class ClassVerdict
     /// <summary>Judges whether a mass moves or stays.</summary>
     /// <param name="rule">The conclusion; one on a number is asked of <see cref="Pool"/> and <see cref="ConclusionRule.OfPooled"/>.</param>
     /// <param name="of">The quantity in each group; groups that have none are left out.</param>
+    /// <param name="impossible">Whether each group's readings are impossible.</param>
     /// <param name="divisionInGrams">The step of the coarsest balance.</param>
-    public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, double divisionInGrams) => rule.Test switch
+    public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible, double divisionInGrams) => rule.Test switch
     {
-        ConclusionTest.Moves moves => Direction(rule, of, moves.Up),
+        ConclusionTest.Moves moves => Direction(of, impossible, moves.Up),
         ConclusionTest.Stays => Sameness(of, divisionInGrams),
         _ => throw new ArgumentException("A number is pooled first.", nameof(rule)),
     };
 
     /// <summary>Pools a number over the groups that are not odd.</summary>
-    /// <param name="rule">Any conclusion of the practical: it knows which change is impossible.</param>
     /// <param name="of">The number in each group; groups that have none are left out.</param>
-    /// <param name="changes">The change of mass in each group.</param>
+    /// <param name="impossible">Whether each group's readings are impossible.</param>
     /// <returns>The pooled value, not found where no group is left, and how many of its uncertainties a 95 % interval reaches to
     /// either side.</returns>
-    public (MeasuredValue Value, double CoverageFactor) Pool(
-        ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<MeasuredValue> changes)
+    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible)
     {
-        int kept = Keep(rule, of, changes);
+        int kept = Keep(of, impossible);
         if (kept == 0)
         {
             return (new MeasuredValue(double.NaN, double.NaN), ConclusionRule.Normal95);
@@ -83,7 +82,7 @@ internal sealed class ClassVerdict
         return int.MaxValue;
     }
 
-    private Bearing Direction(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, bool up)
+    private Bearing Direction(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible, bool up)
     {
         int rose = 0;
         int fell = 0;
@@ -91,8 +90,9 @@ internal sealed class ClassVerdict
         int kept = 0;
         double sum = 0;
         double variance = 0;
-        foreach (MeasuredValue value in of)
+        for (int i = 0; i < of.Length; i++)
         {
+            MeasuredValue value = of[i];
             if (!value.IsFound)
             {
                 continue;
@@ -102,7 +102,7 @@ internal sealed class ClassVerdict
             rose += value.Value > 1e-10 ? 1 : 0;
             fell += value.Value < -1e-10 ? 1 : 0;
             found++;
-            if (!rule.IsImpossible(value))
+            if (!impossible[i])
             {
                 kept++;
                 sum += value.Value;
@@ -157,12 +157,12 @@ internal sealed class ClassVerdict
     }
 
     /// <summary>Sets odd groups aside: impossible ones, then those far from the median by the modified z-score.</summary>
-    private int Keep(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<MeasuredValue> changes)
+    private int Keep(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible)
     {
         int kept = 0;
         for (int i = 0; i < of.Length; i++)
         {
-            if (of[i].IsFound && !(changes.Length > i && rule.IsImpossible(changes[i])))
+            if (of[i].IsFound && !impossible[i])
             {
                 (values[kept], errors[kept]) = (of[i].Value, of[i].StandardUncertainty);
                 kept++;

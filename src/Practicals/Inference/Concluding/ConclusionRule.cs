@@ -20,7 +20,6 @@ internal sealed class ConclusionRule
     private readonly double[] candidates;
     private readonly int right;
     private readonly double accepted;
-    private readonly ExpectedChange expect;
 
     private ConclusionRule(
         Practical practical, ConclusionDefinition conclusion, ConclusionTest test, AtomicWeights weights)
@@ -29,7 +28,6 @@ internal sealed class ConclusionRule
         Test = test;
         Lines = new QuantityLines(practical, practical.Quantities.First(q => q.Id == test.Quantity), weights);
         divisions = practical.Findings.ConstantMass?.ToleranceInDivisions ?? UsualDivisions;
-        expect = practical.Findings.Expect;
         candidates = test is ConclusionTest.Chooses chooses
             ? [.. (chooses.Among.Count > 0 ? chooses.Among : practical.Findings.Alternatives.Select(a => a.ExpectedFraction(weights).Value)).Order()]
             : [];
@@ -115,14 +113,6 @@ internal sealed class ConclusionRule
 
         return nearest == right ? Bearing.Right : Bearing.Wrong;
     }
-
-    /// <summary>A change of mass that cannot be what it seems: the wrong way by more than the balance explains.</summary>
-    public bool IsImpossible(MeasuredValue change) => expect switch
-    {
-        ExpectedChange.Rises => change.Value < -2 * change.StandardUncertainty,
-        ExpectedChange.Falls => change.Value > 2 * change.StandardUncertainty,
-        _ => false,
-    };
 
     /// <summary>The nearest of the numbers, by their ratio, once every other is excluded.</summary>
     private Bearing Chosen(double value, GroupDistance distance)

@@ -30,7 +30,7 @@ internal sealed class ClassSampler
     private readonly PlanSettings settings;
     private readonly IReadOnlyList<ConclusionRule> rules;
     private readonly ConclusionRule[] numbers;
-    private readonly QuantityLines change;
+    private readonly ImpossibleRule impossibleRule;
     private readonly QuantityLines? key;
     private readonly double accepted;
     private readonly GroupDrawer[] drawers;
@@ -39,7 +39,7 @@ internal sealed class ClassSampler
     private readonly double[] last;
     private readonly double[] one;
     private readonly MeasuredValue[][] found;
-    private readonly MeasuredValue[] changes;
+    private readonly bool[] impossible;
     private readonly ClassVerdict verdict;
 
     /// <summary>Prepares it.</summary>
@@ -54,8 +54,8 @@ internal sealed class ClassSampler
         this.rules = rules;
         drawers = tables.DrawersOf(settings);
         benches = [.. drawers.Select(d => new GroupBench(d))];
-        change = Lines(practical.Findings.Change);
-        key = keyIsFound ? Lines(practical.Findings.Key) : null;
+        impossibleRule = new ImpossibleRule(practical, tables.Weights, keyIsFound);
+        key = keyIsFound ? new QuantityLines(practical, practical.Quantities.First(q => q.Id == practical.Findings.Key), tables.Weights) : null;
         accepted = key is null ? 0 : new IdealRun(practical, tables.Weights).Accepted(practical.Findings.Key);
         numbers = [.. rules.Where(r => r.Test is ConclusionTest.Chooses or ConclusionTest.Within).DistinctBy(r => r.Test.Quantity)];
         string[] readings = [.. practical.Readings.Select(r => r.Id)];
@@ -63,10 +63,8 @@ internal sealed class ClassSampler
         last = new double[readings.Length];
         one = new double[readings.Length];
         found = [.. rules.Select(_ => new MeasuredValue[settings.Groups])];
-        changes = new MeasuredValue[settings.Groups];
+        impossible = new bool[settings.Groups];
         verdict = new ClassVerdict(settings.Groups);
-
-        QuantityLines Lines(string id) => new(practical, practical.Quantities.First(q => q.Id == id), tables.Weights);
     }
 
     /// <summary>Draws classes and counts.</summary>
@@ -103,7 +101,7 @@ internal sealed class ClassSampler
         {
             int at = g % drawers.Length;
             Balances balance = DrawGroup(seed, number, g, at);
-            changes[g] = change.Of(last, balance.U);
+            impossible[g] = impossibleRule.Holds(last, balance.U);
             for (int r = 0; r < rules.Count; r++)
             {
                 found[r][g] = rules[r].Lines.Of(last, balance.U);
@@ -149,14 +147,14 @@ internal sealed class ClassSampler
         {
             if (rules[r].Test is ConclusionTest.Moves or ConclusionTest.Stays)
             {
-                tally.Class(r, verdict.Of(rules[r], found[r], coarsest));
+                tally.Class(r, verdict.Of(rules[r], found[r], impossible, coarsest));
             }
         }
 
         foreach (ConclusionRule number in numbers)
         {
             int first = IndexOf(number);
-            (MeasuredValue pooled, double factor) = verdict.Pool(number, found[first], changes);
+            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], impossible);
             for (int r = 0; r < rules.Count; r++)
             {
                 if (rules[r].Test is ConclusionTest.Chooses or ConclusionTest.Within && rules[r].Test.Quantity == number.Test.Quantity)

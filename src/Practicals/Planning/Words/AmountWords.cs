@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Planning.Amounts;
 
 namespace Calx.Practicals.Planning.Words;
@@ -9,6 +10,12 @@ internal static class AmountWords
 {
     /// <summary>A bias is worth a sentence from here on, and when it is more than the class's own scatter.</summary>
     private const double BiasThatCounts = 0.03;
+
+    /// <summary>So many groups that see nothing move are worth saying before anything else.</summary>
+    private const double OpenThatCounts = 0.1;
+
+    /// <summary>Where even the best amount leads hardly anywhere, it is not named as if it did.</summary>
+    private const double WorthNaming = 0.3;
 
     /// <summary>The sentences.</summary>
     public static IEnumerable<string> Of(Plan plan)
@@ -28,6 +35,11 @@ internal static class AmountWords
 
         yield return Verdict(plan, planned);
         yield return Range(plan);
+        if (MoreCosts(plan) is string more)
+        {
+            yield return more;
+        }
+
         if (Scatter(plan, planned) is string scatter)
         {
             yield return scatter;
@@ -46,15 +58,15 @@ internal static class AmountWords
         }
 
         string wrong = planned.ClassWrong > AmountAdvice.Astray ? $", and {Odds.Times(planned.ClassWrong)} to a wrong one" : "";
-        string tooLittle = plan.Amounts.Smallest is AmountPoint smallest && planned.SampleInGrams < smallest.SampleInGrams
-            ? "too little" : "not sure enough";
-        return $"{sample} is {tooLittle}: with {Balances(plan)} {Alone(worst)}; {who} comes to it {Odds.Times(worst.ClassRight.Value)}{wrong}.";
+        string little = planned.SampleInGrams < plan.Amounts.Smallest?.SampleInGrams ? "too little" : "not enough";
+        string alone = Alone(planned.Chances.FirstOrDefault(c => c.Conclusion.Test is ConclusionTest.Moves && Open(c) >= OpenThatCounts) ?? worst);
+        return $"{sample} is {little}: with {Balances(plan)} {alone}; {who} comes to the hardest conclusion, that {worst.Conclusion.Label}, {Odds.Times(worst.ClassRight.Value)}{wrong}.";
     }
 
     /// <summary>What one group sees, as it would tell it.</summary>
     private static string Alone(ConclusionChance chance)
     {
-        double open = 1 - chance.GroupRight.Value - chance.GroupWrong.Value;
+        double open = Open(chance);
         string said = chance.Conclusion.Test switch
         {
             ConclusionTest.Moves { Up: true } => $"{Odds.Of(open, "group", "groups")} would see no gain",
@@ -63,6 +75,8 @@ internal static class AmountWords
         };
         return said + (chance.GroupWrong.Value >= 0.02 ? $", and {Odds.Of(chance.GroupWrong.Value, "group", "groups")} would say something else" : "");
     }
+
+    private static double Open(ConclusionChance chance) => 1 - chance.GroupRight.Value - chance.GroupWrong.Value;
 
     private static string Range(Plan plan)
     {
@@ -75,12 +89,37 @@ internal static class AmountWords
 
         if (amounts.Smallest is not AmountPoint smallest)
         {
-            return $"No amount up to {largest}, the most that a class may use, makes the class sure enough of every conclusion; the best is {Grams(amounts.Best!.SampleInGrams)}.";
+            string best = amounts.Best!.ClassRight >= WorthNaming ? $"; the best is {Grams(amounts.Best.SampleInGrams)}" : "";
+            return $"No amount up to {largest}, the most that a class may use, makes the class sure enough of every conclusion{best}.";
         }
 
-        return amounts.Best is AmountPoint best && best.SampleInGrams > smallest.SampleInGrams
-            ? $"From {Grams(smallest.SampleInGrams)} the class is sure enough; more than {Grams(best.SampleInGrams)} hardly helps, and more than {largest} no class may use."
+        return amounts.Best is AmountPoint more && more.SampleInGrams > smallest.SampleInGrams
+            ? $"From {Grams(smallest.SampleInGrams)} the class is sure enough; more than {Grams(more.SampleInGrams)} hardly helps, and more than {largest} no class may use."
             : $"From {Grams(smallest.SampleInGrams)} the class is sure enough, and more hardly helps; more than {largest} no class may use.";
+    }
+
+    /// <summary>What the largest amount costs against the plan's: time, and faults that come oftener.</summary>
+    private static string? MoreCosts(Plan plan)
+    {
+        PlanSettings settings = plan.Settings;
+        double largest = plan.Amounts.LargestInGrams;
+        if (settings.Practical.Amounts is not AmountsDefinition amounts || settings.SampleInGrams >= largest)
+        {
+            return null;
+        }
+
+        double relative = largest / settings.SampleInGrams;
+        var usual = new Circumstances(settings.Practical, settings.AllConditions);
+        Circumstances now = usual.ForSample(settings.SampleInGrams);
+        Circumstances then = usual.ForSample(largest);
+        string[] costs =
+        [
+            .. settings.Practical.Steps.Where(s => s.Place.Grows > 0 && settings.IsInLesson(s)).Select(s => string.Create(
+                CultureInfo.InvariantCulture, $"'{s.Label}' takes {100 * (Math.Pow(relative, s.Place.Grows) - 1):F0} % longer")),
+            .. Enumerable.Range(0, settings.Practical.Faults.Count).Where(f => amounts.Grows.ContainsKey(settings.Practical.Faults[f].Cause)).Select(f => string.Create(
+                CultureInfo.InvariantCulture, $"'{settings.Practical.Faults[f].Label}' befalls {100 * then.RateOf(f):F0} groups in 100 instead of {100 * now.RateOf(f):F0}")),
+        ];
+        return costs.Length == 0 ? null : $"With {Grams(largest)}, {string.Join(", ", costs)} (judgement).";
     }
 
     private static string? Scatter(Plan plan, AmountPoint planned)

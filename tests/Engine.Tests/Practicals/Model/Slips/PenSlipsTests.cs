@@ -40,6 +40,33 @@ public class PenSlipsTests
         Assert.Equal(share / 0.96, Forward(Number("24.31"), Usual).GetValueOrDefault(Number(written)), 1e-14);
     }
 
+    /// <summary>Writing one slip and listing all of them are two programs: along a fine ladder of shares the one walks through the
+    /// other's list in its order.</summary>
+    [Fact]
+    public void Writing_draws_from_the_list_of_all_slips()
+    {
+        Case.Sample(
+            c =>
+            {
+                IReadOnlyList<(WrittenNumber Written, double Probability)> all = PenSlips.Enumerate(c.Shown, c.Shares);
+                double below = 0;
+                foreach ((WrittenNumber written, double probability) in all)
+                {
+                    if (probability > 1e-6)
+                    {
+                        Assert.Equal(written, PenSlips.Write(c.Shown, c.Shares, below + (0.01 * probability)));
+                        Assert.Equal(written, PenSlips.Write(c.Shown, c.Shares, below + (0.99 * probability)));
+                    }
+
+                    below += probability;
+                }
+
+                Assert.Equal(1, below, 1e-12);
+            },
+            iter: 300,
+            seed: "0000000000001");
+    }
+
     [Fact]
     public void A_dropped_zero_leaves_the_number_with_fewer_decimals()
     {

@@ -1,0 +1,109 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Model.Simulation;
+using Calx.Practicals.Readings;
+
+namespace Calx.Engine.Tests.Practicals.Inference.Concluding;
+
+public sealed class ConclusionRuleTests
+{
+    private static readonly AtomicWeights Weights = AtomicWeights.Iupac2024;
+
+    /// <summary>Standard uncertainty of one reading of a 0.01 g balance with 0.7 divisions of scatter: √(0.01²/12 + 0.007²).</summary>
+    private static readonly double U = Math.Sqrt((0.0001 / 12) + 0.000049);
+
+    private static Practical Magnesium => BuiltInPracticals.Find("magnesium-oxide")!;
+
+    /// <summary>Two divisions count as no change: common practice, no source.</summary>
+    [Theory]
+    [InlineData(30.24, 30.38, Bearing.Right)]
+    [InlineData(30.24, 30.27, Bearing.Right)]
+    [InlineData(30.24, 30.26, Bearing.Open)]
+    [InlineData(30.24, 30.24, Bearing.Open)]
+    [InlineData(30.24, 30.22, Bearing.Open)]
+    [InlineData(30.24, 30.21, Bearing.Wrong)]
+    public void A_group_sees_a_gain_beyond_two_divisions(double before, double after, Bearing expected) =>
+        Assert.Equal(expected, Rule("gains").OfGroup([30.00, before, after], U, 0.01));
+
+    /// <summary>
+    /// By hand, with Ar(Mg) = 24.305 and Ar(O) = 15.999: 0.24 g and 0.14 g are 0.886 to 1. One to two and two to one differ from
+    /// it by far more than 1.96 of 12 %. Of 0.04 g and 0.03 g, 1.14 to 1, the readings leave both open; of 0.24 g and 0.30 g,
+    /// 1.9 to 1, they lead to two to one. The border between one and two is their geometric mean, 1.41.
+    /// </summary>
+    [Theory]
+    [InlineData(30.24, 30.38, Bearing.Right)]
+    [InlineData(30.04, 30.07, Bearing.Open)]
+    [InlineData(30.24, 30.54, Bearing.Wrong)]
+    [InlineData(30.24, 30.24, Bearing.Open)]
+    [InlineData(30.24, 30.20, Bearing.Open)]
+    public void A_group_chooses_the_nearest_number_once_its_readings_exclude_the_others(double before, double after, Bearing expected) =>
+        Assert.Equal(expected, Rule("one-to-one").OfGroup([30.00, before, after], U, 0.01));
+
+    /// <summary>T1 of a marker's file, 30.00, 30.24, 30.38: 0.886, eleven per cent off, but the readings reach from 0.66 to 1.17, so
+    /// that they do not exclude five per cent either; at a milligram they do.</summary>
+    [Fact]
+    public void Nearness_is_refused_only_where_the_balance_can_tell()
+    {
+        Assert.Equal(Bearing.Open, Rule("within-five").OfGroup([30.00, 30.24, 30.38], U, 0.01));
+        Assert.Equal(Bearing.Wrong, Rule("within-five").OfGroup([30.000, 30.240, 30.380], U / 10, 0.001));
+        Assert.Equal(Bearing.Right, Rule("within-five").OfGroup([30.000, 30.240, 30.396], U / 10, 0.001));
+    }
+
+    [Theory]
+    [InlineData("magnesium-oxide")]
+    [InlineData("copper-sulfate-hydrate")]
+    [InlineData("sodium-hydrogencarbonate")]
+    public void The_perfect_group_reaches_every_conclusion(string id)
+    {
+        Practical practical = BuiltInPracticals.Find(id)!;
+        var ideal = new Calx.Practicals.Model.IdealRun(practical, Weights);
+        double[] last = [.. practical.Readings.Select(r => ideal.Masses.Last(r.Id))];
+        IReadOnlyList<ConclusionRule> rules = ConclusionRule.All(practical, Weights);
+        Assert.Equal(practical.Conclusions.Count, rules.Count);
+        Assert.All(rules, rule => Assert.Equal(Bearing.Right, rule.OfGroup(last, U / 10, 0.001)));
+    }
+
+    /// <summary>Fast rules for a plan and slow ones for a taught class are the same rules: on invented classes, faults and all, signs
+    /// and pooled values agree.</summary>
+    [Theory]
+    [InlineData("magnesium-oxide", 0.06)]
+    [InlineData("magnesium-oxide", 0.24)]
+    [InlineData("copper-sulfate-hydrate", 0.5)]
+    public void A_planned_class_is_judged_as_a_taught_one(string id, double sample)
+    {
+        Practical practical = BuiltInPracticals.Find(id)!;
+        IReadOnlyList<ConclusionRule> rules = ConclusionRule.All(practical, Weights);
+        ConclusionRule moves = rules.First(r => r.Test is ConclusionTest.Moves);
+        ConclusionRule number = rules.First(r => r.Test is ConclusionTest.Chooses);
+        var verdict = new ClassVerdict(12);
+        var impossible = new ImpossibleRule(practical, Weights);
+        int shown = 0;
+        for (ulong seed = 1; seed <= 40; seed++)
+        {
+            SimulatedClass drawn = SimulatedClass.Draw(
+                new Circumstances(practical), Weights, new SimulationPlan(12, sampleInGrams: sample), seed, cancellation: TestContext.Current.CancellationToken);
+            var readings = new ClassReadings(
+                practical.Id, [.. drawn.Groups.Select(g => g.HandedIn())], new BalanceReport(new BalanceOptions(0.01m, null), new Dictionary<string, decimal>()));
+            ClassFindings slow = ClassAnalysis.Of(practical, readings, Weights, Given.NoCauses);
+            double[][] last = [.. drawn.Groups.Select(g => practical.Readings
+                .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
+            bool[] odd = [.. last.Select(l => impossible.Holds(l, U))];
+            Bearing fast = verdict.Of(moves, [.. last.Select(l => moves.Lines.Of(l, U))], odd, 0.01);
+            var direction = Assert.IsType<ChangeEvidence.Direction>(slow.Class.Change);
+            Assert.Equal(direction.Shown, fast == Bearing.Right);
+            shown += direction.Shown ? 1 : 0;
+
+            (MeasuredValue pooled, double factor) = verdict.Pool([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            ClassQuantity value = slow.Class.Quantities.Single(q => q.Quantity.Id == number.Test.Quantity);
+            Assert.Equal(value.Value, pooled.Value, 1e-4 * value.StandardUncertainty);
+            Assert.Equal(value.Interval.High - value.Value, factor * pooled.StandardUncertainty, 1e-3 * value.StandardUncertainty);
+        }
+
+        Assert.InRange(shown, 1, 40);
+    }
+
+    private static ConclusionRule Rule(string id) => ConclusionRule.All(Magnesium, Weights).Single(r => r.Conclusion.Id == id);
+}
