@@ -20,7 +20,27 @@ internal static class ChartStyle
         + ".chart .spread{stroke:var(--mark);stroke-width:1.6}.chart .odd-spread{stroke:var(--odd);stroke-width:1.6;stroke-dasharray:3 2}"
         + ".chart .dot{fill:var(--mark)}.chart .odd-dot{fill:var(--paper);stroke:var(--odd);stroke-width:2.2}"
         + ".chart .theory{stroke:var(--theory);stroke-width:2;stroke-dasharray:8 4;fill:none}.chart .fit{stroke:var(--mark);stroke-width:2;fill:none}"
-        + ".chart .path{stroke:var(--mark);stroke-width:1.6;fill:none}.chart .odd-path{stroke:var(--odd);stroke-width:1.8;stroke-dasharray:5 3;fill:none}";
+        + ".chart .path{stroke:var(--mark);stroke-width:1.6;fill:none}.chart .odd-path{stroke:var(--odd);stroke-width:1.8;stroke-dasharray:5 3;fill:none}"
+        + Lesson + Amounts;
+
+    /// <summary>The bars of a lesson differ by shape first: toothed flames, falling wedges of cooling, tall weighings, low
+    /// work, thin hollow waiting.</summary>
+    private const string Lesson =
+        ".chart .weighing{fill:var(--ink)}.chart .flame{fill:var(--odd)}.chart .cooling{fill:var(--paper);stroke:var(--theory);stroke-width:1.3}"
+        + ".chart .work{fill:var(--band);stroke:var(--mark);stroke-width:1.1}.chart .waiting{fill:var(--paper);stroke:var(--quiet);stroke-width:1}"
+        + ".chart .leader{stroke:var(--quiet);stroke-width:1}.chart .critical{stroke:var(--ink);stroke-width:3.4;stroke-linecap:round}.chart .hand-over{fill:none;stroke:var(--ink);stroke-width:1.3}"
+        + ".chart .bell{stroke:var(--ink);stroke-width:6}.chart .bell-core{stroke:var(--paper);stroke-width:2.4}.chart .gas-off{stroke:var(--odd);stroke-width:2;stroke-dasharray:8 4}"
+        + ".chart .last-heating{stroke:var(--theory);stroke-width:2.4;stroke-dasharray:2 4}.chart .bell-label,.chart .critical-label{font-weight:700}"
+        + ".chart .gas-off-label{fill:var(--odd);font-weight:700}.chart .last-heating-label{fill:var(--theory);font-weight:700}";
+
+    /// <summary>Lines of a conclusion: the class's whole, one group's broken, the wrong one dotted.</summary>
+    private const string Amounts =
+        ".chart .line-0{--line:var(--mark)}.chart .line-1{--line:var(--theory)}.chart .line-2{--line:var(--ink)}.chart .line-3{--line:var(--quiet)}"
+        + ".chart polyline.of-class{fill:none;stroke:var(--line);stroke-width:2.4}.chart polyline.of-group{fill:none;stroke:var(--line);stroke-width:1.5;stroke-dasharray:6 4}"
+        + ".chart .point{fill:var(--line)}.chart text.of-class,.chart text.of-group{fill:var(--line)}.chart text.of-class{font-weight:700}"
+        + ".chart .wrong{fill:none;stroke:var(--odd);stroke-width:2;stroke-dasharray:2 3}"
+        + ".chart .planned{stroke:var(--ink);stroke-width:2.2}.chart .smallest,.chart .best{stroke:var(--quiet);stroke-width:1.6;stroke-dasharray:8 4}.chart .best{stroke-dasharray:2 3}"
+        + ".chart .planned-label{font-weight:700}";
 
     /// <summary>All that a chart needs as a file of its own.</summary>
     public static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";

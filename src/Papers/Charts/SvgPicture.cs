@@ -43,8 +43,9 @@ internal sealed class SvgPicture
     public void Line(double x1, double y1, double x2, double y2, string role) =>
         body.Append(CultureInfo.InvariantCulture, $"<line class=\"{role}\" x1=\"{N(x1)}\" y1=\"{N(y1)}\" x2=\"{N(x2)}\" y2=\"{N(y2)}\"/>\n");
 
-    public void Rectangle(double x, double y, double width, double height, string role) =>
-        body.Append(CultureInfo.InvariantCulture, $"<rect class=\"{role}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"/>\n");
+    /// <summary>A rectangle; <paramref name="tip"/> is shown where a pointer rests on it.</summary>
+    public void Rectangle(double x, double y, double width, double height, string role, string? tip = null) =>
+        body.Append(CultureInfo.InvariantCulture, $"<rect class=\"{role}\" x=\"{N(x)}\" y=\"{N(y)}\" width=\"{N(width)}\" height=\"{N(height)}\"{Ended("rect", tip)}\n");
 
     public void Circle(double x, double y, double radius, string role) =>
         body.Append(CultureInfo.InvariantCulture, $"<circle class=\"{role}\" cx=\"{N(x)}\" cy=\"{N(y)}\" r=\"{N(radius)}\"/>\n");
@@ -53,8 +54,9 @@ internal sealed class SvgPicture
     public void Diamond(double x, double y, double radius, string role) => Polygon(
         [(x, y - radius), (x + radius, y), (x, y + radius), (x - radius, y)], role);
 
-    public void Polygon(IEnumerable<(double X, double Y)> corners, string role) =>
-        body.Append(CultureInfo.InvariantCulture, $"<polygon class=\"{role}\" points=\"{string.Join(' ', corners.Select(c => $"{N(c.X)},{N(c.Y)}"))}\"/>\n");
+    /// <summary>A closed shape; <paramref name="tip"/> is shown where a pointer rests on it.</summary>
+    public void Polygon(IEnumerable<(double X, double Y)> corners, string role, string? tip = null) =>
+        body.Append(CultureInfo.InvariantCulture, $"<polygon class=\"{role}\" points=\"{string.Join(' ', corners.Select(c => $"{N(c.X)},{N(c.Y)}"))}\"{Ended("polygon", tip)}\n");
 
     public void Path(IReadOnlyList<(double X, double Y)> points, string role) =>
         body.Append(CultureInfo.InvariantCulture, $"<polyline class=\"{role}\" points=\"{string.Join(' ', points.Select(c => $"{N(c.X)},{N(c.Y)}"))}\"/>\n");
@@ -71,6 +73,8 @@ internal sealed class SvgPicture
 
     /// <summary>The picture as a file of its own.</summary>
     public string Alone() => Whole(" xmlns=\"http://www.w3.org/2000/svg\"", $"<style>{ChartStyle.Alone}</style>\n");
+
+    private static string Ended(string shape, string? tip) => tip is null ? "/>" : $"><title>{Escaped(tip)}</title></{shape}>";
 
     private string Whole(string space, string style) => string.Create(
         CultureInfo.InvariantCulture,

@@ -61,6 +61,29 @@ internal static class TextWidth
         return kept.Append('…').ToString();
     }
 
+    /// <summary>The text broken between words into lines no wider than <paramref name="most"/>; what is more than
+    /// <paramref name="lines"/> is cut.</summary>
+    public static IReadOnlyList<string> Broken(string text, double most, int lines, double size = LabelSize)
+    {
+        var done = new List<string>();
+        string line = string.Empty;
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string longer = line.Length == 0 ? word : $"{line} {word}";
+            bool last = done.Count == lines - 1;
+            if (last || line.Length == 0 || Of(longer, size) <= most)
+            {
+                line = longer;
+                continue;
+            }
+
+            done.Add(Cut(line, most, size));
+            line = word;
+        }
+
+        return [.. done, Cut(line, most, size)];
+    }
+
     private static int Advance(int letter) =>
         letter >= FirstSquare ? SquareLetter
         : letter is >= ' ' and <= '~' ? Advances[letter - ' ']

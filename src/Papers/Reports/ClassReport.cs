@@ -20,10 +20,7 @@ public static class ClassReport
         ArgumentNullException.ThrowIfNull(findings);
         ArgumentNullException.ThrowIfNull(heading);
         var page = new StringBuilder();
-        page.Append("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
-            .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(findings.Practical.Title)}: {Text.Of(heading.ClassName)}</title>\n")
-            .Append(CultureInfo.InvariantCulture, $"<style>{ReportStyle.Sheet}</style>\n</head>\n<body>\n<main>\n");
+        ReportPage.Begin(page, findings.Practical.Title, heading.ClassName);
         WriteHead(page, findings, heading);
         WriteFigures(page, findings);
         WriteCharts(page, findings);
@@ -31,13 +28,12 @@ public static class ClassReport
         GroupTable.Write(page, findings);
         ReadingTables.Write(page, findings);
         WriteMethods(page);
-        page.Append("</main>\n</body>\n</html>\n");
+        ReportPage.End(page);
         return page.ToString();
     }
 
     private static void WriteHead(StringBuilder page, ClassFindings findings, ReportHeading heading)
     {
-        string date = heading.Date is null ? string.Empty : $" · {Text.Of(heading.Date)}";
         page.Append("<header>\n");
         if (heading.InventedData)
         {
@@ -45,15 +41,9 @@ public static class ClassReport
         }
 
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Text.Of(findings.Practical.Title)}</h1>\n")
-            .Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{Text.Of(heading.ClassName)}{date}</p>\n")
-            .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n")
-            .Append("<ul class=\"conclusion\">\n");
-        foreach (string sentence in findings.Class.Conclusion)
-        {
-            page.Append(CultureInfo.InvariantCulture, $"<li>{Text.OfSentence(sentence)}</li>\n");
-        }
-
-        page.Append("</ul>\n");
+            .Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{ReportPage.ClassAndDate(heading)}</p>\n")
+            .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n");
+        ReportPage.Sentences(page, findings.Class.Conclusion);
     }
 
     private static void WriteFigures(StringBuilder page, ClassFindings findings)
@@ -62,22 +52,19 @@ public static class ClassReport
         page.Append("<dl class=\"figures\">\n");
         if (key is not null)
         {
-            Figure(page, key.Quantity.Label, key.Text + key.Quantity.UnitBehind);
+            ReportPage.Figure(page, key.Quantity.Label, key.Text + key.Quantity.UnitBehind);
         }
 
         if (findings.Class.Accepted is AcceptedResult.Compared compared)
         {
-            Figure(page, "accepted value", Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
+            ReportPage.Figure(page, "accepted value", Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
         }
 
         int odd = findings.Groups.Count(g => g.IsAnomalous);
-        Figure(page, "groups in the class's value", (key?.Count ?? findings.Groups.Count - odd).ToString(CultureInfo.InvariantCulture));
-        Figure(page, "groups with an odd result", odd.ToString(CultureInfo.InvariantCulture));
+        ReportPage.Figure(page, "groups in the class's value", (key?.Count ?? findings.Groups.Count - odd).ToString(CultureInfo.InvariantCulture));
+        ReportPage.Figure(page, "groups with an odd result", odd.ToString(CultureInfo.InvariantCulture));
         page.Append("</dl>\n");
     }
-
-    private static void Figure(StringBuilder page, string name, string value) =>
-        page.Append(CultureInfo.InvariantCulture, $"<div><dt>{Text.Of(name)}</dt><dd>{Text.Of(value)}</dd></div>\n");
 
     private static void WriteCharts(StringBuilder page, ClassFindings findings)
     {
@@ -87,19 +74,8 @@ public static class ClassReport
             return;
         }
 
-        page.Append("<h2>In pictures</h2>\n<div class=\"charts\">\n");
-        foreach (Chart chart in charts)
-        {
-            page.Append(CultureInfo.InvariantCulture, $"<figure>\n<h3>{Text.Of(chart.Heading)}</h3>\n<div class=\"scroll\" tabindex=\"0\" role=\"group\" aria-label=\"{Text.Of(chart.Heading)}\">{chart.Inline}</div>\n");
-            if (chart.Caption.Length > 0)
-            {
-                page.Append(CultureInfo.InvariantCulture, $"<figcaption>{Text.OfSentence(chart.Caption)}</figcaption>\n");
-            }
-
-            page.Append("</figure>\n");
-        }
-
-        page.Append("</div>\n");
+        page.Append("<h2>In pictures</h2>\n");
+        ReportPage.Charts(page, charts);
     }
 
     private static void WriteMethods(StringBuilder page) => page.Append(

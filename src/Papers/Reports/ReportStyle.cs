@@ -10,7 +10,7 @@ internal static class ReportStyle
 
     /// <summary>The whole style sheet.</summary>
     public static string Sheet => Fonts.Value + $":root{{{ChartStyle.Light}}}@media (prefers-color-scheme:dark){{:root{{{ChartStyle.Dark}}}}}"
-        + $"@media print{{:root{{{ChartStyle.Light};--paper:#fff}}}}" + Page + Tables + ChartStyle.Roles + Print;
+        + $"@media print{{:root{{{ChartStyle.Light};--paper:#fff}}}}" + Page + Plans + Tables + ChartStyle.Roles + Print;
 
     private const string Page =
         "*{box-sizing:border-box}html{color-scheme:light dark;font-size:clamp(16px,1.05vw,26px)}"
@@ -25,6 +25,13 @@ internal static class ReportStyle
         + ".figures div{border-top:2px solid var(--mark);padding:.5em 0}.figures dt{color:var(--quiet);font-size:.95rem}.figures dd{margin:0;font-size:1.75rem;font-weight:700;line-height:1.25}"
         + ".charts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(29rem,100%),1fr));gap:34px 40px;align-items:start}"
         + "figure{margin:0;min-width:0}figcaption{color:var(--quiet);font-size:.95rem}.chart{width:100%;min-width:430px;height:auto;display:block}";
+
+    private const string Plans =
+        ".verdicts{display:grid;grid-template-columns:repeat(auto-fit,minmax(min(24rem,100%),1fr));gap:0 28px;align-items:start}.verdict{display:flex;flex-direction:column;flex-wrap:wrap;align-items:baseline;gap:0 .6em;border-left:10px solid var(--mark);padding:.1em 0 .1em .6em;margin:1em 0 0}"
+        + ".verdict strong{font-size:2.6rem;line-height:1.15}.verdict span{font-size:1.3rem}.verdict.tight{border-left-style:double}.verdict.does-not-fit{border-left-color:var(--odd)}.verdict.does-not-fit strong{color:var(--odd)}"
+        + ".chart-alone{max-width:46rem;margin:1.4em 0 0}.charts-wide{display:grid;gap:34px}.charts-wide .chart{min-width:720px}"
+        + ".caution{border:2px solid var(--odd);padding:.2em 1em .8em;margin:2.4em 0 0}.caution h2{border:0;margin:.3em 0 .2em;padding:0}.caution strong{color:var(--odd)}"
+        + ".plan tbody th{min-width:8.5em}.plan .ways tbody th{min-width:12.5em;max-width:40em}.ways ul{margin:0;padding:0;list-style:none}.ways li{margin:0 0 .3em}.ways small{font-weight:400}.kit tbody th,.expected tbody th,.values tbody th{font-weight:400}";
 
     private const string Tables =
         ".scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.95rem}"
@@ -42,7 +49,7 @@ internal static class ReportStyle
 
     private const string Print =
         "@page{margin:16mm}@media print{html{font-size:10pt}body{font-size:10.5pt}section{break-before:page}section h2{border:0;margin-top:0}main{padding:0;max-width:none}.conclusion{font-size:12.5pt}"
-        + ".charts{grid-template-columns:1fr 1fr;gap:14px 22px}tr,tbody.odd,.groups tbody,figure,li,.figures div,p{break-inside:avoid}h2,h3,caption{break-after:avoid}thead{display:table-header-group}.scroll{overflow:visible}.chart{min-width:0}"
+        + ".charts{grid-template-columns:1fr 1fr;gap:14px 22px}.charts-wide .chart{min-width:0}.chart-alone{max-width:128mm}.verdict strong{font-size:24pt}.verdict span{font-size:12.5pt}.caution{break-inside:avoid}.plan h2{margin-top:1.2em;padding-top:.4em}.plan .scroll:not(:has(.ways)){break-inside:avoid}.plan .caution{margin-top:1.2em}.plan table{font-size:9pt}.plan th,.plan td{padding-top:.22em;padding-bottom:.22em}.plan .conclusion li{margin-bottom:.45em}tr,tbody.odd,.groups tbody,figure,li,.figures div,p{break-inside:avoid}h2,h3,caption{break-after:avoid}thead{display:table-header-group}.scroll{overflow:visible}.chart{min-width:0}"
         + ".groups{font-size:7.8pt}.groups th,.groups td{padding-right:.6em}.words{min-width:8em}.remarks p{max-width:none}.wide{page:wide}}@page wide{size:landscape}";
 
     private static string Face(string name, int weight)

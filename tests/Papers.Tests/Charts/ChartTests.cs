@@ -1,15 +1,13 @@
-using System.Globalization;
 using System.Xml.Linq;
 using Calx.Papers.Charts;
 using Calx.Papers.Tests.Reports;
 using Calx.Practicals.Findings;
+using static Calx.Papers.Tests.Charts.Drawn;
 
 namespace Calx.Papers.Tests.Charts;
 
 public class ChartTests
 {
-    private static readonly XNamespace Svg = "http://www.w3.org/2000/svg";
-
     [Fact]
     public void Every_chart_is_well_formed_and_names_and_describes_itself()
     {
@@ -29,19 +27,7 @@ public class ChartTests
         foreach (Chart chart in All(Analysed.Twelve).Concat(All(Analysed.Sound(18))).Concat(All(Analysed.Sound(1)))
             .Concat(All(Analysed.Sound(12, i => new string('W', 4 * i + 1)))).Concat(All(Analysed.Heated(9, times: 7))))
         {
-            XElement picture = XElement.Parse(chart.Svg());
-            double[] box = [.. picture.Attribute("viewBox")!.Value.Split(' ').Select(Number)];
-            foreach (XElement shape in picture.Descendants().Where(e => e.Name == Svg + "circle"))
-            {
-                Assert.InRange(Number(shape.Attribute("cx")!.Value), 0, box[2]);
-                Assert.InRange(Number(shape.Attribute("cy")!.Value), 0, box[3]);
-            }
-
-            foreach (XElement text in picture.Descendants(Svg + "text"))
-            {
-                (double left, double right) = Extent(text);
-                Assert.True(left >= -4 && right <= box[2] + 4, $"'{text.Value}' from {left} to {right} in {box[2]}");
-            }
+            AssertInside(XElement.Parse(chart.Svg()));
         }
     }
 
@@ -55,17 +41,7 @@ public class ChartTests
             .Concat(All(Analysed.Heated(groups, times: 7))).Concat(All(Analysed.Sound(groups, i => new string('W', 5 * i + 1))));
         foreach (Chart chart in charts)
         {
-            XElement[] texts = [.. XElement.Parse(chart.Svg()).Descendants(Svg + "text")];
-            for (int i = 0; i < texts.Length; i++)
-            {
-                for (int j = i + 1; j < texts.Length; j++)
-                {
-                    (double leftA, double rightA) = Extent(texts[i]);
-                    (double leftB, double rightB) = Extent(texts[j]);
-                    double apart = Math.Abs(Number(texts[i].Attribute("y")!.Value) - Number(texts[j].Attribute("y")!.Value));
-                    Assert.False(leftA < rightB - 1 && leftB < rightA - 1 && apart < 11, $"'{texts[i].Value}' and '{texts[j].Value}' in {chart.Heading}");
-                }
-            }
+            AssertNoLabelCovers(XElement.Parse(chart.Svg()), chart.Heading);
         }
     }
 
@@ -171,32 +147,9 @@ public class ChartTests
         return (Number(ticks[0].Attribute(axis)!.Value) + shift, Number(ticks[0].Value), Number(ticks[^1].Attribute(axis)!.Value) + shift, Number(ticks[^1].Value));
     }
 
-    private static IEnumerable<XElement> OfRole(XElement picture, string name, string role) =>
-        picture.Descendants(Svg + name).Where(e => e.Attribute("class")!.Value == role);
-
-    private static double Of(XElement shape, string attribute) => Number(shape.Attribute(attribute)!.Value);
-
-    private static (double X, double Y)[] Corners(XElement shape) =>
-        [.. shape.Attribute("points")!.Value.Split(' ').Select(p => p.Split(',')).Select(p => (Number(p[0]), Number(p[1])))];
-
     private static (double X, double Y) Middle(XElement shape)
     {
         (double X, double Y)[] corners = Corners(shape);
         return (corners.Average(c => c.X), corners.Average(c => c.Y));
     }
-
-    /// <summary>By the advance widths of the font: ticks are a little smaller than labels.</summary>
-    private static (double Left, double Right) Extent(XElement text)
-    {
-        double x = Number(text.Attribute("x")!.Value);
-        double width = TextWidth.Of(text.Value, text.Attribute("class")!.Value == "tick" ? 14 : 15);
-        return text.Attribute("text-anchor")!.Value switch
-        {
-            "end" => (x - width, x),
-            "middle" => (x - (width / 2), x + (width / 2)),
-            _ => (x, x + width),
-        };
-    }
-
-    private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,43 @@
+using System.Globalization;
+using System.Text;
+using Calx.Papers.Reports;
+using Calx.Practicals.Planning;
+
+namespace Calx.Papers.Plans;
+
+/// <summary>What to put out, with spares.</summary>
+internal static class KitSection
+{
+    public static void Write(StringBuilder page, Plan plan, double? gramsPerMetre)
+    {
+        if (plan.Kit.Count == 0)
+        {
+            return;
+        }
+
+        var table = new ReportTable("kit", "To put out", ("item", false), ("needed", true), ("spare", true), ("in all", true));
+        bool cut = gramsPerMetre is null && plan.Kit.Any(k => k.Item.Need.IsCut);
+        table.Under("Spares are enough for what breaks 95 times in 100." + (cut ? " Weigh a metre of what is cut from a coil: its length follows from that." : string.Empty));
+        foreach (KitCount kit in plan.Kit)
+        {
+            string unit = kit.Item.Need.Unit is string written ? $" {written}" : string.Empty;
+            string length = gramsPerMetre is double metre && kit.LengthInMetres(metre) is double metres
+                ? $"\n{Three(metres)} m" : string.Empty;
+            table.Add(kit.Item.Label, Three(kit.Amount) + unit, Three(kit.SpareAmount) + unit, Three(kit.Total) + unit + length);
+        }
+
+        table.Write(page);
+    }
+
+    /// <summary>Pieces as they are; what is measured out to three figures, rounded up, so that nothing runs short.</summary>
+    private static string Three(double amount)
+    {
+        if (amount == 0 || (amount == Math.Floor(amount) && amount < 1e6))
+        {
+            return amount.ToString("F0", CultureInfo.InvariantCulture);
+        }
+
+        double step = Math.Pow(10, Math.Floor(Math.Log10(amount)) - 2);
+        return (Math.Ceiling((amount / step) - 1e-9) * step).ToString("0.########", CultureInfo.InvariantCulture);
+    }
+}
