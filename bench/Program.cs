@@ -14,6 +14,8 @@ Capability[] capabilities =
     new("balancing", typeof(BalancingBenchmark), BalancingBeside.Run),
     new("molar-mass", typeof(MolarMassBenchmark), MolarMassBeside.Run),
     new("posterior", typeof(PosteriorBenchmark), PosteriorBeside.Run),
+    new("lesson", typeof(LessonBenchmark), LessonBeside.Run),
+    new("plan", typeof(PlanBenchmark), PlanBounds.Run),
     new("class-file", typeof(ClassFileBenchmark), ClassFileBounds.Run),
 ];
 

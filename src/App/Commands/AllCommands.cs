@@ -23,6 +23,7 @@ internal static class AllCommands
         root.Subcommands.Add(DemoCommand.Create());
         root.Subcommands.Add(EquationCommand.Create());
         root.Subcommands.Add(FormulaCommand.Create());
+        root.Subcommands.Add(PlanCommand.Create());
         root.Subcommands.Add(PracticalsCommand.Create());
         root.Subcommands.Add(PropagateCommand.Create());
         root.Subcommands.Add(SimulateCommand.Create());

@@ -10,7 +10,6 @@ namespace Calx.App.Output;
 /// <summary>A class's findings on the terminal, as a teacher reads them: words first, then the tables behind them.</summary>
 internal static class FindingsText
 {
-    private const int Width = 88;
     private const int WidestHeading = 20;
 
     public static void Write(TextWriter output, ClassFindings findings)
@@ -19,7 +18,7 @@ internal static class FindingsText
         output.WriteLine();
         foreach (string sentence in findings.Class.Conclusion)
         {
-            WriteWrapped(output, sentence, first: "  - ", then: "    ");
+            WrappedText.Write(output, sentence, first: "  - ", then: "    ");
         }
 
         WriteGroups(output, findings);
@@ -32,7 +31,7 @@ internal static class FindingsText
     private static void WriteGroups(TextWriter output, ClassFindings findings)
     {
         QuantityDefinition[] shown = [.. ShownQuantities(findings)];
-        Heading(output, "Groups (value ± standard uncertainty from the balance)");
+        WrappedText.Heading(output, "Groups (value ± standard uncertainty from the balance)");
         var columns = new Columns("l" + new string('r', shown.Length) + "ll");
         columns.AddHeading(WidestHeading, ["group", .. shown.Select(HeadingOf), "constant mass", ""]);
         foreach (GroupFindings group in findings.Groups)
@@ -60,13 +59,13 @@ internal static class FindingsText
             return;
         }
 
-        Heading(output, "Results to look into");
+        WrappedText.Heading(output, "Results to look into");
         foreach (GroupFindings group in odd)
         {
             string seen = group.Readings.Remarks.Observations.Count == 0
                 ? ""
                 : $" The group noted: {string.Join("; ", group.Readings.Remarks.Observations)}.";
-            WriteWrapped(output, $"{group.Name}: {group.Oddity.Reason}{seen}", first: "  ", then: "    ");
+            WrappedText.Write(output, $"{group.Name}: {group.Oddity.Reason}{seen}", first: "  ", then: "    ");
         }
     }
 
@@ -78,10 +77,10 @@ internal static class FindingsText
             return;
         }
 
-        Heading(output, "What may have happened");
+        WrappedText.Heading(output, "What may have happened");
         foreach (string line in lines)
         {
-            WriteWrapped(output, line, first: "  ", then: "    ");
+            WrappedText.Write(output, line, first: "  ", then: "    ");
         }
     }
 
@@ -92,7 +91,7 @@ internal static class FindingsText
             return;
         }
 
-        Heading(output, "Class");
+        WrappedText.Heading(output, "Class");
         var columns = new Columns("lrlrrr");
         columns.Add("quantity", "value", "95 % interval", "within", "between", "groups");
         foreach (ClassQuantity quantity in findings.Class.Quantities)
@@ -113,7 +112,7 @@ internal static class FindingsText
     private static void WriteTable(TextWriter output, ClassFindings findings)
     {
         ClassReadings readings = findings.Readings;
-        Heading(output, "How the table was read");
+        WrappedText.Heading(output, "How the table was read");
         var columns = new Columns("lll");
         foreach (ColumnMatch column in readings.Columns)
         {
@@ -125,16 +124,16 @@ internal static class FindingsText
 
         columns.Write(output);
         string change = readings.Balance.RepeatabilityOrigin == BalanceOrigin.Given ? string.Empty : " Give --repeatability if you know better.";
-        WriteWrapped(output, readings.Balance.Sentence + change, first: "  ", then: "    ");
+        WrappedText.Write(output, readings.Balance.Sentence + change, first: "  ", then: "    ");
         foreach (RejectedCell cell in readings.Rejected)
         {
-            WriteWrapped(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");
+            WrappedText.Write(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");
         }
 
         foreach (string note in readings.Notes.Select(n => n.ToString()).Concat(
             findings.Groups.SelectMany(g => g.Contradictions.Select(c => $"{g.Name}: {c}"))))
         {
-            WriteWrapped(output, note, first: "  Note: ", then: "    ");
+            WrappedText.Write(output, note, first: "  Note: ", then: "    ");
         }
     }
 
@@ -157,30 +156,4 @@ internal static class FindingsText
 
     private static string HeadingOf(QuantityDefinition quantity) =>
         quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}";
-
-    private static void Heading(TextWriter output, string text)
-    {
-        output.WriteLine();
-        output.WriteLine(text);
-    }
-
-    private static void WriteWrapped(TextWriter output, string text, string first, string then)
-    {
-        string line = first;
-        bool empty = true;
-        foreach (string word in text.Split(' '))
-        {
-            if (!empty && TextWidth.Of(line) + 1 + TextWidth.Of(word) > Width)
-            {
-                output.WriteLine(line);
-                line = then;
-                empty = true;
-            }
-
-            line += empty ? word : " " + word;
-            empty = false;
-        }
-
-        output.WriteLine(line);
-    }
 }

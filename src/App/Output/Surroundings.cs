@@ -71,6 +71,15 @@ internal sealed class Surroundings : IDisposable
         return cancellation.Token;
     }
 
+    /// <summary>Says on a terminal, and nowhere else, what is being done, in place of what it said before; nothing clears it.</summary>
+    public void Progress(string what)
+    {
+        if (isProcess && !Console.IsErrorRedirected)
+        {
+            Error.Write($"\r{what}\u001b[K");
+        }
+    }
+
     public void Dispose()
     {
         interrupt?.Dispose();

@@ -5,10 +5,12 @@ public sealed class GuideTests
 {
     private static readonly string Examples = Path.Combine(AppContext.BaseDirectory, "examples");
 
-    [Fact]
-    public void The_command_line_s_page_shows_what_is_seen()
+    [Theory]
+    [InlineData("command-line.md")]
+    [InlineData("plan-a-lesson.md")]
+    public void A_page_shows_what_is_seen(string page)
     {
-        IReadOnlyList<ConsoleBlock> blocks = ConsoleBlock.Of(Path.Combine(AppContext.BaseDirectory, "guide", "command-line.md"));
+        IReadOnlyList<ConsoleBlock> blocks = ConsoleBlock.Of(Path.Combine(AppContext.BaseDirectory, "guide", page));
 
         Assert.NotEmpty(blocks);
         foreach (ConsoleBlock block in blocks)
@@ -18,7 +20,7 @@ public sealed class GuideTests
             Terminal run = Terminal.RunIn(Examples, [.. words.Skip(1)]);
             string code = run.ExitCode == 0 ? "" : $"(exit {run.ExitCode})\n";
             string seen = run.Output + run.Error + code;
-            Assert.True(block.IsAnsweredBy(seen), $"command-line.md:{block.Line}: $ {block.Command}\n{seen}");
+            Assert.True(block.IsAnsweredBy(seen), $"{page}:{block.Line}: $ {block.Command}\n{seen}");
         }
     }
 

@@ -1,0 +1,79 @@
+using System.Globalization;
+using Calx.App.Output;
+using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Planning;
+using Calx.Practicals.Planning.Amounts;
+
+namespace Calx.App.Input;
+
+/// <summary>What the command line says of a lesson to plan, before it is held against the practical.</summary>
+internal sealed record PlanWords
+{
+    public required int Groups { get; init; }
+
+    public required int? Students { get; init; }
+
+    public required int? Balances { get; init; }
+
+    public required IReadOnlyList<string> Resolutions { get; init; }
+
+    public required double? Repeatability { get; init; }
+
+    public required double Minutes { get; init; }
+
+    public required double? Mass { get; init; }
+
+    public required int Trials { get; init; }
+
+    public required int? Heatings { get; init; }
+
+    public required bool NoEmpty { get; init; }
+
+    public required bool Prepared { get; init; }
+
+    public required double Stagger { get; init; }
+
+    public required IReadOnlyList<string> Wanted { get; init; }
+
+    public required IReadOnlyList<string> Conditions { get; init; }
+
+    public required IReadOnlyList<string> Without { get; init; }
+
+    public required IReadOnlyList<string> Moved { get; init; }
+
+    public required IReadOnlyList<string> Alongside { get; init; }
+
+    public required IReadOnlyList<string> Times { get; init; }
+
+    public required IReadOnlyList<string> Kit { get; init; }
+
+    public required IReadOnlyList<string> Prices { get; init; }
+
+    public required double? Metre { get; init; }
+
+    /// <summary>The plan, or null after telling each fault on standard error.</summary>
+    public PlanChoice? Plan(Practical practical, Surroundings surroundings)
+    {
+        var check = new PlanCheck(practical, this);
+        PlanChoice? choice = check.Choice();
+        foreach (string fault in check.Faults)
+        {
+            surroundings.Error.WriteLine($"calx plan: {fault}");
+        }
+
+        return check.Faults.Count == 0 ? choice : null;
+    }
+
+    /// <summary>No sample passes the practical's limit, not even on paper: a sheet is soon printed from it.</summary>
+    public string? TooMuch(Practical practical)
+    {
+        double largest = PlanSettings.LargestSample(practical);
+        bool fits = largest < practical.Limits.LargestSample;
+        return Mass is double mass && mass > largest
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{mass} g is more than {(fits ? "the vessel takes" : "a class may use")}: {largest} g at most{(practical.Limits.Note is null ? "" : $" ({practical.Limits.Note})")}")
+            : null;
+    }
+}

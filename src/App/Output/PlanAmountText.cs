@@ -1,0 +1,106 @@
+using System.Globalization;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Simulation;
+using Calx.Practicals.Planning;
+using Calx.Practicals.Planning.Amounts;
+
+namespace Calx.App.Output;
+
+/// <summary>What a plan says of amounts, conclusions and readings, in tables.</summary>
+internal static class PlanAmountText
+{
+    public static void Write(TextWriter output, Plan plan)
+    {
+        WriteConclusions(output, plan);
+        WriteCurve(output, plan);
+        WriteChanges(output, plan);
+        WriteReadings(output, plan);
+    }
+
+    private static void WriteConclusions(TextWriter output, Plan plan)
+    {
+        WrappedText.Heading(output, "Conclusions reached, times in 100");
+        var columns = new Columns("lrrr");
+        columns.AddHeading(12, "", "one group", "the class", "the class wrongly");
+        foreach (ConclusionDefinition conclusion in plan.Wanted)
+        {
+            ConclusionChance? chance = plan.Amounts.Planned.Chances.FirstOrDefault(c => c.Conclusion.Id == conclusion.Id);
+            columns.Add(conclusion.Label, Times(chance?.GroupRight), Times(chance?.ClassRight), Times(chance?.ClassWrong));
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteCurve(TextWriter output, Plan plan)
+    {
+        if (plan.Amounts.Curve.Count == 0 || plan.Amounts.Planned.Chances.Count == 0)
+        {
+            return;
+        }
+
+        WrappedText.Heading(output, "By the amount (the hardest conclusion, times in 100)");
+        var columns = new Columns("rrrrrrl");
+        columns.AddHeading(12, "sample / g", "groups scatter / %", "classes scatter / %", "one group", "the class", "the class wrongly", "");
+        foreach (AmountPoint point in plan.Amounts.Curve)
+        {
+            columns.Add(
+                Grams(point.SampleInGrams), Percent(point.GroupSpread), Percent(point.ClassSpread),
+                Whole(point.GroupRight), Whole(point.ClassRight), Whole(point.ClassWrong), Mark(plan, point));
+        }
+
+        columns.Write(output);
+    }
+
+    private static string Mark(Plan plan, AmountPoint point) =>
+        point == plan.Amounts.Smallest ? "the smallest that will do"
+        : point == plan.Amounts.Best ? "more hardly helps"
+        : "";
+
+    private static void WriteChanges(TextWriter output, Plan plan)
+    {
+        if (plan.Amounts.Changes.Count == 0)
+        {
+            return;
+        }
+
+        WrappedText.Heading(output, "What a change would buy, time left aside (the hardest conclusion, times in 100)");
+        var columns = new Columns("lrrr");
+        columns.AddHeading(12, "", "one group", "the class", "the class wrongly");
+        foreach (AmountChange change in plan.Amounts.Changes.Prepend(new AmountChange("", "as planned", plan.Amounts.Planned)))
+        {
+            columns.Add(change.Label, Whole(change.Then.GroupRight), Whole(change.Then.ClassRight), Whole(change.Then.ClassWrong));
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteReadings(TextWriter output, Plan plan)
+    {
+        int decimals = plan.Settings.Balances[0].Decimals;
+        WrappedText.Heading(output, "Readings to expect / g");
+        var columns = new Columns("lrll");
+        columns.Add("", "median", "95 of 100 groups", "less the parts on the pan");
+        foreach (PredictedReading reading in plan.ExpectedReadings)
+        {
+            string parts = reading.WithoutParts is PredictedValue rest ? Between(rest.Most, decimals + 1) : "";
+            columns.Add(reading.Label + Taken(reading.Written), Figure.Fixed(reading.Written.Median, decimals), Between(reading.Written.Most, decimals), parts);
+        }
+
+        columns.Write(output);
+    }
+
+    private static string Taken(PredictedValue value) => value.Share >= 1
+        ? ""
+        : string.Create(CultureInfo.InvariantCulture, $" (in {100 * value.Share:0} of 100 groups)");
+
+    private static string Between((double Low, double High) interval, int decimals) =>
+        $"{Figure.Fixed(interval.Low, decimals)} to {Figure.Fixed(interval.High, decimals)}";
+
+    private static string Times(Share? share) => share is Share known ? Whole(known.Value) : "-";
+
+    private static string Whole(double probability) => (100 * probability).ToString("F0", CultureInfo.InvariantCulture);
+
+    private static string Percent(double? share) => share is double known ? (100 * known).ToString(known < 0.1 ? "F1" : "F0", CultureInfo.InvariantCulture) : "-";
+
+    private static string Grams(double grams) => grams.ToString("0.######", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,125 @@
+using System.Globalization;
+using Calx.App.Commands;
+using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Planning;
+
+namespace Calx.App.Output;
+
+/// <summary>A plan on the terminal, as a teacher reads it: words first, then the tables behind them.</summary>
+internal static class PlanText
+{
+    public static void Write(TextWriter output, PlanAnswer answer)
+    {
+        PlanSettings settings = answer.Choice.Settings;
+        string groups = settings.Groups == 1 ? "one group" : string.Create(CultureInfo.InvariantCulture, $"{settings.Groups} groups");
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{settings.Practical.Title}: a plan for {groups} in {settings.Minutes:0.#} min"));
+        if (answer.Plan is not Plan plan)
+        {
+            output.WriteLine();
+            WrappedText.Write(output, $"Not planned: {answer.Reason}.", first: "  ", then: "  ");
+            return;
+        }
+
+        WrappedText.Write(output, Means(answer, plan), first: "  ", then: "  ");
+        output.WriteLine();
+        foreach (string sentence in plan.Sentences)
+        {
+            WrappedText.Write(output, sentence, first: "  - ", then: "    ");
+        }
+
+        PlanAmountText.Write(output, plan);
+        PlanLessonText.Write(output, plan);
+        WriteKit(output, answer, plan);
+        WriteCautions(output, settings.Practical);
+    }
+
+    /// <summary>What the plan rests on, so that nobody reads another one into it.</summary>
+    private static string Means(PlanAnswer answer, Plan plan)
+    {
+        PlanSettings settings = answer.Choice.Settings;
+        string[] parts =
+        [
+            Balances(settings.Balances),
+            string.Create(CultureInfo.InvariantCulture, $"samples of {settings.SampleInGrams:0.######} g"),
+            settings.Trials == 1 ? "one trial a group" : string.Create(CultureInfo.InvariantCulture, $"{settings.Trials} trials a group"),
+            Heatings(settings),
+            .. settings.Prepared ? ["prepared by a technician"] : Array.Empty<string>(),
+            .. settings.LeftOut.Select(word => $"without {word}"),
+            .. settings.Moved.Select(id => $"'{Label(settings, id)}' in another lesson"),
+            .. settings.Alongside.Select(id => $"'{Label(settings, id)}' meanwhile"),
+            .. settings.Unread.Select(id => $"without the reading '{settings.Practical.Reading(id).Label}'"),
+            .. settings.StaggerInMinutes > 0 ? [string.Create(CultureInfo.InvariantCulture, $"every second group {settings.StaggerInMinutes:0.#} min later")] : Array.Empty<string>(),
+            .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => c.Label),
+        ];
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{string.Join("; ", parts)}. From {plan.Lesson.Lessons} simulated lessons, seed {answer.Seed}; rates and times are mostly judgement.");
+    }
+
+    private static string Label(PlanSettings settings, string step) => settings.Practical.Steps.First(s => s.Id == step).Label;
+
+    private static string Balances(IReadOnlyList<Balance> balances) => string.Join(", ", balances
+        .GroupBy(b => b.ResolutionInGrams)
+        .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {(g.Count() == 1 ? "balance" : "balances")} of {g.Key:0.########} g")));
+
+    private static string Heatings(PlanSettings settings) => settings.Heatings switch
+    {
+        1 => "heated once",
+        _ when settings.Heatings == PlanSettings.MostHeatings(settings.Practical) => string.Create(CultureInfo.InvariantCulture, $"heated {settings.Heatings} times"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"heated {settings.Heatings} times, and again while the mass changes"),
+    };
+
+    private static void WriteKit(TextWriter output, PlanAnswer answer, Plan plan)
+    {
+        WrappedText.Heading(output, "Kit for the class");
+        bool priced = answer.Cost is not null;
+        var columns = new Columns("lrr" + (priced ? "r" : "") + "l");
+        columns.Add(["", "needed", "spare", .. priced ? ["cost"] : Array.Empty<string>(), ""]);
+        foreach (KitCount kit in plan.Kit)
+        {
+            string unit = kit.Item.Need.Unit is string u ? " " + u : "";
+            columns.Add(
+            [
+                kit.Item.Label,
+                Amount(kit.Amount) + unit,
+                Amount(kit.SpareAmount) + unit,
+                .. priced ? [answer.CostOf(kit) is double cost ? Figure.Fixed(cost, 2) : "-"] : Array.Empty<string>(),
+                Length(answer, kit),
+            ]);
+        }
+
+        columns.Write(output);
+        if (answer.Cost is double all)
+        {
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  What is used up or breaks on average, by the prices given: {all:F2}."));
+        }
+
+        if (plan.Kit.Any(k => k.Item.Need.IsCut) && answer.Choice.GramsPerMetre is null)
+        {
+            WrappedText.Write(output, "Weigh one metre of your own stock and give it with --metre: then the length to cut is told.", first: "  ", then: "  ");
+        }
+    }
+
+    private static string Length(PlanAnswer answer, KitCount kit)
+    {
+        if (answer.Choice.GramsPerMetre is not double metre || kit.LengthInMetres(metre) is not double length)
+        {
+            return "";
+        }
+
+        double each = 100 * answer.Choice.Settings.SampleInGrams / metre;
+        return string.Create(CultureInfo.InvariantCulture, $"{each:F0} cm each, {length:F1} m in all");
+    }
+
+    private static string Amount(double amount) => amount.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private static void WriteCautions(TextWriter output, Practical practical)
+    {
+        WrappedText.Heading(output, "Cautions (your employer's risk assessment and local rules decide)");
+        foreach (Hazard hazard in practical.Hazards)
+        {
+            WrappedText.Write(output, $"{hazard.Of}: {hazard.Harm}. {char.ToUpperInvariant(hazard.Control[0])}{hazard.Control[1..]}.", first: "  - ", then: "    ");
+        }
+    }
+}
