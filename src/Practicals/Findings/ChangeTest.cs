@@ -4,16 +4,17 @@ using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Concluding;
 
 namespace Calx.Practicals.Findings;
 
 /// <summary>Tests over the groups whether the mass rose, fell or stayed (docs/methods/class-result.md).</summary>
 internal static class ChangeTest
 {
-    private const double Level = 0.05;
+    private const double Level = ClassVerdict.Level;
 
     /// <summary>Fewer groups than this cannot reach 5 % in a two-sided sign test: 2 · 2⁻⁵ = 0.0625.</summary>
-    private const int FewestForSigns = 6;
+    private const int FewestForSigns = ClassVerdict.FewestForSigns;
 
     private const int MostSignsDrawn = 20_000_000;
 

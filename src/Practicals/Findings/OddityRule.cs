@@ -3,6 +3,7 @@ using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Concluding;
 
 namespace Calx.Practicals.Findings;
 
@@ -14,10 +15,10 @@ namespace Calx.Practicals.Findings;
 internal sealed class OddityRule
 {
     /// <summary>Iglewicz and Hoaglin's limit for the modified z-score.</summary>
-    public const double Limit = 3.5;
+    public const double Limit = ClassVerdict.Limit;
 
     /// <summary>With fewer groups than this a median and its scatter say nothing of one of them (judgement).</summary>
-    public const int FewestGroups = 5;
+    public const int FewestGroups = ClassVerdict.FewestForScatter;
 
     private readonly FindingsDefinition findings;
     private readonly QuantityDefinition? judged;

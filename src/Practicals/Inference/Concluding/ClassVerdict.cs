@@ -12,11 +12,16 @@ namespace Calx.Practicals.Inference.Concluding;
 internal sealed class ClassVerdict
 {
     /// <summary>With fewer groups no split of signs is unlikely enough at 5 % two-sided, 2 · ½⁵ = 6 %.</summary>
-    private const int FewestForSigns = 6;
+    public const int FewestForSigns = 6;
 
-    private const int FewestForScatter = 5;
-    private const double Limit = 3.5;
-    private const double Level = 0.05;
+    /// <summary>With fewer groups than this a median and its scatter say nothing of one of them (judgement).</summary>
+    public const int FewestForScatter = 5;
+
+    /// <summary>Iglewicz and Hoaglin's limit for the modified z-score.</summary>
+    public const double Limit = 3.5;
+
+    /// <summary>What chance would do less often than this it is taken not to have done.</summary>
+    public const double Level = 0.05;
 
     private static readonly double Quartile = StandardNormal.Quantile(0.75);
 
@@ -38,26 +43,46 @@ internal sealed class ClassVerdict
         }
     }
 
+    /// <summary>Marks odd groups: impossible ones, then those far from the others' median by the modified z-score.</summary>
+    /// <param name="judged">The value by which groups are judged, the practical's key quantity.</param>
+    /// <param name="odd">Whether each group's readings are impossible; receives whether the group is odd.</param>
+    public void MarkOdd(ReadOnlySpan<MeasuredValue> judged, Span<bool> odd)
+    {
+        int possible = Keep(judged, odd);
+        if (possible < FewestForScatter)
+        {
+            return;
+        }
+
+        double median = MedianOf(values, possible);
+        double own = MedianOf(errors, possible);
+        double scale = Math.Max(Deviation(median, possible), own);
+        for (int i = 0; i < judged.Length; i++)
+        {
+            odd[i] |= judged[i].IsFound && Math.Abs(judged[i].Value - median) > Limit * scale;
+        }
+    }
+
     /// <summary>Judges whether a mass moves or stays.</summary>
     /// <param name="rule">The conclusion; one on a number is asked of <see cref="Pool"/> and <see cref="ConclusionRule.OfPooled"/>.</param>
     /// <param name="of">The quantity in each group; groups that have none are left out.</param>
-    /// <param name="impossible">Whether each group's readings are impossible.</param>
+    /// <param name="odd">Whether each group is odd: <see cref="MarkOdd"/>.</param>
     /// <param name="divisionInGrams">The step of the coarsest balance.</param>
-    public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible, double divisionInGrams) => rule.Test switch
+    public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double divisionInGrams) => rule.Test switch
     {
-        ConclusionTest.Moves moves => Direction(of, impossible, moves.Up),
-        ConclusionTest.Stays => Sameness(of, divisionInGrams),
+        ConclusionTest.Moves moves => Direction(of, odd, moves.Up),
+        ConclusionTest.Stays => Sameness(of, odd, divisionInGrams),
         _ => throw new ArgumentException("A number is pooled first.", nameof(rule)),
     };
 
     /// <summary>Pools a number over the groups that are not odd.</summary>
     /// <param name="of">The number in each group; groups that have none are left out.</param>
-    /// <param name="impossible">Whether each group's readings are impossible.</param>
+    /// <param name="odd">Whether each group is odd.</param>
     /// <returns>The pooled value, not found where no group is left, and how many of its uncertainties a 95 % interval reaches to
     /// either side.</returns>
-    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible)
+    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd)
     {
-        int kept = Keep(of, impossible);
+        int kept = Keep(of, odd);
         if (kept == 0)
         {
             return (new MeasuredValue(double.NaN, double.NaN), ConclusionRule.Normal95);
@@ -82,7 +107,7 @@ internal sealed class ClassVerdict
         return int.MaxValue;
     }
 
-    private Bearing Direction(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible, bool up)
+    private Bearing Direction(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, bool up)
     {
         int rose = 0;
         int fell = 0;
@@ -102,7 +127,7 @@ internal sealed class ClassVerdict
             rose += value.Value > 1e-10 ? 1 : 0;
             fell += value.Value < -1e-10 ? 1 : 0;
             found++;
-            if (!impossible[i])
+            if (!odd[i])
             {
                 kept++;
                 sum += value.Value;
@@ -125,17 +150,13 @@ internal sealed class ClassVerdict
         return rose + fell == 0 || most < splits[rose + fell] ? Bearing.Open : rose > fell == up ? Bearing.Right : Bearing.Wrong;
     }
 
-    private Bearing Sameness(ReadOnlySpan<MeasuredValue> of, double divisionInGrams)
+    private Bearing Sameness(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double divisionInGrams)
     {
-        int found = 0;
+        int found = Keep(of, odd);
         double variance = 0;
-        foreach (MeasuredValue value in of)
+        for (int i = 0; i < found; i++)
         {
-            if (value.IsFound)
-            {
-                values[found++] = value.Value;
-                variance += value.StandardUncertainty * value.StandardUncertainty;
-            }
+            variance += errors[i] * errors[i];
         }
 
         if (found == 0)
@@ -156,38 +177,20 @@ internal sealed class ClassVerdict
         };
     }
 
-    /// <summary>Sets odd groups aside: impossible ones, then those far from the median by the modified z-score.</summary>
-    private int Keep(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> impossible)
+    /// <summary>The values of the groups that are not odd, side by side.</summary>
+    private int Keep(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd)
     {
         int kept = 0;
         for (int i = 0; i < of.Length; i++)
         {
-            if (of[i].IsFound && !impossible[i])
+            if (of[i].IsFound && !odd[i])
             {
                 (values[kept], errors[kept]) = (of[i].Value, of[i].StandardUncertainty);
                 kept++;
             }
         }
 
-        if (kept < FewestForScatter)
-        {
-            return kept;
-        }
-
-        double median = MedianOf(values, kept);
-        double own = MedianOf(errors, kept);
-        double scale = Math.Max(Deviation(median, kept), own);
-        int ordinary = 0;
-        for (int i = 0; i < kept; i++)
-        {
-            if (Math.Abs(values[i] - median) <= Limit * scale)
-            {
-                (values[ordinary], errors[ordinary]) = (values[i], errors[i]);
-                ordinary++;
-            }
-        }
-
-        return ordinary;
+        return kept;
     }
 
     private double MedianOf(double[] numbers, int count)

@@ -39,7 +39,9 @@ internal sealed class ClassSampler
     private readonly double[] last;
     private readonly double[] one;
     private readonly MeasuredValue[][] found;
-    private readonly bool[] impossible;
+    private readonly bool[] odd;
+    private readonly MeasuredValue[] judgedBy;
+    private readonly QuantityLines judged;
     private readonly ClassVerdict verdict;
 
     /// <summary>Prepares it.</summary>
@@ -56,6 +58,7 @@ internal sealed class ClassSampler
         benches = [.. drawers.Select(d => new GroupBench(d))];
         impossibleRule = new ImpossibleRule(practical, tables.Weights, keyIsFound);
         key = keyIsFound ? new QuantityLines(practical, practical.Quantities.First(q => q.Id == practical.Findings.Key), tables.Weights) : null;
+        judged = key ?? new QuantityLines(practical, practical.Quantities.First(q => q.Id == practical.Findings.Change), tables.Weights);
         accepted = key is null ? 0 : new IdealRun(practical, tables.Weights).Accepted(practical.Findings.Key);
         numbers = [.. rules.Where(r => r.Test is ConclusionTest.Chooses or ConclusionTest.Within).DistinctBy(r => r.Test.Quantity)];
         string[] readings = [.. practical.Readings.Select(r => r.Id)];
@@ -63,7 +66,8 @@ internal sealed class ClassSampler
         last = new double[readings.Length];
         one = new double[readings.Length];
         found = [.. rules.Select(_ => new MeasuredValue[settings.Groups])];
-        impossible = new bool[settings.Groups];
+        odd = new bool[settings.Groups];
+        judgedBy = new MeasuredValue[settings.Groups];
         verdict = new ClassVerdict(settings.Groups);
     }
 
@@ -101,16 +105,17 @@ internal sealed class ClassSampler
         {
             int at = g % drawers.Length;
             Balances balance = DrawGroup(seed, number, g, at);
-            impossible[g] = impossibleRule.Holds(last, balance.U);
+            odd[g] = impossibleRule.Holds(last, balance.U);
+            judgedBy[g] = judged.Of(last, balance.U);
             for (int r = 0; r < rules.Count; r++)
             {
                 found[r][g] = rules[r].Lines.Of(last, balance.U);
                 tally.Group(r, rules[r].OfGroup(last, balance.U, balance.Division));
             }
 
-            if (groupKeys.Count < SpreadGroups && key?.Of(last, balance.U) is { IsFound: true } value)
+            if (key is not null && groupKeys.Count < SpreadGroups && judgedBy[g].IsFound)
             {
-                groupKeys.Add(value.Value);
+                groupKeys.Add(judgedBy[g].Value);
             }
         }
     }
@@ -142,19 +147,20 @@ internal sealed class ClassSampler
 
     private void JudgeClass(Tally tally, List<double> classKeys)
     {
+        verdict.MarkOdd(judgedBy, odd);
         double coarsest = settings.Balances.Max(b => b.ResolutionInGrams);
         for (int r = 0; r < rules.Count; r++)
         {
             if (rules[r].Test is ConclusionTest.Moves or ConclusionTest.Stays)
             {
-                tally.Class(r, verdict.Of(rules[r], found[r], impossible, coarsest));
+                tally.Class(r, verdict.Of(rules[r], found[r], odd, coarsest));
             }
         }
 
         foreach (ConclusionRule number in numbers)
         {
             int first = IndexOf(number);
-            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], impossible);
+            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], odd);
             for (int r = 0; r < rules.Count; r++)
             {
                 if (rules[r].Test is ConclusionTest.Chooses or ConclusionTest.Within && rules[r].Test.Quantity == number.Test.Quantity)

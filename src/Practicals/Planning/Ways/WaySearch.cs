@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using Calx.Measurement.Distributions;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning.Amounts;
 using Calx.Practicals.Planning.Clock;
@@ -27,8 +28,8 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
     /// <summary>A change of so much effort is heavy: another lesson.</summary>
     private const int Heavy = 4;
 
-    /// <summary>A plan whose steps alone, at their means, take so much longer than the lesson hardly ever fits.</summary>
-    private const double Slack = 2;
+    /// <summary>What fits less often than this even without any queue is not simulated.</summary>
+    private const double HardlyEver = 0.1;
 
     private readonly ConcurrentDictionary<string, Lazy<AmountPoint>> points = new(StringComparer.Ordinal);
 
@@ -109,14 +110,34 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
         return points.GetOrAdd(key, _ => new Lazy<AmountPoint>(() => amounts.PointOf(whole))).Value;
     }
 
-    /// <summary>Whether a group that waits for nothing can be done, at the steps' means.</summary>
+    /// <summary>Whether groups that wait for nothing could all be done in time: each step's mean and variance, summed along the
+    /// route, taken as normal and independent between groups. No queue, no reheat beyond those planned, so it errs on the side of
+    /// trying.</summary>
     private bool MayFit(PlanSettings plan)
     {
         var route = new LessonRoute(plan, tables.Durations);
-        double trial = Sum(route.TrialBefore) + Sum(route.FirstRound) + ((plan.Heatings - 1) * Sum(route.AgainRound)) + Sum(route.TrialAfter);
-        return Sum(route.Opening) + Sum(route.Before) + (plan.Trials * trial) + Sum(route.After) <= plan.Minutes + Slack;
+        double mean = 0;
+        double variance = 0;
+        Add(route.Opening, 1);
+        Add(route.Before, 1);
+        Add(route.TrialBefore, plan.Trials);
+        Add(route.FirstRound, plan.Trials);
+        Add(route.AgainRound, plan.Trials * (plan.Heatings - 1));
+        Add(route.TrialAfter, plan.Trials);
+        Add(route.After, 1);
+        return variance == 0
+            ? mean <= plan.Minutes
+            : Math.Pow(StandardNormal.Cumulative((plan.Minutes - mean) / Math.Sqrt(variance)), plan.Groups) >= HardlyEver;
 
-        static double Sum(RouteStep[] steps) => steps.Sum(s => s.Factor * s.Minutes.Mean);
+        void Add(RouteStep[] steps, int times)
+        {
+            foreach (RouteStep step in steps)
+            {
+                double spread = step.Factor * step.Minutes.StandardDeviation;
+                mean += times * step.Factor * step.Minutes.Mean;
+                variance += times * spread * spread;
+            }
+        }
     }
 
     /// <summary>Some changes together.</summary>

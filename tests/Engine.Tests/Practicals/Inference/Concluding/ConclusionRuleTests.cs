@@ -91,6 +91,8 @@ public sealed class ConclusionRuleTests
             double[][] last = [.. drawn.Groups.Select(g => practical.Readings
                 .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
             bool[] odd = [.. last.Select(l => impossible.Holds(l, U))];
+            verdict.MarkOdd([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            Assert.Equal(slow.Groups.Select(g => g.IsAnomalous), odd);
             Bearing fast = verdict.Of(moves, [.. last.Select(l => moves.Lines.Of(l, U))], odd, 0.01);
             var direction = Assert.IsType<ChangeEvidence.Direction>(slow.Class.Change);
             Assert.Equal(direction.Shown, fast == Bearing.Right);
@@ -103,6 +105,42 @@ public sealed class ConclusionRuleTests
         }
 
         Assert.InRange(shown, 1, 40);
+    }
+
+    /// <summary>The same where a mass is said to stay, for few groups and for many.</summary>
+    [Theory]
+    [InlineData(4)]
+    [InlineData(5)]
+    [InlineData(12)]
+    public void A_mass_that_stays_is_judged_as_in_a_taught_class(int groups)
+    {
+        string text = Magnesium.SourceText
+            .Replace("expect: rises ", "expect: same ", StringComparison.Ordinal)
+            .Replace("test: { rises: massChange }", "test: { stays: massChange }", StringComparison.Ordinal)
+            .Replace("law: { normal: [0.24, 0.048] }", "law: { normal: [0.02, 0.004] }", StringComparison.Ordinal);
+        Practical practical = PracticalReader.Read(text, "same.yaml").Practical!;
+        ConclusionRule stays = ConclusionRule.All(practical, Weights).First(r => r.Test is ConclusionTest.Stays);
+        ConclusionRule number = ConclusionRule.All(practical, Weights).First(r => r.Test is ConclusionTest.Chooses);
+        var verdict = new ClassVerdict(groups);
+        var impossible = new ImpossibleRule(practical, Weights);
+        int shown = 0;
+        for (ulong seed = 1; seed <= 40; seed++)
+        {
+            SimulatedClass drawn = SimulatedClass.Draw(
+                new Circumstances(practical), Weights, new SimulationPlan(groups), seed, cancellation: TestContext.Current.CancellationToken);
+            var readings = new ClassReadings(
+                practical.Id, [.. drawn.Groups.Select(g => g.HandedIn())], new BalanceReport(new BalanceOptions(0.01m, null), new Dictionary<string, decimal>()));
+            var slow = (ChangeEvidence.Sameness)ClassAnalysis.Of(practical, readings, Weights, Given.NoCauses).Class.Change;
+            double[][] last = [.. drawn.Groups.Select(g => practical.Readings
+                .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
+            bool[] odd = [.. last.Select(l => impossible.Holds(l, U))];
+            verdict.MarkOdd([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            Bearing fast = verdict.Of(stays, [.. last.Select(l => stays.Lines.Of(l, U))], odd, 0.01);
+            Assert.Equal(slow.Shown, fast == Bearing.Right);
+            shown += slow.Shown ? 1 : 0;
+        }
+
+        Assert.InRange(shown, 2, 38);
     }
 
     private static ConclusionRule Rule(string id) => ConclusionRule.All(Magnesium, Weights).Single(r => r.Conclusion.Id == id);
