@@ -62,7 +62,7 @@ internal static class PlanCommand
         Plan? plan = choice.TooMuch is null ? Plan.Of(choice.Settings, AtomicWeights.Iupac2024, options) : null;
         surroundings.Progress("");
         var answer = new PlanAnswer(choice, how.Seed, plan, choice.TooMuch);
-        if (how.Html is string path && plan is not null && !PlanFile.TryWrite(plan, choice.GramsPerMetre, path, surroundings))
+        if (how.Html is string path && plan is not null && !PlanFile.TryWrite(plan, choice.Stock, path, surroundings))
         {
             return ExitCode.CannotWrite;
         }

@@ -41,7 +41,7 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
         IReadOnlyDictionary<string, double> kit = Numbers(
             "--kit", words.Kit, practical.Kit.Select(k => k.Id), "a whole number from 1 to 1000", x => x >= 1 && x <= 1000 && Math.Floor(x) == x);
         return faults.Count > 0 ? null : new PlanChoice(
-            Settings(balances, times, kit), words.Wanted, prices, words.Metre, words.TooMuch(practical));
+            Settings(balances, times, kit), words.Wanted, new PlanStock(words.Metre, prices), words.TooMuch(practical));
     }
 
     private PlanSettings Settings(

@@ -7,11 +7,11 @@ namespace Calx.App.Output;
 internal static class PlanFile
 {
     /// <summary>Writes to the file that the person named, replacing an older one; tells a fault on standard error.</summary>
-    public static bool TryWrite(Plan plan, double? gramsPerMetre, string path, Surroundings surroundings)
+    public static bool TryWrite(Plan plan, PlanStock stock, string path, Surroundings surroundings)
     {
         try
         {
-            NewFile.Replace(surroundings.FullPath(path), PlanReport.Html(plan, plan.Sentences, gramsPerMetre: gramsPerMetre), surroundings.Cancellation());
+            NewFile.Replace(surroundings.FullPath(path), PlanReport.Html(plan, plan.Sentences, stock: stock), surroundings.Cancellation());
             surroundings.Error.WriteLine($"The plan is in {path}");
             return true;
         }

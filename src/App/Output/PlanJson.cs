@@ -30,7 +30,7 @@ internal static class PlanJson
         WriteTable(json, answer.Plan);
         PlanLessonJson.Write(json, answer.Plan);
         WriteKit(json, answer);
-        json.WriteFigure("cost", answer.Cost);
+        json.WriteFigure("cost", answer.Plan is null ? null : answer.Choice.Stock.CostOf(answer.Plan.Kit));
         json.WriteEndObject();
     }
 
@@ -226,8 +226,8 @@ internal static class PlanJson
             json.WriteFigure("spare", counted ? kit.SpareAmount : null);
             json.WriteFigure("amount", counted ? null : kit.Total);
             json.WriteString("unit", kit.Item.Need.Unit);
-            json.WriteFigure("lengthInMetres", answer.Choice.GramsPerMetre is double metre ? kit.LengthInMetres(metre) : null);
-            json.WriteFigure("cost", answer.CostOf(kit));
+            json.WriteFigure("lengthInMetres", answer.Choice.Stock.LengthInMetres(kit));
+            json.WriteFigure("cost", answer.Choice.Stock.CostOf(kit));
             json.WriteEndObject();
         }
 

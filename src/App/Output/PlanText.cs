@@ -73,7 +73,8 @@ internal static class PlanText
     private static void WriteKit(TextWriter output, PlanAnswer answer, Plan plan)
     {
         WrappedText.Heading(output, "Kit for the class");
-        bool priced = answer.Cost is not null;
+        PlanStock stock = answer.Choice.Stock;
+        bool priced = stock.HasPrices;
         var columns = new Columns("lrr" + (priced ? "r" : "") + "l");
         columns.Add(["", "needed", "spare", .. priced ? ["cost"] : Array.Empty<string>(), ""]);
         foreach (KitCount kit in plan.Kit)
@@ -84,18 +85,18 @@ internal static class PlanText
                 kit.Item.Label,
                 Amount(kit.Amount) + unit,
                 Amount(kit.SpareAmount) + unit,
-                .. priced ? [answer.CostOf(kit) is double cost ? Figure.Fixed(cost, 2) : "-"] : Array.Empty<string>(),
+                .. priced ? [stock.CostOf(kit) is double cost ? Figure.Fixed(cost, 2) : "-"] : Array.Empty<string>(),
                 Length(answer, kit),
             ]);
         }
 
         columns.Write(output);
-        if (answer.Cost is double all)
+        if (stock.CostOf(plan.Kit) is double all)
         {
             output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  What is used up or breaks on average, by the prices given: {all:F2}."));
         }
 
-        if (plan.Kit.Any(k => k.Item.Need.IsCut) && answer.Choice.GramsPerMetre is null)
+        if (plan.Kit.Any(k => k.Item.Need.IsCut) && stock.GramsPerMetre is null)
         {
             WrappedText.Write(output, "Weigh one metre of your own stock and give it with --metre: then the length to cut is told.", first: "  ", then: "  ");
         }
@@ -103,7 +104,7 @@ internal static class PlanText
 
     private static string Length(PlanAnswer answer, KitCount kit)
     {
-        if (answer.Choice.GramsPerMetre is not double metre || kit.LengthInMetres(metre) is not double length)
+        if (answer.Choice.Stock is not { GramsPerMetre: double metre } stock || stock.LengthInMetres(kit) is not double length)
         {
             return "";
         }

@@ -8,26 +8,31 @@ namespace Calx.Papers.Plans;
 /// <summary>What to put out, with spares.</summary>
 internal static class KitSection
 {
-    public static void Write(StringBuilder page, Plan plan, double? gramsPerMetre)
+    public static void Write(StringBuilder page, Plan plan, PlanStock stock)
     {
         if (plan.Kit.Count == 0)
         {
             return;
         }
 
-        var table = new ReportTable("kit", "To put out", ("item", false), ("needed", true), ("spare", true), ("in all", true));
-        bool cut = gramsPerMetre is null && plan.Kit.Any(k => k.Item.Need.IsCut);
-        table.Under("Spares are enough for what breaks 95 times in 100." + (cut ? " Weigh a metre of what is cut from a coil: its length follows from that." : string.Empty));
+        (string, bool)[] cost = stock.HasPrices ? [("cost", true)] : [];
+        var table = new ReportTable("kit", "To put out", [("item", false), ("needed", true), ("spare", true), ("in all", true), .. cost]);
+        bool cut = stock.GramsPerMetre is null && plan.Kit.Any(k => k.Item.Need.IsCut);
+        table.Under("Spares are enough for what breaks 95 times in 100." + (cut ? " Weigh a metre of what is cut from a coil: its length follows from that." : string.Empty) + Cost(plan, stock));
         foreach (KitCount kit in plan.Kit)
         {
             string unit = kit.Item.Need.Unit is string written ? $" {written}" : string.Empty;
-            string length = gramsPerMetre is double metre && kit.LengthInMetres(metre) is double metres
-                ? $"\n{Three(metres)} m" : string.Empty;
-            table.Add(kit.Item.Label, Three(kit.Amount) + unit, Three(kit.SpareAmount) + unit, Three(kit.Total) + unit + length);
+            string length = stock.LengthInMetres(kit) is double metres ? $"\n{Three(metres)} m" : string.Empty;
+            string[] priced = stock.HasPrices ? [stock.CostOf(kit) is double each ? each.ToString("F2", CultureInfo.InvariantCulture) : "–"] : [];
+            table.Add([kit.Item.Label, Three(kit.Amount) + unit, Three(kit.SpareAmount) + unit, Three(kit.Total) + unit + length, .. priced]);
         }
 
         table.Write(page);
     }
+
+    private static string Cost(Plan plan, PlanStock stock) => stock.CostOf(plan.Kit) is double all
+        ? string.Create(CultureInfo.InvariantCulture, $" What is used up or breaks on average costs {all:F2}, by the prices given.")
+        : string.Empty;
 
     /// <summary>Pieces as they are; what is measured out to three figures, rounded up, so that nothing runs short.</summary>
     private static string Three(double amount)

@@ -16,10 +16,9 @@ public static class PlanReport
     /// <param name="plan">The plan.</param>
     /// <param name="sentences">What is to be read first, a sentence each, without markup.</param>
     /// <param name="heading">Which class and date stand at its head; null for none.</param>
-    /// <param name="gramsPerMetre">Mass in g of a weighed metre of what is cut from a coil, above 0; null where none was weighed.</param>
+    /// <param name="stock">What is known of the school's stock: lengths and costs follow from it; null for nothing.</param>
     /// <returns>A whole HTML document; the same bytes for the same plan, sentences and heading.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="gramsPerMetre"/> is not above 0.</exception>
-    public static string Html(Plan plan, IReadOnlyList<string> sentences, ReportHeading? heading = null, double? gramsPerMetre = null)
+    public static string Html(Plan plan, IReadOnlyList<string> sentences, ReportHeading? heading = null, PlanStock? stock = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
@@ -28,10 +27,11 @@ public static class PlanReport
         PlanHead.Write(page, plan, heading);
         ReportPage.Sentences(page, sentences);
         ConclusionSection.Write(page, plan);
+        ChangeSection.Write(page, plan);
         ExpectedSection.Write(page, plan);
         LessonSection.Write(page, plan.Lesson);
         WaysSection.Write(page, plan);
-        KitSection.Write(page, plan, gramsPerMetre);
+        KitSection.Write(page, plan, stock ?? PlanStock.Unknown);
         CautionSection.Write(page, plan.Settings);
         WriteMethods(page, plan);
         ReportPage.End(page);

@@ -174,13 +174,27 @@ public partial class PlanReportTests
     [Fact]
     public void The_kit_is_counted_for_the_class_with_spares()
     {
-        string html = PlanReport.Html(Planned.Magnesium(12), [], new ReportHeading("9F", null, inventedData: false), gramsPerMetre: 0.85);
+        // Of twelve crucibles 4 in 100 break on average: 0.48 at 2.50 each.
+        var stock = new PlanStock(0.85, new Dictionary<string, double> { ["crucible"] = 2.5 });
+        string html = PlanReport.Html(Planned.Magnesium(12), [], new ReportHeading("9F", null, inventedData: false), stock);
         string[][] rows = Rows(MainOf(html), "kit");
 
-        Assert.Equal(["12", "1", "13"], rows.Single(r => r[0] == "pipe-clay triangle")[1..]);
+        Assert.Equal(["12", "1", "13", "–"], rows.Single(r => r[0] == "pipe-clay triangle")[1..]);
+        Assert.Equal("1.20", rows.Single(r => r[0].StartsWith("crucible", StringComparison.Ordinal))[^1]);
+        Assert.Contains("costs 1.20, by the prices given", html, StringComparison.Ordinal);
         Assert.Equal("24", rows.Single(r => r[0] == "eye protection")[1]);
-        Assert.Equal(["2.88 g", "0.576 g", "3.46 g4.07 m"], rows.Single(r => r[0] == "magnesium ribbon")[1..]);
+        Assert.Equal(["2.88 g", "0.576 g", "3.46 g4.07 m", "–"], rows.Single(r => r[0] == "magnesium ribbon")[1..]);
         Assert.Equal(Planned.Magnesium(12).Kit.Count, rows.Length);
+    }
+
+    [Fact]
+    public void What_a_change_would_buy_stands_beside_the_plan()
+    {
+        string[][] rows = Rows(MainOf(PlanReport.Html(Planned.Magnesium(12), [])), "changes");
+        Assert.Equal("as planned", rows[0][0]);
+        Assert.Equal(Planned.Magnesium(12).Amounts.Changes.Select(c => c.Label), rows[1..].Select(r => r[0]));
+        double planned = Planned.Magnesium(12).Amounts.Planned.GroupRight;
+        Assert.Equal(Math.Round(100 * planned).ToString(CultureInfo.InvariantCulture), rows[0][1]);
     }
 
     [Fact]
