@@ -1,5 +1,6 @@
 using Calx.Measurement.Distributions;
 using Calx.Measurement.Statistics;
+using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model;
@@ -36,11 +37,12 @@ internal sealed class ClassSampler
     private readonly GroupDrawer[] drawers;
     private readonly GroupBench[] benches;
     private readonly int[][][] lastAt;
-    private readonly double[] last;
-    private readonly double[] one;
-    private readonly MeasuredValue[][] found;
-    private readonly bool[] odd;
+    private readonly double[][] rows;
+    private readonly bool[] oddRows;
     private readonly MeasuredValue[] judgedBy;
+    private readonly double[] mean;
+    private readonly bool[] odd;
+    private readonly MeasuredValue[][] found;
     private readonly QuantityLines judged;
     private readonly ClassVerdict verdict;
 
@@ -63,12 +65,12 @@ internal sealed class ClassSampler
         numbers = [.. rules.Where(r => r.Test is ConclusionTest.Chooses or ConclusionTest.Within).DistinctBy(r => r.Test.Quantity)];
         string[] readings = [.. practical.Readings.Select(r => r.Id)];
         lastAt = [.. drawers.Select(d => d.Views.Select(view => readings.Select(r => LastOf(view, r)).ToArray()).ToArray())];
-        last = new double[readings.Length];
-        one = new double[readings.Length];
+        int all = settings.Groups * settings.Trials;
+        rows = [.. Enumerable.Range(0, all).Select(_ => new double[readings.Length])];
+        (oddRows, judgedBy, mean) = (new bool[all], new MeasuredValue[all], new double[readings.Length]);
         found = [.. rules.Select(_ => new MeasuredValue[settings.Groups])];
         odd = new bool[settings.Groups];
-        judgedBy = new MeasuredValue[settings.Groups];
-        verdict = new ClassVerdict(settings.Groups);
+        verdict = new ClassVerdict(all);
     }
 
     /// <summary>Draws classes and counts.</summary>
@@ -103,51 +105,86 @@ internal sealed class ClassSampler
     {
         for (int g = 0; g < settings.Groups; g++)
         {
-            int at = g % drawers.Length;
-            Balances balance = DrawGroup(seed, number, g, at);
-            odd[g] = impossibleRule.Holds(last, balance.U);
-            judgedBy[g] = judged.Of(last, balance.U);
+            for (int trial = 0; trial < settings.Trials; trial++)
+            {
+                DrawTrial(seed, number, g, trial);
+            }
+        }
+
+        verdict.MarkOdd(judgedBy, oddRows);
+        for (int g = 0; g < settings.Groups; g++)
+        {
+            Balance balance = settings.Balances[g % drawers.Length];
+            double u = balance.ReadingStandardUncertainty() / Math.Sqrt(Average(g));
             for (int r = 0; r < rules.Count; r++)
             {
-                found[r][g] = rules[r].Lines.Of(last, balance.U);
-                tally.Group(r, rules[r].OfGroup(last, balance.U, balance.Division));
+                found[r][g] = rules[r].Lines.Of(mean, u);
+                tally.Group(r, rules[r].OfGroup(mean, u, balance.ResolutionInGrams));
             }
 
-            if (key is not null && groupKeys.Count < SpreadGroups && judgedBy[g].IsFound)
+            if (groupKeys.Count < SpreadGroups && key?.Of(mean, u) is { IsFound: true } value)
             {
-                groupKeys.Add(judgedBy[g].Value);
+                groupKeys.Add(value.Value);
             }
         }
     }
 
-    /// <summary>The last weighing of each reading, averaged over the group's trials.</summary>
-    private Balances DrawGroup(ulong seed, int number, int group, int at)
+    private void DrawTrial(ulong seed, int number, int group, int trial)
     {
-        Array.Clear(last);
-        for (int trial = 0; trial < settings.Trials; trial++)
+        int at = group % drawers.Length;
+        ulong stream = FirstStream + ((ulong)number * PlanSettings.MostGroups * MostTrialsOfOne) + (ulong)((group * MostTrialsOfOne) + trial);
+        var random = new RandomStream(seed, stream);
+        while (!benches[at].Draw(drawers[at].NextSet(random), random))
         {
-            ulong stream = FirstStream + ((ulong)number * PlanSettings.MostGroups * MostTrialsOfOne) + (ulong)((group * MostTrialsOfOne) + trial);
-            var random = new RandomStream(seed, stream);
-            while (!benches[at].Draw(drawers[at].NextSet(random), random))
+            // The bench has no answer to some numbers, such as nothing over nothing: another group takes its place.
+        }
+
+        int row = (group * settings.Trials) + trial;
+        int[] places = lastAt[at][benches[at].View.Rounds - 1];
+        for (int r = 0; r < places.Length; r++)
+        {
+            rows[row][r] = places[r] < 0 ? 0 : benches[at].WrittenInGrams(places[r]);
+        }
+
+        double u = settings.Balances[at].ReadingStandardUncertainty();
+        oddRows[row] = impossibleRule.Holds(rows[row], u);
+        judgedBy[row] = judged.Of(rows[row], u);
+    }
+
+    /// <summary>The last weighing of each reading, averaged over the group's trials that are not odd. A group with one trial, or with
+    /// none that is ordinary, takes what it has, and is odd in the class where that is.</summary>
+    /// <returns>How many trials were averaged.</returns>
+    private int Average(int group)
+    {
+        Span<bool> marks = oddRows.AsSpan(group * settings.Trials, settings.Trials);
+        odd[group] = !marks.Contains(false);
+        int kept = 0;
+        Array.Clear(mean);
+        for (int trial = 0; trial < marks.Length; trial++)
+        {
+            if (marks[trial] && !odd[group])
             {
-                // The bench has no answer to some numbers, such as nothing over nothing: another group takes its place.
+                continue;
             }
 
-            int[] places = lastAt[at][benches[at].View.Rounds - 1];
-            for (int r = 0; r < places.Length; r++)
+            kept++;
+            double[] row = rows[(group * settings.Trials) + trial];
+            for (int r = 0; r < mean.Length; r++)
             {
-                one[r] = places[r] < 0 ? 0 : benches[at].WrittenInGrams(places[r]);
-                last[r] += one[r] / settings.Trials;
+                mean[r] += row[r];
             }
         }
 
-        return new Balances(
-            settings.Balances[at].ReadingStandardUncertainty() / Math.Sqrt(settings.Trials), settings.Balances[at].ResolutionInGrams);
+        for (int r = 0; r < mean.Length; r++)
+        {
+            mean[r] /= kept;
+        }
+
+        return kept;
     }
 
     private void JudgeClass(Tally tally, List<double> classKeys)
     {
-        verdict.MarkOdd(judgedBy, odd);
         double coarsest = settings.Balances.Max(b => b.ResolutionInGrams);
         for (int r = 0; r < rules.Count; r++)
         {
@@ -208,8 +245,6 @@ internal sealed class ClassSampler
 
         return found;
     }
-
-    private readonly record struct Balances(double U, double Division);
 
     /// <summary>What was counted.</summary>
     private sealed class Tally(int conclusions)
