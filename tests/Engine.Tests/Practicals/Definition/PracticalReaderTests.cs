@@ -16,10 +16,10 @@ public sealed class PracticalReaderTests
     [InlineData("- wet:", "- wett:", "wett:", "'wett' is no kind of event")]
     [InlineData("expect: rises", "expect: rise", "rise ", "'rise' is not understood; expected rises, falls, same; did you mean rises?")]
     // Wrong types.
-    [InlineData("version: 1", "version: one", "one\n", "'one' is no number; expected a whole number from 1 to 1000")]
-    [InlineData("version: 1", "version: 010", "010", "'010' starts with a zero; leave it off")]
-    [InlineData("version: 1", "version: '1'", "'1'\n", "stands in quotes and so is a text")]
-    [InlineData("version: 1", "version: 1.5", "1.5", "1.5 stands here; expected a whole number")]
+    [InlineData("version: 2", "version: one", "one\n", "'one' is no number; expected a whole number from 1 to 1000")]
+    [InlineData("version: 2", "version: 010", "010", "'010' starts with a zero; leave it off")]
+    [InlineData("version: 2", "version: '1'", "'1'\n", "stands in quotes and so is a text")]
+    [InlineData("version: 2", "version: 1.5", "1.5", "1.5 stands here; expected a whole number")]
     [InlineData("title: Burning magnesium in a crucible", "title: 1984", "1984", "1984 is not a text; put it in quotes")]
     [InlineData("rate: 0.28", "rate: 0,28", "0,28", "has a decimal comma; write a full stop")]
     [InlineData("rate: 0.28", "rate: 1.30", "1.30", "expected a number from 0 to 1")]
@@ -96,7 +96,7 @@ public sealed class PracticalReaderTests
     public void All_faults_are_told_in_the_order_of_the_file()
     {
         string text = Files.Changed(Files.Magnesium, "rate: 0.28", "rate: much")
-            .Replace("version: 1\n", "version: first\n", StringComparison.Ordinal)
+            .Replace("version: 2\n", "version: first\n", StringComparison.Ordinal)
             .Replace("id: weigh-empty,", "id: weigh empty,", StringComparison.Ordinal);
         IReadOnlyList<DefinitionFault> faults = PracticalReader.Read(text, "f.yaml").Faults;
         Assert.Equal(

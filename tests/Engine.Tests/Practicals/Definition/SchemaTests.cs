@@ -25,8 +25,8 @@ public sealed partial class SchemaTests
 
     [Theory]
     [InlineData("form: ribbon", "from: ribbon")]
-    [InlineData("version: 1", "version: 1.5")]
-    [InlineData("version: 1", "version: 0")]
+    [InlineData("version: 2", "version: 1.5")]
+    [InlineData("version: 2", "version: 0")]
     [InlineData("title: Burning magnesium in a crucible", "title: 1984")]
     [InlineData("    unit: g\n    pan: { parts", "    pan: { parts")]
     [InlineData("air: true", "air: 1")]
