@@ -15,10 +15,10 @@ namespace Calx.Practicals.Findings;
 internal sealed class OddityRule
 {
     /// <summary>Iglewicz and Hoaglin's limit for the modified z-score.</summary>
-    public const double Limit = ClassVerdict.Limit;
+    public const double Limit = OddGroups.Limit;
 
     /// <summary>With fewer groups than this a median and its scatter say nothing of one of them (judgement).</summary>
-    public const int FewestGroups = ClassVerdict.FewestForScatter;
+    public const int FewestGroups = OddGroups.FewestForScatter;
 
     private readonly FindingsDefinition findings;
     private readonly QuantityDefinition? judged;

@@ -14,27 +14,18 @@ internal sealed class ClassVerdict
     /// <summary>With fewer groups no split of signs is unlikely enough at 5 % two-sided, 2 · ½⁵ = 6 %.</summary>
     public const int FewestForSigns = 6;
 
-    /// <summary>With fewer groups than this a median and its scatter say nothing of one of them (judgement).</summary>
-    public const int FewestForScatter = 5;
-
-    /// <summary>Iglewicz and Hoaglin's limit for the modified z-score.</summary>
-    public const double Limit = 3.5;
-
     /// <summary>What chance would do less often than this it is taken not to have done.</summary>
     public const double Level = 0.05;
 
-    private static readonly double Quartile = StandardNormal.Quantile(0.75);
-
     private readonly double[] values;
     private readonly double[] errors;
-    private readonly double[] apart;
     private readonly double[] tables;
     private readonly int[] splits;
 
     /// <summary>Prepares it for classes of so many groups.</summary>
     public ClassVerdict(int groups)
     {
-        (values, errors, apart) = (new double[groups], new double[groups], new double[groups]);
+        (values, errors) = (new double[groups], new double[groups]);
         tables = new double[groups + 1];
         splits = new int[groups + 1];
         for (int n = 1; n <= groups; n++)
@@ -43,30 +34,10 @@ internal sealed class ClassVerdict
         }
     }
 
-    /// <summary>Marks odd groups: impossible ones, then those far from the others' median by the modified z-score.</summary>
-    /// <param name="judged">The value by which groups are judged, the practical's key quantity.</param>
-    /// <param name="odd">Whether each group's readings are impossible; receives whether the group is odd.</param>
-    public void MarkOdd(ReadOnlySpan<MeasuredValue> judged, Span<bool> odd)
-    {
-        int possible = Keep(judged, odd);
-        if (possible < FewestForScatter)
-        {
-            return;
-        }
-
-        double median = MedianOf(values, possible);
-        double own = MedianOf(errors, possible);
-        double scale = Math.Max(Deviation(median, possible), own);
-        for (int i = 0; i < judged.Length; i++)
-        {
-            odd[i] |= judged[i].IsFound && Math.Abs(judged[i].Value - median) > Limit * scale;
-        }
-    }
-
     /// <summary>Judges whether a mass moves or stays.</summary>
     /// <param name="rule">The conclusion; one on a number is asked of <see cref="Pool"/> and <see cref="ConclusionRule.OfPooled"/>.</param>
     /// <param name="of">The quantity in each group; groups that have none are left out.</param>
-    /// <param name="odd">Whether each group is odd: <see cref="MarkOdd"/>.</param>
+    /// <param name="odd">Whether each group is odd: <see cref="OddGroups"/>.</param>
     /// <param name="divisionInGrams">The step of the coarsest balance.</param>
     public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double divisionInGrams) => rule.Test switch
     {
@@ -191,29 +162,6 @@ internal sealed class ClassVerdict
         }
 
         return kept;
-    }
-
-    private double MedianOf(double[] numbers, int count)
-    {
-        numbers.AsSpan(0, count).CopyTo(apart);
-        return SortedMedian(count);
-    }
-
-    private double Deviation(double median, int count)
-    {
-        for (int i = 0; i < count; i++)
-        {
-            apart[i] = Math.Abs(values[i] - median);
-        }
-
-        // The factor that makes it the standard deviation of a normal law.
-        return SortedMedian(count) / Quartile;
-    }
-
-    private double SortedMedian(int count)
-    {
-        apart.AsSpan(0, count).Sort();
-        return count % 2 == 1 ? apart[count / 2] : (apart[(count / 2) - 1] + apart[count / 2]) / 2;
     }
 
     /// <summary>Student's t for the number of groups pooled; known uncertainties where there is one.</summary>

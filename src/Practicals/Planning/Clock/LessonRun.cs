@@ -13,9 +13,8 @@ internal sealed class LessonRun
     private readonly WorkSimulation simulation;
     private readonly GroupAtWork[] groups;
     private readonly NextActivity next;
-    private readonly bool lateness;
+    private readonly LessonTimes times;
     private readonly bool stepwise;
-    private LessonDraws draws;
     private ulong seed;
     private int lesson;
     private int spares;
@@ -36,12 +35,12 @@ internal sealed class LessonRun
         this.route = route;
         this.rules = rules;
         this.reheats = reheats;
-        lateness = settings.Practical.Classroom.LateShare > 0;
         stepwise = trace is not null;
         simulation = new WorkSimulation([.. route.Things.Select(t => t.Units)], route.Needs, settings.Groups) { Trace = trace };
         groups = [.. Enumerable.Range(0, settings.Groups).Select(_ => new GroupAtWork())];
         Minutes = new GroupMinutes[settings.Groups];
         OpeningMinutes = new double[route.Opening.Length];
+        times = new LessonTimes(settings, route);
         next = Next;
     }
 
@@ -61,11 +60,11 @@ internal sealed class LessonRun
     public LessonOutcome Run(ulong seedOfAll, int number)
     {
         (seed, lesson) = (seedOfAll, number);
-        draws = new LessonDraws(seed, lesson);
+        times.Begin(seed, lesson);
         (spares, heatings, flameOut, weighed, OpeningEnd) = (rules.Spares, 0, 0, 0, 0);
         for (int i = 0; i < route.Opening.Length; i++)
         {
-            OpeningMinutes[i] = Duration(-1, route.Opening[i], 0);
+            OpeningMinutes[i] = times.Of(-1, route.Opening[i], groups[0]);
             OpeningEnd += OpeningMinutes[i];
         }
 
@@ -73,7 +72,7 @@ internal sealed class LessonRun
         {
             groups[g].Clear();
             Minutes[g] = default;
-            if (rules.BreakShare > 0 && draws.Even(g, Use(0, UseOf.Breaking)) is double even && even < rules.BreakShare)
+            if (rules.BreakShare > 0 && times.Breaking(g) is double even && even < rules.BreakShare)
             {
                 // The same number says in which trial and heating: what is left of it is evenly spread again.
                 double rest = even / rules.BreakShare * settings.Trials;
@@ -117,7 +116,7 @@ internal sealed class LessonRun
 
             Begin(person, group, step, minute + busy);
             group.At++;
-            double minutes = Duration(step.Together ? -1 : person, step, Slot(group));
+            double minutes = times.Of(step.Together ? -1 : person, step, group);
             if (!alone)
             {
                 group.Now = step;
@@ -252,7 +251,7 @@ internal sealed class LessonRun
 
         spares--;
         group.NewStarts++;
-        double fetching = route.NewStart.QuickQuantile(draws.Even(person, Use(group.NewStarts, UseOf.NewStart)));
+        double fetching = times.NewStart(person, group.NewStarts);
         heatings -= group.Rounds - group.Round - 1;
         BeginTrial(group, person, minute + fetching);
         return fetching;
@@ -262,48 +261,6 @@ internal sealed class LessonRun
     private double StartOf(int person)
     {
         double start = OpeningEnd + (person % 2 == 1 ? settings.StaggerInMinutes : 0);
-        ClassroomDefinition classroom = settings.Practical.Classroom;
-        return lateness && draws.Even(person, Use(0, UseOf.Lateness)) < classroom.LateShare
-            ? start + route.LateBy.QuickQuantile(draws.Even(person, Use(1, UseOf.Lateness)))
-            : start;
-    }
-
-    private double Duration(int person, RouteStep step, int slot)
-    {
-        double own = step.Factor * step.Minutes.QuickQuantile(draws.Even(person, slot + step.Index));
-        double meanwhile = 0;
-        foreach (RouteStep other in step.Meanwhile)
-        {
-            meanwhile += other.Factor * other.Minutes.QuickQuantile(draws.Even(person, slot + other.Index));
-        }
-
-        if (step.MeanwhileOnce.Length > 0 && (step.Step.Place.Per != StepPer.Trial || IsLastTime(groups[person])))
-        {
-            foreach (RouteStep other in step.MeanwhileOnce)
-            {
-                meanwhile += other.Factor * other.Minutes.QuickQuantile(draws.Even(person, other.Index));
-            }
-        }
-
-        return Math.Max(own, meanwhile);
-    }
-
-    private bool IsLastTime(GroupAtWork group) => group.Trial + 1 >= settings.Trials && group.Round + 1 >= group.Rounds;
-
-    /// <summary>Where a group's random numbers of this trial and heating begin.</summary>
-    private int Slot(GroupAtWork group) => group.Part switch
-    {
-        RoutePart.Before or RoutePart.After => 0,
-        _ => route.StepCount * (1 + group.Round + (16 * ((group.Trial * 8) + Math.Min(group.NewStarts, 7)))),
-    };
-
-    /// <summary>Numbers that belong to no step.</summary>
-    private static int Use(int number, UseOf use) => (1 << 24) + (number * 8) + (int)use;
-
-    private enum UseOf
-    {
-        Breaking,
-        NewStart,
-        Lateness,
+        return start + times.Lateness(person);
     }
 }

@@ -91,7 +91,7 @@ public sealed class ConclusionRuleTests
             double[][] last = [.. drawn.Groups.Select(g => practical.Readings
                 .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
             bool[] odd = [.. last.Select(l => impossible.Holds(l, U))];
-            verdict.MarkOdd([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            new OddGroups(last.Length).Mark([.. last.Select(l => number.Lines.Of(l, U))], odd);
             Assert.Equal(slow.Groups.Select(g => g.IsAnomalous), odd);
             Bearing fast = verdict.Of(moves, [.. last.Select(l => moves.Lines.Of(l, U))], odd, 0.01);
             var direction = Assert.IsType<ChangeEvidence.Direction>(slow.Class.Change);
@@ -134,7 +134,7 @@ public sealed class ConclusionRuleTests
             double[][] last = [.. drawn.Groups.Select(g => practical.Readings
                 .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
             bool[] odd = [.. last.Select(l => impossible.Holds(l, U))];
-            verdict.MarkOdd([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            new OddGroups(last.Length).Mark([.. last.Select(l => number.Lines.Of(l, U))], odd);
             Bearing fast = verdict.Of(stays, [.. last.Select(l => stays.Lines.Of(l, U))], odd, 0.01);
             Assert.Equal(slow.Shown, fast == Bearing.Right);
             shown += slow.Shown ? 1 : 0;
