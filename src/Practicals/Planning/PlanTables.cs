@@ -27,7 +27,7 @@ internal sealed class PlanTables(AtomicWeights weights)
     private GroupDrawer DrawerOf(PlanSettings settings, Balance balance)
     {
         // Twice, and again while the mass changes, is the trade's rule; once or the most possible is a fixed number.
-        int rounds = settings.Heatings == 2 ? 0 : settings.Heatings;
+        int rounds = settings.Heatings == 2 && settings.Practical.Findings.ConstantMass is not null ? 0 : settings.Heatings;
         double? sample = settings.Practical.Amounts is null ? null : settings.SampleInGrams;
         string key = string.Create(
             CultureInfo.InvariantCulture,
