@@ -57,7 +57,10 @@ internal static class CommandLine
     private static List<string> Faults(Verb verb, ParseResult result)
     {
         var faults = new List<string>();
-        foreach (ParseError error in result.Errors)
+        OptionResult[] options = [.. result.CommandResult.Children.OfType<OptionResult>()];
+        OptionResult[] wrong = [.. options.Where(o => OptionFault(o, verb) is not null)];
+        faults.AddRange(wrong.Select(o => OptionFault(o, verb)!));
+        foreach (ParseError error in result.Errors.Where(e => !wrong.Contains(e.SymbolResult)))
         {
             faults.Add(error.Message);
         }
@@ -68,5 +71,20 @@ internal static class CommandLine
         }
 
         return faults;
+    }
+
+    /// <summary>A value left out, so that the next option would be taken for it, or given twice; null where neither is so.</summary>
+    private static string? OptionFault(OptionResult option, Verb verb)
+    {
+        bool takesOne = option.Option.Arity.MinimumNumberOfValues > 0;
+        if (takesOne && (option.Tokens.Count == 0 || option.Tokens.Any(t => t.Value.Length == 0 || verb.Options.Any(o => o.Name == t.Value))))
+        {
+            string expected = option.Option.HelpName is string name ? $"; expected {option.Option.Name} {name}" : "";
+            return $"{option.Option.Name}: its value is missing{expected}";
+        }
+
+        return takesOne && option.Option.Arity.MaximumNumberOfValues == 1 && option.Tokens.Count > 1
+            ? $"{option.Option.Name}: given {option.Tokens.Count} times; give it once"
+            : null;
     }
 }

@@ -12,9 +12,9 @@ internal sealed class PlanCommandOptions
     private readonly Option<long?> students = NumberOption.Whole("--students", "students; otherwise two a group", 1, 1000);
     private readonly Option<long?> balances = NumberOption.Whole("--balances", "how many balances; otherwise 2", 1, 20);
     private readonly Option<string[]> resolution = new("--resolution") { Description = "smallest step of the balances in g, once for all or once each; otherwise 0.01", HelpName = "G" };
-    private readonly Option<double?> repeatability = NumberOption.Between("--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
-    private readonly Option<double?> minutes = NumberOption.Between("--minutes", "length of the lesson; otherwise 60", "MIN", 0, PlanSettings.LongestLesson + 0.001);
-    private readonly Option<double?> mass = NumberOption.Between("--mass", "usual mass of a sample in g; otherwise the practical's", "G", 0, 1e6);
+    private readonly Option<double?> repeatability = NumberOption.FromTo("--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1);
+    private readonly Option<double?> minutes = NumberOption.FromTo("--minutes", "length of the lesson; otherwise 60", "MIN", 1, PlanSettings.LongestLesson);
+    private readonly Option<double?> mass = NumberOption.FromTo("--mass", "usual mass of a sample in g; otherwise the practical's", "G", 0.0001, 1000);
     private readonly Option<long?> trials = NumberOption.Whole("--trials", "trials of each group; otherwise 1", 1, PlanSettings.MostTrials);
     private readonly Option<long?> heatings = NumberOption.Whole("--heatings", "heatings of every group; otherwise 2, and again while the mass changes", 1, 100);
     private readonly Option<bool> noEmpty = new("--no-empty") { Description = "the empty vessel is not weighed" };
@@ -24,11 +24,11 @@ internal sealed class PlanCommandOptions
     private readonly Option<string[]> without = new("--without") { Description = "what is left out, such as firing; may be given several times", HelpName = "WORD" };
     private readonly Option<string[]> move = new("--move") { Description = "a step that another lesson takes over; may be given several times", HelpName = "STEP" };
     private readonly Option<string[]> alongside = new("--alongside") { Description = "a step done while another goes on; may be given several times", HelpName = "STEP" };
-    private readonly Option<double?> stagger = NumberOption.Between("--stagger", "minutes by which every second group starts later", "MIN", 0, PlanSettings.LongestLesson);
-    private readonly Option<string[]> time = new("--time") { Description = "your own times of a step in min, such as cool=10,12,20", HelpName = "STEP=A,B,C" };
+    private readonly Option<double?> stagger = NumberOption.FromTo("--stagger", "minutes by which every second group starts later", "MIN", 0, PlanSettings.LongestLesson);
+    private readonly Option<string[]> time = new("--time") { Description = "your own least, likely and most minutes of a step, such as cool=10,12,20; two for least and most, one where it is certain", HelpName = "STEP=A,B,C" };
     private readonly Option<string[]> kit = new("--kit") { Description = "how many there are of a piece of kit, such as burner=8", HelpName = "ID=N" };
     private readonly Option<string[]> price = new("--price") { Description = "price of a piece, or of a gram, such as crucible=2.40", HelpName = "ID=PRICE" };
-    private readonly Option<double?> metre = NumberOption.Between("--metre", "mass in g of one metre of your own stock, weighed", "G", 0, 1000);
+    private readonly Option<double?> metre = NumberOption.FromTo("--metre", "mass in g of one metre of your own stock, weighed", "G", 0.01, 20);
     private readonly Option<long?> seed = NumberOption.Whole("--seed", "which of the possible simulations; otherwise 1", 0, long.MaxValue);
     private readonly Option<bool> noWays = new("--no-ways") { Description = "look for no ways out" };
     private readonly Option<string?> html = new("--html") { Description = "also write a plan with charts to this file", HelpName = "FILE" };

@@ -29,6 +29,37 @@ internal static class NumberOption
         };
     }
 
+    /// <summary>An option that takes a number from one bound to another, both included.</summary>
+    public static Option<double?> FromTo(string name, string description, string helpName, double least, double most)
+    {
+        return new Option<double?>(name)
+        {
+            Description = description,
+            HelpName = helpName,
+            CustomParser = result =>
+            {
+                string text = result.Tokens[0].Value;
+                if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && number >= least && number <= most)
+                {
+                    return number;
+                }
+
+                result.AddError(string.Create(
+                    CultureInfo.InvariantCulture, $"{name}: '{text}' is not a number from {least:0.#########} to {most:0.#########}{CommaHint(text)}"));
+                return null;
+            },
+        };
+    }
+
+    /// <summary>What to say of a number with a decimal comma; empty for any other text.</summary>
+    public static string CommaHint(string text)
+    {
+        string stop = text.Replace(',', '.');
+        return text.Contains(',', StringComparison.Ordinal) && double.TryParse(stop, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? $"; write a full stop, {stop}"
+            : "";
+    }
+
     private static long? Parse(ArgumentResult result, string name, long least, long most)
     {
         string text = result.Tokens[0].Value;
@@ -56,7 +87,7 @@ internal static class NumberOption
         string range = double.IsFinite(below)
             ? string.Create(CultureInfo.InvariantCulture, $"between {above:0.#########} and {below:0.#########}")
             : string.Create(CultureInfo.InvariantCulture, $"above {above:0.#########}");
-        result.AddError($"{name}: '{text}' is not a number {range}");
+        result.AddError($"{name}: '{text}' is not a number {range}{CommaHint(text)}");
         return null;
     }
 }

@@ -11,6 +11,11 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
     private const int UsualBalances = 2;
     private const double UsualStep = 0.01;
 
+    /// <summary>In g; no balance that steps more coarsely weighs what a school heats.</summary>
+    private const double CoarsestStep = 1;
+
+    private const int MostOfAGroup = 10;
+
     private readonly List<string> faults = [];
 
     /// <summary>What is wrong, a line each.</summary>
@@ -30,6 +35,18 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
         if (words.Heatings > PlanSettings.MostHeatings(practical))
         {
             faults.Add(string.Create(CultureInfo.InvariantCulture, $"--heatings: {practical.Id} allows {PlanSettings.MostHeatings(practical)} at most"));
+        }
+
+        int students = words.Students ?? (2 * words.Groups);
+        if (students < words.Groups || students > MostOfAGroup * words.Groups)
+        {
+            faults.Add(string.Create(
+                CultureInfo.InvariantCulture, $"--students: {students} students do not make {words.Groups} groups; expected {words.Groups} to {MostOfAGroup * words.Groups}"));
+        }
+
+        if (words.Stagger >= words.Minutes)
+        {
+            faults.Add(string.Create(CultureInfo.InvariantCulture, $"--stagger: the second wave would start after the bell; expected less than {words.Minutes:0.#} min"));
         }
 
         if (words.NoEmpty && practical.Readings.All(r => r.Id != "empty"))
@@ -69,13 +86,13 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
         var steps = new List<double>();
         foreach (string text in words.Resolutions)
         {
-            if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double step) && ScaleInterval.IsOne(step))
+            if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double step) && ScaleInterval.IsOne(step) && step <= CoarsestStep)
             {
                 steps.Add(step);
             }
             else
             {
-                faults.Add($"--resolution: no balance steps by '{text}' g; expected 1, 2 or 5 times a power of ten");
+                faults.Add($"--resolution: no balance steps by '{text}' g; expected 1, 2 or 5 times a power of ten, 1 at most{Several(text)}");
             }
         }
 
@@ -94,6 +111,10 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
         return faults.Count > 0 ? [] : [.. Enumerable.Range(0, number).Select(i => steps[Math.Min(i, steps.Count - 1)])
             .Select(step => new Balance(step, words.Repeatability / step ?? Balance.UsualRepeatabilityInDivisions))];
     }
+
+    private static string Several(string text) =>
+        text.Contains(',', StringComparison.Ordinal) || text.Contains('+', StringComparison.Ordinal)
+            ? "; write a full stop, and --resolution once for each balance" : "";
 
     private void CheckWords(string option, string kind, IReadOnlyList<string> said, string[] known) => faults.AddRange(
         said.Where(word => !known.Contains(word)).Select(word => $"{option}: {ConditionChoice.Unknown(practical, kind, word, known)}"));
@@ -114,11 +135,12 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
             else if (parts.Length != 2 || !double.TryParse(parts[1], NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
                 || !double.IsFinite(number) || !allowed(number))
             {
-                faults.Add($"{option}: '{word}' is not understood; expected a piece of kit, '=' and {expected}");
+                string hint = parts.Length == 2 ? NumberOption.CommaHint(parts[1]) : "";
+                faults.Add($"{option}: '{word}' is not understood; expected a piece of kit, '=' and {expected}{hint}");
             }
-            else
+            else if (!numbers.TryAdd(parts[0], number))
             {
-                numbers[parts[0]] = number;
+                faults.Add($"{option}: '{parts[0]}' is given twice; give it once");
             }
         }
 
@@ -141,16 +163,29 @@ internal sealed class PlanCheck(Practical practical, PlanWords words)
             {
                 faults.Add($"--time: {ConditionChoice.Unknown(practical, "step", parts[0], steps)}");
             }
-            else if (numbers.Length != 3 || !(0 <= numbers[0] && numbers[0] <= numbers[1] && numbers[1] <= numbers[2] && numbers[2] is > 0 and <= PlanSettings.LongestLesson))
+            else if (TimesOf(numbers) is not StepMinutes minutes)
             {
-                faults.Add($"--time: '{word}' is not understood; expected a step, '=' and three rising times in min, such as cool=10,12,20");
+                faults.Add($"--time: '{word}' is not understood; expected a step, '=' and its least, likely and most minutes, such as cool=10,12,20 (or least and most, or one number)");
             }
-            else
+            else if (!times.TryAdd(parts[0], minutes))
             {
-                times[parts[0]] = new StepMinutes(numbers[0], numbers[1], numbers[2]);
+                faults.Add($"--time: '{parts[0]}' is given twice; give it once");
             }
         }
 
         return times;
+    }
+
+    /// <summary>Three times, or least and most with the likely one half-way, or one that is certain.</summary>
+    private static StepMinutes? TimesOf(double[] numbers)
+    {
+        StepMinutes? times = numbers.Length switch
+        {
+            1 => new StepMinutes(numbers[0], numbers[0], numbers[0]),
+            2 => new StepMinutes(numbers[0], (numbers[0] + numbers[1]) / 2, numbers[1]),
+            3 => new StepMinutes(numbers[0], numbers[1], numbers[2]),
+            _ => null,
+        };
+        return times is { Least: >= 0, Most: > 0 and <= PlanSettings.LongestLesson } && times.Least <= times.Likely && times.Likely <= times.Most ? times : null;
     }
 }

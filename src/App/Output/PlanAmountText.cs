@@ -38,7 +38,7 @@ internal static class PlanAmountText
             return;
         }
 
-        WrappedText.Heading(output, "By the amount (the hardest conclusion, times in 100)");
+        WrappedText.Heading(output, "By the amount (the hardest conclusion, times in 100; scatter: half the width of the middle 68 of 100)");
         var columns = new Columns("rrrrrrl");
         columns.AddHeading(12, "sample / g", "groups scatter / %", "classes scatter / %", "one group", "the class", "the class wrongly", "");
         foreach (AmountPoint point in plan.Amounts.Curve)
@@ -78,12 +78,17 @@ internal static class PlanAmountText
     {
         int decimals = plan.Settings.Balances[0].Decimals;
         WrappedText.Heading(output, "Readings to expect / g");
-        var columns = new Columns("lrll");
-        columns.Add("", "median", "95 of 100 groups", "less the parts on the pan");
+        var columns = new Columns("lrlrl");
+        columns.Add("", "median", "95 of 100 groups", "less vessel", "95 of 100 groups");
         foreach (PredictedReading reading in plan.ExpectedReadings)
         {
-            string parts = reading.WithoutParts is PredictedValue rest ? Between(rest.Most, decimals + 1) : "";
-            columns.Add(reading.Label + Taken(reading.Written), Figure.Fixed(reading.Written.Median, decimals), Between(reading.Written.Most, decimals), parts);
+            PredictedValue? rest = reading.WithoutParts;
+            columns.Add(
+                reading.Label + Taken(reading.Written),
+                Figure.Fixed(reading.Written.Median, decimals),
+                Between(reading.Written.Most, decimals),
+                rest is null ? "" : Figure.Fixed(Math.Abs(rest.Median) < 1e-9 ? 0 : rest.Median, decimals + 1),
+                rest is null ? "" : Between(rest.Most, decimals + 1));
         }
 
         columns.Write(output);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Calx.App.Input;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
@@ -23,6 +24,7 @@ internal static class PlanLessonJson
             json.WriteStartObject();
             json.WriteString("change", string.Join("; ", way.Changes));
             json.WriteTexts("changes", way.Ids);
+            json.WriteString("options", WayOptions.Of(plan.Settings, way.Settings));
             json.WriteFigure("fits", way.Fits.Value);
             json.WriteFigure("standardError", way.Fits.StandardError);
             json.WriteFigure("conclusion", way.ClassRight);

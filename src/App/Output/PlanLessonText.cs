@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.App.Input;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
@@ -79,6 +80,7 @@ internal static class PlanLessonText
                 Invariant($"In time {100 * way.Fits.Value:F0}, concluded {100 * way.ClassRight:F0} (now {100 * way.ClassRightNow:F0}) times in 100: {string.Join("; ", way.Changes)}. Costs: {string.Join("; ", way.Costs)}."),
                 first: "  - ",
                 then: "    ");
+            WrappedText.Write(output, $"Ask again with: {WayOptions.Of(plan.Settings, way.Settings)}", first: "    ", then: "      ");
         }
 
         string[] prepared = [.. plan.Settings.Practical.Steps.Where(s => plan.Settings.IsInLesson(s) && s.Place.Freedom.Prepared).Select(s => s.Label)];

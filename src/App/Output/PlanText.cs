@@ -50,6 +50,8 @@ internal static class PlanText
             .. settings.Alongside.Select(id => $"'{Label(settings, id)}' meanwhile"),
             .. settings.Unread.Select(id => $"without the reading '{settings.Practical.Reading(id).Label}'"),
             .. settings.StaggerInMinutes > 0 ? [string.Create(CultureInfo.InvariantCulture, $"every second group {settings.StaggerInMinutes:0.#} min later")] : Array.Empty<string>(),
+            .. settings.Times.Select(time => string.Create(
+                CultureInfo.InvariantCulture, $"'{Label(settings, time.Key)}' {time.Value.Least:0.##}, {time.Value.Likely:0.##}, {time.Value.Most:0.##} min")),
             .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => c.Label),
         ];
         return string.Create(
@@ -76,7 +78,7 @@ internal static class PlanText
         PlanStock stock = answer.Choice.Stock;
         bool priced = stock.HasPrices;
         var columns = new Columns("lrr" + (priced ? "r" : "") + "l");
-        columns.Add(["", "needed", "spare", .. priced ? ["cost"] : Array.Empty<string>(), ""]);
+        columns.Add(["", "needed", "spare", .. priced ? ["used or broken"] : Array.Empty<string>(), ""]);
         foreach (KitCount kit in plan.Kit)
         {
             string unit = kit.Item.Need.Unit is string u ? " " + u : "";

@@ -22,7 +22,7 @@ internal static class KitSection
         foreach (KitCount kit in plan.Kit)
         {
             string unit = kit.Item.Need.Unit is string written ? $" {written}" : string.Empty;
-            string length = stock.LengthInMetres(kit) is double metres ? $"\n{Three(metres)} m" : string.Empty;
+            string length = stock is { GramsPerMetre: double metre } && stock.LengthInMetres(kit) is double metres ? string.Create(CultureInfo.InvariantCulture, $"\n{100 * plan.Settings.SampleInGrams / metre:F0} cm each, {Three(metres)} m") : string.Empty;
             string[] priced = stock.HasPrices ? [stock.CostOf(kit) is double each ? each.ToString("F2", CultureInfo.InvariantCulture) : "–"] : [];
             table.Add([kit.Item.Label, Three(kit.Amount) + unit, Three(kit.SpareAmount) + unit, Three(kit.Total) + unit + length, .. priced]);
         }

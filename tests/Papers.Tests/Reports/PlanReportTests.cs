@@ -169,7 +169,7 @@ public partial class PlanReportTests
         Assert.DoesNotContain("id=\"ways\"", Html(Planned.Easy), StringComparison.Ordinal);
     }
 
-    // Twelve groups of two; 0.24 g of ribbon each and a fifth more: 2.88 g and 0.576 g, 3.456 g in all; of a ribbon of
+    // Twelve groups of two; 0.24 g of ribbon each, 28.2 cm, and a fifth more: 2.88 g and 0.576 g, 3.456 g in all; of a ribbon of
     // 0.85 g a metre that is 4.066 m.
     [Fact]
     public void The_kit_is_counted_for_the_class_with_spares()
@@ -183,7 +183,7 @@ public partial class PlanReportTests
         Assert.Equal("1.20", rows.Single(r => r[0].StartsWith("crucible", StringComparison.Ordinal))[^1]);
         Assert.Contains("costs 1.20, by the prices given", html, StringComparison.Ordinal);
         Assert.Equal("24", rows.Single(r => r[0] == "eye protection")[1]);
-        Assert.Equal(["2.88 g", "0.576 g", "3.46 g4.07 m", "–"], rows.Single(r => r[0] == "magnesium ribbon")[1..]);
+        Assert.Equal(["2.88 g", "0.576 g", "3.46 g28 cm each, 4.07 m", "–"], rows.Single(r => r[0] == "magnesium ribbon")[1..]);
         Assert.Equal(Planned.Magnesium(12).Kit.Count, rows.Length);
     }
 

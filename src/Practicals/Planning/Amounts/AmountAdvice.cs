@@ -19,9 +19,8 @@ public sealed class AmountAdvice
         Changes = changes;
         LargestInGrams = largestInGrams;
         Smallest = curve.FirstOrDefault(p => p.Chances.Count > 0 && p.ClassRight >= Sure && p.ClassWrong <= Astray);
-        Best = curve.FirstOrDefault(p => p.Chances.Count > 0
-            && p.ClassRight >= curve.Max(q => q.ClassRight) - AsGood
-            && p.GroupRight >= curve.Max(q => q.GroupRight) - AsGood);
+        AmountPoint[] good = [.. curve.Where(p => p.Chances.Count > 0 && p.ClassRight >= curve.Max(q => q.ClassRight) - AsGood)];
+        Best = good.FirstOrDefault(p => p.GroupRight >= good.Max(q => q.GroupRight) - AsGood);
     }
 
     /// <summary>With the plan's own amount.</summary>

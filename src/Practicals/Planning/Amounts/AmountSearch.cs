@@ -9,6 +9,9 @@ namespace Calx.Practicals.Planning.Amounts;
 internal sealed class AmountSearch(
     PlanSettings settings, PlanTables tables, IReadOnlyList<ConclusionRule> rules, IReadOnlyCollection<string> wanted, ulong seed, ParallelOptions parallel)
 {
+    /// <summary>The change to the finest of several kinds of balances.</summary>
+    public const string FinestOnly = "finest-only";
+
     private const int Steps = 12;
 
     /// <summary>The advice.</summary>
@@ -79,8 +82,17 @@ internal sealed class AmountSearch(
         {
             yield return (
                 "finer-balance",
-                string.Create(CultureInfo.InvariantCulture, $"balances of {finer} g"),
+                string.Create(CultureInfo.InvariantCulture, $"every balance of {finer} g"),
                 settings.WithBalances([.. settings.Balances.Select(b => new Balance(Math.Min(finer, b.ResolutionInGrams), b.RepeatabilityInDivisions))]));
+        }
+
+        double finest = settings.Balances.Min(b => b.ResolutionInGrams);
+        if (finest < coarsest.ResolutionInGrams)
+        {
+            yield return (
+                FinestOnly,
+                string.Create(CultureInfo.InvariantCulture, $"only the balances of {finest} g"),
+                settings.WithBalances([.. settings.Balances.Where(b => b.ResolutionInGrams == finest)]));
         }
 
         foreach (string reading in settings.Unread)

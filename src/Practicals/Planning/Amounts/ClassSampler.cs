@@ -29,6 +29,7 @@ internal sealed class ClassSampler
     private readonly double accepted;
     private readonly TrialTable trials;
     private readonly MeasuredValue[][] found;
+    private readonly Bearing[] one;
     private readonly ClassVerdict verdict;
 
     /// <summary>Prepares it.</summary>
@@ -46,6 +47,7 @@ internal sealed class ClassSampler
         accepted = key is null ? 0 : new IdealRun(practical, tables.Weights).Accepted(practical.Findings.Key);
         numbers = [.. rules.Where(r => r.Test is ConclusionTest.Chooses or ConclusionTest.Within).DistinctBy(r => r.Test.Quantity)];
         found = [.. rules.Select(_ => new MeasuredValue[settings.Groups])];
+        one = new Bearing[rules.Count];
         verdict = new ClassVerdict(settings.Groups);
     }
 
@@ -87,7 +89,8 @@ internal sealed class ClassSampler
             for (int r = 0; r < rules.Count; r++)
             {
                 found[r][g] = rules[r].Lines.Of(trials.Mean, u);
-                tally.Group(r, rules[r].OfGroup(trials.Mean, u, balance.ResolutionInGrams));
+                one[r] = rules[r].OfGroup(trials.Mean, u, balance.ResolutionInGrams);
+                tally.Group(r, one[r]);
             }
 
             if (groupKeys.Count < SpreadGroups && key?.Of(trials.Mean, u) is { IsFound: true } value)
@@ -99,6 +102,17 @@ internal sealed class ClassSampler
 
     private void JudgeClass(ConclusionTally tally, List<double> classKeys)
     {
+        if (settings.Groups == 1)
+        {
+            // A demonstration is no class: what its one group says is all there is.
+            for (int r = 0; r < rules.Count; r++)
+            {
+                tally.Class(r, one[r]);
+            }
+
+            return;
+        }
+
         double coarsest = settings.Balances.Max(b => b.ResolutionInGrams);
         for (int r = 0; r < rules.Count; r++)
         {

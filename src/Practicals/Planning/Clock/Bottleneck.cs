@@ -26,7 +26,7 @@ public sealed class Bottleneck
         if (longest is not null && longest.MeanWait >= WaitThatCounts)
         {
             return new Bottleneck(longest.Thing.Id, string.Create(
-                CultureInfo.InvariantCulture, $"A group waits {longest.MeanWait:F0} min for {longest.Thing.Label} in a lesson, once {longest.LongestWait:F0} min on end."));
+                CultureInfo.InvariantCulture, $"A group waits {longest.MeanWait:F0} min for {longest.Thing.Label} in a lesson; the longest single wait is {longest.LongestWait:F0} min."));
         }
 
         var step = forecast.Typical.CriticalPath.GroupBy(s => (s.StepId, s.Label))

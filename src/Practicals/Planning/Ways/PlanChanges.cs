@@ -8,10 +8,15 @@ internal static class PlanChanges
 {
     private const int MostBalances = 4;
 
+    /// <summary>From so many minutes on a lesson is a double one already.</summary>
+    private const double LongestSingle = 75;
+
     /// <summary>The changes that the plan has not made yet.</summary>
-    public static IReadOnlyList<PlanChange> Of(PlanSettings settings) =>
+    /// <param name="settings">The plan.</param>
+    /// <param name="smallestInGrams">The smallest sample that will do, or null where none is known.</param>
+    public static IReadOnlyList<PlanChange> Of(PlanSettings settings, double? smallestInGrams = null) =>
     [
-        .. Steps(settings), .. Prepared(settings), .. Fewer(settings), .. Balances(settings), .. OtherLessons(settings),
+        .. Steps(settings), .. Smaller(settings, smallestInGrams), .. Prepared(settings), .. Fewer(settings), .. Balances(settings), .. OtherLessons(settings),
     ];
 
     private static IEnumerable<PlanChange> Steps(PlanSettings settings)
@@ -46,6 +51,17 @@ internal static class PlanChanges
                 string.Create(CultureInfo.InvariantCulture, $"stagger:{minutes}"),
                 string.Create(CultureInfo.InvariantCulture, $"every second group starts {minutes} min later, with the heading of the table first"),
                 "nothing but order", "stagger", 1, s => s.WithStagger(minutes));
+        }
+    }
+
+    /// <summary>Less of the sample, where steps then take less time.</summary>
+    private static IEnumerable<PlanChange> Smaller(PlanSettings settings, double? smallestInGrams)
+    {
+        if (smallestInGrams is double grams && grams < 0.95 * settings.SampleInGrams && settings.Practical.Steps.Any(s => settings.IsInLesson(s) && s.Place.Grows > 0))
+        {
+            yield return new(
+                "smaller-sample", string.Create(CultureInfo.InvariantCulture, $"{grams:0.######} g instead of {settings.SampleInGrams:0.######} g"),
+                "see the conclusion", "sample", 1, s => s.WithSample(grams));
         }
     }
 
@@ -88,6 +104,14 @@ internal static class PlanChanges
 
     private static IEnumerable<PlanChange> Balances(PlanSettings settings)
     {
+        double finest = settings.Balances.Min(b => b.ResolutionInGrams);
+        if (settings.Balances.Any(b => b.ResolutionInGrams > finest))
+        {
+            yield return new(
+                "finest-only", string.Create(CultureInfo.InvariantCulture, $"only the balances of {finest} g"), "a longer queue",
+                "balances", 1, s => s.WithBalances([.. s.Balances.Where(b => b.ResolutionInGrams == finest)]));
+        }
+
         for (int more = 1; more <= 2 && settings.Balances.Count + more <= Math.Min(MostBalances, settings.Groups); more++)
         {
             int number = more;
@@ -112,8 +136,9 @@ internal static class PlanChanges
 
         if (2 * settings.Minutes <= PlanSettings.LongestLesson)
         {
+            string twice = settings.Minutes < LongestSingle ? "a double lesson of" : "twice the time,";
             yield return new("double-lesson", string.Create(
-                CultureInfo.InvariantCulture, $"a double lesson of {2 * settings.Minutes:0.#} min"), "another lesson", "minutes", 5, s => s.WithMinutes(2 * s.Minutes));
+                CultureInfo.InvariantCulture, $"{twice} {2 * settings.Minutes:0.#} min"), "another lesson", "minutes", 5, s => s.WithMinutes(2 * s.Minutes));
         }
     }
 

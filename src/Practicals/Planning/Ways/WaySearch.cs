@@ -8,13 +8,13 @@ using Calx.Practicals.Planning.Clock;
 namespace Calx.Practicals.Planning.Ways;
 
 /// <summary>
-/// Searches for plans that fit: every set of up to five changes, in the order of what they ask of people, until enough fit well.
+/// Searches for plans that fit: every set of up to six changes, in the order of what they ask of people, until enough fit well.
 /// What takes longer than the lesson even without any queue is not simulated, and a plan that fits well is not made heavier. What
 /// a way costs the conclusion counts against it like effort (docs/methods/planning.md).
 /// </summary>
 internal sealed class WaySearch(PlanSettings settings, PlanTables tables, AmountSearch amounts, ulong seed, ParallelOptions parallel)
 {
-    private const int MostChanges = 5;
+    private const int MostChanges = 6;
     private const int MostWays = 6;
     private const int QuickLessons = 120;
     private const int Lessons = 1500;
@@ -35,19 +35,25 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
 
     /// <summary>The ways, the best first: those that fit well before those that are tight, the lighter before the heavier.</summary>
     /// <param name="now">What the plan as it is comes to.</param>
-    public IReadOnlyList<PlanWay> Ways(AmountPoint now)
+    /// <param name="smallestInGrams">The smallest sample that will do, or null where none is known.</param>
+    public IReadOnlyList<PlanWay> Ways(AmountPoint now, double? smallestInGrams)
     {
-        IReadOnlyList<PlanChange> changes = PlanChanges.Of(settings);
+        IReadOnlyList<PlanChange> changes = PlanChanges.Of(settings, smallestInGrams);
         var found = new List<Candidate>();
         var all = Enumerable.Range(1, MostChanges).SelectMany(size => Choose(changes, size, 0)).GroupBy(c => c.Sum(x => x.Effort)).OrderBy(g => g.Key);
         foreach (IGrouping<int, PlanChange[]> level in all)
         {
-            if (Varied(found.Where(c => c.Quick >= LessonForecast.FitsWell)).Count() >= MostWays)
+            // Enough of all kinds, but none within the lesson yet: from then on only such are looked for.
+            bool enough = Varied(found.Where(c => c.Quick >= LessonForecast.FitsWell)).Count() >= MostWays;
+            if (enough && found.Any(c => c.HeavyOnes.Length == 0 && c.Quick >= LessonForecast.FitsNot))
             {
                 break;
             }
 
-            Candidate[] tried = [.. level.Where(c => !found.Any(f => f.Quick >= LessonForecast.FitsWell && f.IsPartOf(c))).Select(c => new Candidate(c, settings))];
+            Candidate[] tried = [.. level
+                .Where(c => !found.Any(f => f.Quick >= LessonForecast.FitsWell && f.IsPartOf(c)))
+                .Select(c => new Candidate(c, settings))
+                .Where(c => !enough || c.HeavyOnes.Length == 0)];
             Parallel.ForEach(tried, parallel, c => c.Quick = MayFit(c.Settings) ? Simulator(c.Settings).Fits(QuickLessons).Value : 0);
             found.AddRange(tried.Where(c => c.Quick >= LessonForecast.FitsNot - 0.1));
         }
@@ -59,7 +65,14 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
             .OrderByDescending(w => w.Fits.Value >= LessonForecast.FitsWell)
             .ThenBy(w => w.Burden).ThenByDescending(w => w.Fits.Value)
             .ThenBy(w => string.Join(' ', w.Ids), StringComparer.Ordinal)];
-        return [.. ranked.Where((way, i) => ranked.Take(i).Count(other => Heavies(other) == Heavies(way)) < MostShownAlike).Take(MostWays)];
+        return [.. ranked.Where((way, i) => IsWorthShowing(way, ranked[..i])).Take(MostWays)];
+
+        // A tight way is shown only where none of its kind fits.
+        bool IsWorthShowing(PlanWay way, PlanWay[] better)
+        {
+            PlanWay[] alike = [.. better.Where(other => Heavies(other) == Heavies(way))];
+            return alike.Length < MostShownAlike && (way.Fits.Value >= LessonForecast.FitsWell || alike.All(other => other.Fits.Value < LessonForecast.FitsWell));
+        }
 
         string Heavies(PlanWay way) => string.Join(' ', changes.Where(c => c.Effort >= Heavy && way.Ids.Contains(c.Id)).Select(c => c.Subject));
     }
@@ -79,7 +92,8 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
         {
             foreach (PlanChange[] rest in Choose(changes, size - 1, i + 1))
             {
-                if (rest.All(r => r.Subject != changes[i].Subject))
+                // Two heavy changes together are two other lessons: nobody asks for that.
+                if (rest.All(r => r.Subject != changes[i].Subject && (r.Effort < Heavy || changes[i].Effort < Heavy)))
                 {
                     yield return [changes[i], .. rest];
                 }
@@ -106,7 +120,7 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
     {
         PlanSettings whole = plan.Students < settings.Students ? plan.WithClass(settings.Groups, settings.Students) : plan;
         string key = string.Create(
-            CultureInfo.InvariantCulture, $"{whole.Groups} {whole.Trials} {whole.Heatings} {whole.Balances.Count} {string.Join(' ', whole.AllConditions)}");
+            CultureInfo.InvariantCulture, $"{whole.Groups} {whole.Trials} {whole.Heatings} {whole.SampleInGrams:R} {string.Join('/', whole.Balances.Select(b => b.ResolutionInGrams))} {string.Join(' ', whole.AllConditions)}");
         return points.GetOrAdd(key, _ => new Lazy<AmountPoint>(() => amounts.PointOf(whole))).Value;
     }
 

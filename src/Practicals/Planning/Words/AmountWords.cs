@@ -14,6 +14,12 @@ internal static class AmountWords
     /// <summary>So many groups that see nothing move are worth saying before anything else.</summary>
     private const double OpenThatCounts = 0.1;
 
+    /// <summary>A coarse balance is worth a sentence where leaving it out gains so much, of one group and of the class together.</summary>
+    private const double SpoiltThatCounts = 0.05;
+
+    /// <summary>A class less sure than one group by so much is worth a sentence.</summary>
+    private const double LessThatCounts = 0.01;
+
     /// <summary>Where even the best amount leads hardly anywhere, it is not named as if it did.</summary>
     private const double WorthNaming = 0.3;
 
@@ -40,6 +46,16 @@ internal static class AmountWords
             yield return more;
         }
 
+        if (CoarseBalance(plan, planned) is string coarse)
+        {
+            yield return coarse;
+        }
+
+        if (FewGroups(plan, planned) is string few)
+        {
+            yield return few;
+        }
+
         if (Scatter(plan, planned) is string scatter)
         {
             yield return scatter;
@@ -51,16 +67,44 @@ internal static class AmountWords
         string sample = Grams(planned.SampleInGrams);
         string who = plan.Settings.Groups == 1 ? "one group" : string.Create(CultureInfo.InvariantCulture, $"a class of {plan.Settings.Groups} groups");
         bool sure = planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray;
-        ConclusionChance worst = planned.Chances.MinBy(c => c.ClassRight.Value)!;
+        ConclusionChance worst = planned.Chances.OrderBy(c => c.ClassRight.Value).ThenBy(c => c.GroupRight.Value).First();
         if (sure)
         {
-            return $"{sample} is enough: {who} comes to every conclusion, {Odds.Times(planned.ClassRight)} even to the hardest, that {worst.Conclusion.Label}.";
+            return plan.Undecidable.Count > 0
+                ? $"For the rest {sample} is enough: {who} comes to the conclusion that {worst.Conclusion.Label} {Odds.Times(planned.ClassRight)}."
+                : $"{sample} is enough: {who} comes to every conclusion, {Odds.Times(planned.ClassRight)} even to the hardest, that {worst.Conclusion.Label}.";
         }
 
         string wrong = planned.ClassWrong > AmountAdvice.Astray ? $", and {Odds.Times(planned.ClassWrong)} to a wrong one" : "";
         string little = planned.SampleInGrams < plan.Amounts.Smallest?.SampleInGrams ? "too little" : "not enough";
         string alone = Alone(planned.Chances.FirstOrDefault(c => c.Conclusion.Test is ConclusionTest.Moves && Open(c) >= OpenThatCounts) ?? worst);
         return $"{sample} is {little}: with {Balances(plan)} {alone}; {who} comes to the hardest conclusion, that {worst.Conclusion.Label}, {Odds.Times(worst.ClassRight.Value)}{wrong}.";
+    }
+
+    /// <summary>Where one kind of balance spoils what the others could show.</summary>
+    private static string? CoarseBalance(Plan plan, AmountPoint planned)
+    {
+        if (plan.Amounts.Changes.FirstOrDefault(c => c.Id == AmountSearch.FinestOnly) is not AmountChange only
+            || only.Then.ClassRight + only.Then.GroupRight < planned.ClassRight + planned.GroupRight + SpoiltThatCounts)
+        {
+            return null;
+        }
+
+        double coarsest = plan.Settings.Balances.Max(b => b.ResolutionInGrams);
+        int given = plan.Settings.Balances.Count(b => b.ResolutionInGrams == coarsest);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{given} balance{(given == 1 ? "" : "s")} in {plan.Settings.Balances.Count} shows only {coarsest} g, and groups are given the balances in turn: with {only.Label} one group comes to the hardest conclusion {Odds.Times(only.Then.GroupRight)} (now {Odds.Times(planned.GroupRight)}), the class {Odds.Times(only.Then.ClassRight)} (now {Odds.Times(planned.ClassRight)}). Leave the coarse one in the cupboard.");
+    }
+
+    /// <summary>Why a few groups together may say less than one of them: the sign test asks for nearly all to agree.</summary>
+    private static string? FewGroups(Plan plan, AmountPoint planned)
+    {
+        ConclusionChance? less = planned.Chances.FirstOrDefault(c =>
+            c.Conclusion.Test is ConclusionTest.Moves && c.ClassRight.Value < c.GroupRight.Value - LessThatCounts);
+        return less is null || plan.Settings.Groups == 1 ? null : string.Create(
+            CultureInfo.InvariantCulture,
+            $"{plan.Settings.Groups} groups are few for a sign test: hardly one of them may go astray, so the class comes to '{less.Conclusion.Label}' {Odds.Times(less.ClassRight.Value)}, one group {Odds.Times(less.GroupRight.Value)}.");
     }
 
     /// <summary>What one group sees, as it would tell it.</summary>
@@ -117,7 +161,7 @@ internal static class AmountWords
             .. settings.Practical.Steps.Where(s => s.Place.Grows > 0 && settings.IsInLesson(s)).Select(s => string.Create(
                 CultureInfo.InvariantCulture, $"'{s.Label}' takes {100 * (Math.Pow(relative, s.Place.Grows) - 1):F0} % longer")),
             .. Enumerable.Range(0, settings.Practical.Faults.Count).Where(f => amounts.Grows.ContainsKey(settings.Practical.Faults[f].Cause)).Select(f => string.Create(
-                CultureInfo.InvariantCulture, $"'{settings.Practical.Faults[f].Label}' befalls {100 * then.RateOf(f):F0} groups in 100 instead of {100 * now.RateOf(f):F0}")),
+                CultureInfo.InvariantCulture, $"'{settings.Practical.Faults[f].Label}' happens in {100 * then.RateOf(f):F0} groups in 100 instead of {100 * now.RateOf(f):F0}")),
         ];
         return costs.Length == 0 ? null : $"With {Grams(largest)}, {string.Join(", ", costs)} (judgement).";
     }

@@ -138,6 +138,8 @@ public sealed class PlanTests
         Assert.Empty(plan.Lesson.Uses);
         Assert.All(plan.Lesson.Typical.Bars, b => Assert.InRange(b.Group, 0, 1));
         Assert.Equal(1, plan.Kit.Single(k => k.Item.Id == "crucible").Amount);
+        // One group is no class: what it says is all there is.
+        Assert.All(plan.Amounts.Planned.Chances, c => Assert.Equal((c.GroupRight, c.GroupWrong), (c.ClassRight, c.ClassWrong)));
     }
 
     [Fact]
@@ -163,12 +165,33 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public void A_coarse_balance_among_fine_ones_is_better_left_in_the_cupboard()
+    {
+        PlanSettings mixed = Settings().WithBalances([new Balance(0.01), new Balance(0.01), new Balance(0.1)]);
+        Plan plan = Plan.Of(mixed, Given.Weights, Quick);
+        AmountChange only = plan.Amounts.Changes.Single(c => c.Id == "finest-only");
+        Assert.True(only.Then.GroupRight > plan.Amounts.Planned.GroupRight + 0.1);
+        Assert.Contains(plan.Sentences, s => s.EndsWith("Leave the coarse one in the cupboard.", StringComparison.Ordinal));
+        Assert.DoesNotContain(Plan.Of(Settings(), Given.Weights, Quick).Sentences, s => s.Contains("cupboard", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Eight_groups_that_may_say_less_than_one_are_explained()
+    {
+        Plan plan = Plan.Of(new PlanSettings(BuiltInPracticals.Find("copper-sulfate-hydrate")!, 8, Given.Balances(2), 120), Given.Weights, Quick);
+        Assert.Contains(plan.Sentences, s => s.StartsWith("8 groups are few for a sign test", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Only_conclusions_asked_for_are_counted()
     {
         Plan plan = Plan.Of(Settings(), Given.Weights, new PlanOptions(wanted: ["within-five"], looksForWays: false, lessons: 100));
         Assert.Equal("within-five", Assert.Single(plan.Wanted).Id);
         // Averaging does not remove a bias: the class is seldom within five per cent though it scatters by five.
         Assert.True(plan.Amounts.Planned.ClassRight < 0.3);
+        // Though no amount will do there is one that is as good as any.
+        Assert.Null(plan.Amounts.Smallest);
+        Assert.NotNull(plan.Amounts.Best);
         Assert.Throws<ArgumentException>(() => Plan.Of(Settings(), Given.Weights, new PlanOptions(wanted: ["no-such"])));
     }
 
