@@ -16,8 +16,15 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
 {
     private const int MostChanges = 6;
     private const int MostWays = 6;
-    private const int QuickLessons = 120;
-    private const int Lessons = 1500;
+
+    /// <summary>Once so many fit well, heavier ones are looked for no more.</summary>
+    private const int EnoughWays = 4;
+
+    /// <summary>So many are simulated at length.</summary>
+    private const int MostTried = 9;
+
+    private const int QuickLessons = 80;
+    private const int Lessons = 1000;
 
     /// <summary>At most so many ways that ask for the same heavy things, so that other ways are seen too.</summary>
     private const int MostAlike = 2;
@@ -26,7 +33,7 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
     private const int MostShownAlike = 3;
 
     /// <summary>A change of so much effort is heavy: another lesson.</summary>
-    private const int Heavy = 4;
+    private const int Heavy = 5;
 
     /// <summary>What fits less often than this even without any queue is not simulated.</summary>
     private const double HardlyEver = 0.1;
@@ -44,7 +51,7 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
         foreach (IGrouping<int, PlanChange[]> level in all)
         {
             // Enough of all kinds, but none within the lesson yet: from then on only such are looked for.
-            bool enough = Varied(found.Where(c => c.Quick >= LessonForecast.FitsWell)).Count() >= MostWays;
+            bool enough = Varied(found.Where(c => c.Quick >= LessonForecast.FitsWell)).Count() >= EnoughWays;
             if (enough && found.Any(c => c.HeavyOnes.Length == 0 && c.Quick >= LessonForecast.FitsNot))
             {
                 break;
@@ -58,7 +65,7 @@ internal sealed class WaySearch(PlanSettings settings, PlanTables tables, Amount
             found.AddRange(tried.Where(c => c.Quick >= LessonForecast.FitsNot - 0.1));
         }
 
-        Candidate[] best = [.. Varied(found.OrderByDescending(c => c.Quick >= LessonForecast.FitsWell - 0.03).ThenBy(c => c.Effort).ThenByDescending(c => c.Quick), 3).Take(2 * MostWays)];
+        Candidate[] best = [.. Varied(found.OrderByDescending(c => c.Quick >= LessonForecast.FitsWell - 0.03).ThenBy(c => c.Effort).ThenByDescending(c => c.Quick), 3).Take(MostTried)];
         var ways = new PlanWay[best.Length];
         Parallel.For(0, best.Length, parallel, i => ways[i] = Way(best[i], now));
         PlanWay[] ranked = [.. ways.Where(w => w.Fits.Value >= LessonForecast.FitsNot)
