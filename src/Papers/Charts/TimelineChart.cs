@@ -48,7 +48,7 @@ public static class TimelineChart
             WriteGroups(picture);
             WriteMinutes(picture);
             calls.WriteNames(picture, layout.Bottom);
-            return new Chart(heading, picture, $"{rank} The thick line runs through the steps on which the end depends, from group to group.");
+            return new Chart(heading, picture, $"{rank} Teeth: a flame burns. Falling wedge: cooling. Tall and dark: weighing. Low bar: other work. Thin line: waiting. The thick line runs through the steps on which the end depends, from group to group.");
         }
 
         private void DrawAxis(SvgPicture picture)
@@ -97,9 +97,17 @@ public static class TimelineChart
                 (row, before) = (step.Group > 0 ? step.Group : row, step.ToMinute);
             }
 
-            double end = layout.Axis.At(timeline.EndMinute) + 8;
+            double end = ClearOfBell(layout.Axis.At(timeline.EndMinute) + 8);
             picture.Text(end, layout.Under(row) - 8, "this line", "critical-label");
             picture.Text(end, layout.Under(row) + 8, "sets the end", "critical-label");
+        }
+
+        /// <summary>Where the words about the end begin: beyond the bell's line where it would go through them.</summary>
+        private double ClearOfBell(double end)
+        {
+            double bell = layout.Axis.At(lesson.Settings.Minutes);
+            bool through = bell > end - 6 && bell < end + TextWidth.Of("sets the end", 15) + 6;
+            return through ? bell + 8 : end;
         }
 
         private string Description()
