@@ -22,7 +22,7 @@ internal static class LessonWords
         string gas = gasOff > 0 ? string.Create(CultureInfo.InvariantCulture, $" and every flame out {gasOff:0.#} min before it") : "";
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"{verdict}. Everything done by the bell{gas}: {Odds.Times(lesson.Fits.Value)}. Half of such lessons take up to {lesson.P50:F0} min, nine in ten up to {lesson.P90:F0} min.");
+            $"{verdict}. Everything done by the bell{gas}: {Odds.Times(lesson.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}. Half of such lessons take up to {lesson.P50:F0} min, nine in ten up to {lesson.P90:F0} min.");
         yield return lesson.Bottleneck.Sentence;
         if (plan.Fits && LastCall(plan) is string call)
         {

@@ -21,6 +21,20 @@ internal static class Odds
         double times => string.Create(CultureInfo.InvariantCulture, $"{times:F0} times in 100"),
     };
 
+    /// <summary>The same, but told apart from limits that rounding would make it reach.</summary>
+    public static string Times(double probability, params ReadOnlySpan<double> limits)
+    {
+        foreach (double limit in limits)
+        {
+            if (probability < limit && Math.Round(100 * probability) >= 100 * limit)
+            {
+                return string.Create(CultureInfo.InvariantCulture, $"just under {100 * limit:F0} times in 100");
+            }
+        }
+
+        return Times(probability);
+    }
+
     /// <summary><c>one group in three</c>, or how many in 100 where no simple fraction is near.</summary>
     /// <param name="share">0 to 1.</param>
     /// <param name="one">What is counted, one of it.</param>

@@ -25,4 +25,11 @@ public sealed class OddsTests
     [InlineData(0.001, "hardly a group")]
     [InlineData(0.998, "nearly every group")]
     public void A_share_is_said_as_teachers_say_it(double share, string words) => Assert.Equal(words, Odds.Of(share, "group", "groups"));
+
+    [Theory]
+    [InlineData(0.896, "just under 90 times in 100")]
+    [InlineData(0.9, "90 times in 100")]
+    [InlineData(0.4951, "just under 50 times in 100")]
+    [InlineData(0.62, "62 times in 100")]
+    public void What_misses_a_limit_is_not_rounded_onto_it(double probability, string words) => Assert.Equal(words, Odds.Times(probability, 0.5, 0.9));
 }
