@@ -1,0 +1,45 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Records.Journal;
+
+/// <summary>A lesson's table as the engine reads it: each group's current readings in the practical's order, and what it saw.</summary>
+public static class LessonReadings
+{
+    /// <summary>The groups that have typed something, in order. A cell that the practical does not know is left out here; it stays in
+    /// the journal.</summary>
+    public static IReadOnlyList<GroupReadings> Of(LessonJournal journal, Practical practical)
+    {
+        ArgumentNullException.ThrowIfNull(journal);
+        ArgumentNullException.ThrowIfNull(practical);
+        var groups = journal.Table.GroupBy(c => (c.Cell.Group, c.Cell.Trial)).ToArray();
+        bool severalTrials = groups.Any(g => g.Key.Trial > 1);
+        return
+        [
+            .. groups.Select(g => new GroupReadings(
+                FormattableString.Invariant($"G{g.Key.Group}"),
+                severalTrials ? FormattableString.Invariant($"{g.Key.Trial}") : null,
+                [.. ReadingsOf(practical, [.. g])],
+                remarks: new GroupRemarks(observations: [.. SeenIn(practical, g)]))),
+        ];
+    }
+
+    private static IEnumerable<TakenReading> ReadingsOf(Practical practical, CellState[] cells)
+    {
+        foreach (ReadingDefinition reading in practical.Readings)
+        {
+            for (int occurrence = 1; occurrence <= Math.Max(1, reading.Repeats); occurrence++)
+            {
+                string id = TakenReading.IdOf(reading.Id, occurrence);
+                if (cells.FirstOrDefault(c => c.Cell.What == id)?.Current.Entry.Content is EntryContent.Reading taken)
+                {
+                    yield return new TakenReading(reading.Id, occurrence, taken.Written, taken.Unit, balance: taken.Balance);
+                }
+            }
+        }
+    }
+
+    private static IEnumerable<string> SeenIn(Practical practical, IEnumerable<CellState> cells) => cells
+        .Where(c => c.Current.Entry.Content is EntryContent.Observation { Seen: true } && practical.Observations.Any(o => o.Id == c.Cell.What))
+        .Select(c => c.Cell.What);
+}
