@@ -1,6 +1,5 @@
 using System.Globalization;
 using Calx.App.Commands;
-using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 
@@ -34,43 +33,9 @@ internal static class PlanText
         WriteCautions(output, settings.Practical);
     }
 
-    /// <summary>What the plan rests on, so that nobody reads another one into it.</summary>
-    private static string Means(PlanAnswer answer, Plan plan)
-    {
-        PlanSettings settings = answer.Choice.Settings;
-        string[] parts =
-        [
-            Balances(settings.Balances),
-            string.Create(CultureInfo.InvariantCulture, $"samples of {settings.SampleInGrams:0.######} g"),
-            settings.Trials == 1 ? "one trial a group" : string.Create(CultureInfo.InvariantCulture, $"{settings.Trials} trials a group"),
-            Heatings(settings),
-            .. settings.Prepared ? ["prepared by a technician"] : Array.Empty<string>(),
-            .. settings.LeftOut.Select(word => $"without {word}"),
-            .. settings.Moved.Select(id => $"'{Label(settings, id)}' in another lesson"),
-            .. settings.Alongside.Select(id => $"'{Label(settings, id)}' meanwhile"),
-            .. settings.Unread.Select(id => $"without the reading '{settings.Practical.Reading(id).Label}'"),
-            .. settings.StaggerInMinutes > 0 ? [string.Create(CultureInfo.InvariantCulture, $"every second group {settings.StaggerInMinutes:0.#} min later")] : Array.Empty<string>(),
-            .. settings.Times.Select(time => string.Create(
-                CultureInfo.InvariantCulture, $"'{Label(settings, time.Key)}' {time.Value.Least:0.##}, {time.Value.Likely:0.##}, {time.Value.Most:0.##} min")),
-            .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => c.Label),
-        ];
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{string.Join("; ", parts)}. From {plan.Lesson.Lessons} simulated lessons, seed {answer.Seed}; rates and times are mostly judgement.");
-    }
-
-    private static string Label(PlanSettings settings, string step) => settings.Practical.Steps.First(s => s.Id == step).Label;
-
-    private static string Balances(IReadOnlyList<Balance> balances) => string.Join(", ", balances
-        .GroupBy(b => b.ResolutionInGrams)
-        .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Count()} {(g.Count() == 1 ? "balance" : "balances")} of {g.Key:0.########} g")));
-
-    private static string Heatings(PlanSettings settings) => settings.Heatings switch
-    {
-        1 => "heated once",
-        _ when settings.Heatings == PlanSettings.MostHeatings(settings.Practical) => string.Create(CultureInfo.InvariantCulture, $"heated {settings.Heatings} times"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"heated {settings.Heatings} times, and again while the mass changes"),
-    };
+    private static string Means(PlanAnswer answer, Plan plan) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{string.Join("; ", plan.Settings.InWords)}. From {plan.Lesson.Lessons} simulated lessons, seed {answer.Seed}; rates and times are mostly judgement.");
 
     private static void WriteKit(TextWriter output, PlanAnswer answer, Plan plan)
     {

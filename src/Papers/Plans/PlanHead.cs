@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Calx.Measurement.Weighing;
 using Calx.Papers.Reports;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
@@ -82,17 +81,11 @@ internal static class PlanHead
         IEnumerable<string> parts =
         [
             Several(settings.Groups, "group") + string.Create(CultureInfo.InvariantCulture, $" ({Several(settings.Students, "student")})"),
-            .. settings.Balances.GroupBy(b => b.ResolutionInGrams).OrderBy(g => g.Key).Select(Balances),
             string.Create(CultureInfo.InvariantCulture, $"{settings.Minutes:0.#} min"),
-            string.Create(CultureInfo.InvariantCulture, $"{settings.SampleInGrams:0.######} g of sample"),
-            $"{Several(settings.Trials, "trial")} a group",
-            settings.Heatings == 1 ? "heated once" : string.Create(CultureInfo.InvariantCulture, $"heated {settings.Heatings} times or more"),
+            .. settings.InWords,
         ];
         return string.Join(" · ", parts);
     }
-
-    private static string Balances(IGrouping<double, Balance> alike) => string.Create(
-        CultureInfo.InvariantCulture, $"{Several(alike.Count(), "balance")} to {alike.Key.ToString("0.######", CultureInfo.InvariantCulture)} g");
 
     private static string Several(int number, string one) =>
         string.Create(CultureInfo.InvariantCulture, $"{number} {one}{(number == 1 ? "" : "s")}");

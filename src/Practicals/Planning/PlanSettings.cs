@@ -1,5 +1,6 @@
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Practicals.Planning;
 
@@ -194,6 +195,9 @@ public sealed class PlanSettings
     /// <summary>What holds of the class: what its steps bring about, then what was said of it.</summary>
     public IReadOnlyList<string> AllConditions =>
         [.. Practical.Steps.Where(IsDone).Select(s => s.Place.Freedom.Gives).OfType<string>().Concat(Conditions).Distinct()];
+
+    /// <summary>What the plan rests on, in a few words each, for people.</summary>
+    public IReadOnlyList<string> InWords => SettingsWords.Of(this);
 
     private PlanSettings Copy(Action<PlanSettings> change)
     {

@@ -188,6 +188,22 @@ public partial class PlanReportTests
     }
 
     [Fact]
+    public void The_head_says_what_the_plan_rests_on()
+    {
+        Plan plan = Plan.Of(
+            Planned.Magnesium(12).Settings.WithHeatings(1).WithPrepared(true).WithMoved("brief"),
+            Calx.Chemistry.Elements.AtomicWeights.Iupac2024,
+            new PlanOptions(looksForWays: false, lessons: 100));
+        string head = PlanReport.Html(plan, []).Split("</header>")[0];
+        foreach (string part in plan.Settings.InWords)
+        {
+            Assert.Contains(part.Replace("'", "", StringComparison.Ordinal)[..10], Regex.Replace(head, "['’‘\u00a0]|&#39;", m => m.Value == "\u00a0" ? " " : ""), StringComparison.Ordinal);
+        }
+
+        Assert.Contains("prepared by a technician", head, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_a_change_would_buy_stands_beside_the_plan()
     {
         string[][] rows = Rows(MainOf(PlanReport.Html(Planned.Magnesium(12), [])), "changes");
