@@ -77,7 +77,7 @@ internal static class PlanLessonText
         {
             WrappedText.Write(
                 output,
-                Invariant($"In time {100 * way.Fits.Value:F0}, concluded {100 * way.ClassRight:F0} (now {100 * way.ClassRightNow:F0}) times in 100: {string.Join("; ", way.Changes)}. Costs: {string.Join("; ", way.Costs)}."),
+                Invariant($"In time {LessonForecast.TimesInHundred(way.Fits.Value)}, concluded {100 * way.ClassRight:F0} (now {100 * way.ClassRightNow:F0}) times in 100: {string.Join("; ", way.Changes)}. Costs: {string.Join("; ", way.Costs)}."),
                 first: "  - ",
                 then: "    ");
             WrappedText.Write(output, $"Ask again with: {WayOptions.Of(plan.Settings, way.Settings)}", first: "    ", then: "      ");
@@ -90,7 +90,7 @@ internal static class PlanLessonText
         }
     }
 
-    private static string Whole(Share share) => Invariant($"{100 * share.Value:F0}");
+    private static string Whole(Share share) => Invariant($"{LessonForecast.TimesInHundred(share.Value)}");
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

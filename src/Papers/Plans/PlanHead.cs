@@ -31,7 +31,7 @@ internal static class PlanHead
             "tight" => ("tight", "Tight"),
             _ => ("does-not-fit", "Does not fit"),
         };
-        string said = string.Create(CultureInfo.InvariantCulture, $"{lesson.Settings.Minutes:0.#}\u00a0min: done in time {Odds.Times(lesson.Fits.Value)}");
+        string said = string.Create(CultureInfo.InvariantCulture, $"{lesson.Settings.Minutes:0.#}\u00a0min: done in time {Odds.Times(LessonForecast.TimesInHundred(lesson.Fits.Value) / 100.0)}");
         Verdict(page, role, word, said);
     }
 

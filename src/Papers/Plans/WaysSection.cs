@@ -1,6 +1,7 @@
 using System.Text;
 using Calx.Papers.Reports;
 using Calx.Practicals.Planning;
+using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
 
 namespace Calx.Papers.Plans;
@@ -23,7 +24,7 @@ internal static class WaysSection
         {
             table.AddNoted(
                 way.Changes.Zip(way.Costs),
-                Odds.InHundred(way.Fits.Value), Odds.InHundred(way.ClassRightNow), Odds.InHundred(way.ClassRight));
+                Odds.InHundred(LessonForecast.TimesInHundred(way.Fits.Value) / 100.0), Odds.InHundred(way.ClassRightNow), Odds.InHundred(way.ClassRight));
         }
 
         table.Write(page);

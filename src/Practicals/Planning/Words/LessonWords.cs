@@ -46,5 +46,5 @@ internal static class LessonWords
         ? "No way was found to make it fit, not even with five changes together."
         : string.Create(
             CultureInfo.InvariantCulture,
-            $"The nearest plan that {(ways[0].Fits.Value >= LessonForecast.FitsWell ? "fits" : "is at least tight")}: {string.Join("; ", ways[0].Changes)}. It is done in time {Odds.Times(ways[0].Fits.Value)}, and the class comes to its hardest conclusion {Odds.Times(ways[0].ClassRight)} (now {Odds.Times(ways[0].ClassRightNow)}).");
+            $"The nearest plan that {(ways[0].Fits.Value >= LessonForecast.FitsWell ? "fits" : "is at least tight")}: {string.Join("; ", ways[0].Changes)}. It is done in time {Odds.Times(ways[0].Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}, and the class comes to its hardest conclusion {Odds.Times(ways[0].ClassRight)} (now {Odds.Times(ways[0].ClassRightNow)}).");
 }
