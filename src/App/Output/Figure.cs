@@ -35,9 +35,12 @@ internal static class Figure
     public static string Significant(double value, int digits) =>
         value.ToString("G" + digits.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
-    /// <summary>A number with a given number of decimals.</summary>
-    public static string Fixed(double value, int decimals) =>
-        value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+    /// <summary>A number with a given number of decimals; what rounds to nothing has no sign.</summary>
+    public static string Fixed(double value, int decimals)
+    {
+        string text = value.ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        return text[0] == '-' && !text.AsSpan().ContainsAnyInRange('1', '9') ? text[1..] : text;
+    }
 
     /// <summary>Decimals that show two significant digits of an uncertainty; 0 to 15.</summary>
     public static int DecimalsFor(double standardUncertainty)

@@ -18,7 +18,7 @@ internal static class FindingsJson
         json.WriteNumber("version", findings.Practical.Version);
         WriteBalance(json, findings.Readings.Balance);
         WriteTable(json, findings.Readings);
-        WriteIdentifiability(json, findings.Identifiability);
+        IdentifiabilityJson.Write(json, findings.Identifiability);
         json.WriteStartArray("groups");
         foreach (GroupFindings group in findings.Groups)
         {
@@ -78,23 +78,6 @@ internal static class FindingsJson
 
         json.WriteEndArray();
         json.WriteTexts("notes", readings.Notes.Select(note => note.ToString()));
-    }
-
-    private static void WriteIdentifiability(Utf8JsonWriter json, Identifiability identifiability)
-    {
-        json.WriteTexts("identifiable", identifiability.Determined.Select(q => q.Id));
-        json.WriteStartArray("notIdentifiable");
-        foreach (MissingReadings missing in identifiability.Undetermined)
-        {
-            json.WriteStartObject();
-            json.WriteString("quantity", missing.Quantity.Id);
-            json.WriteString("missing", string.Join(", ", missing.Readings.Select(r => r.Id)));
-            json.WriteTexts("missingReadings", missing.Readings.Select(r => r.Id));
-            json.WriteString("why", missing.Why);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static void WriteGroup(Utf8JsonWriter json, GroupFindings group)

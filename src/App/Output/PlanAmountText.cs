@@ -3,6 +3,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.App.Output;
 
@@ -45,7 +46,7 @@ internal static class PlanAmountText
         {
             columns.Add(
                 Grams(point.SampleInGrams), Percent(point.GroupSpread), Percent(point.ClassSpread),
-                Whole(point.GroupRight), Whole(point.ClassRight), Whole(point.ClassWrong), Mark(plan, point));
+                Odds.InHundred(point.GroupRight), Odds.InHundred(point.ClassRight), Odds.InHundred(point.ClassWrong), Mark(plan, point));
         }
 
         columns.Write(output);
@@ -68,7 +69,7 @@ internal static class PlanAmountText
         columns.AddHeading(12, "", "one group", "the class", "the class wrongly");
         foreach (AmountChange change in plan.Amounts.Changes.Prepend(new AmountChange("", "as planned", plan.Amounts.Planned)))
         {
-            columns.Add(change.Label, Whole(change.Then.GroupRight), Whole(change.Then.ClassRight), Whole(change.Then.ClassWrong));
+            columns.Add(change.Label, Odds.InHundred(change.Then.GroupRight), Odds.InHundred(change.Then.ClassRight), Odds.InHundred(change.Then.ClassWrong));
         }
 
         columns.Write(output);
@@ -79,15 +80,15 @@ internal static class PlanAmountText
         int decimals = plan.Settings.Balances[0].Decimals;
         WrappedText.Heading(output, "Readings to expect / g");
         var columns = new Columns("lrlrl");
-        columns.Add("", "median", "95 of 100 groups", "less vessel", "95 of 100 groups");
+        columns.Add("", "typical", "95 of 100 groups", "less vessel", "95 of 100 groups");
         foreach (PredictedReading reading in plan.ExpectedReadings)
         {
             PredictedValue? rest = reading.WithoutParts;
             columns.Add(
                 reading.Label + Taken(reading.Written),
-                Figure.Fixed(reading.Written.Median, decimals),
+                Figure.Fixed(reading.Typical, decimals),
                 Between(reading.Written.Most, decimals),
-                rest is null ? "" : Figure.Fixed(Math.Abs(rest.Median) < 1e-9 ? 0 : rest.Median, decimals + 1),
+                rest is null ? "" : Figure.Fixed(rest.Median, decimals + 1),
                 rest is null ? "" : Between(rest.Most, decimals + 1));
         }
 
@@ -101,9 +102,7 @@ internal static class PlanAmountText
     private static string Between((double Low, double High) interval, int decimals) =>
         $"{Figure.Fixed(interval.Low, decimals)} to {Figure.Fixed(interval.High, decimals)}";
 
-    private static string Times(Share? share) => share is Share known ? Whole(known.Value) : "-";
-
-    private static string Whole(double probability) => (100 * probability).ToString("F0", CultureInfo.InvariantCulture);
+    private static string Times(Share? share) => share is Share known ? Odds.InHundred(known.Value) : "-";
 
     private static string Percent(double? share) => share is double known ? (100 * known).ToString(known < 0.1 ? "F1" : "F0", CultureInfo.InvariantCulture) : "-";
 

@@ -69,6 +69,7 @@ internal static class PlanJson
             json.WriteString("reading", reading.Weighing.Id);
             json.WriteString("label", reading.Label);
             json.WriteString("unit", reading.Unit);
+            json.WriteFigure("typical", reading.Typical);
             json.WriteFigure("median", reading.Written.Median);
             json.WriteInterval("interval", reading.Written.Most.Low, reading.Written.Most.High);
             json.WriteFigure("share", reading.Written.Share);
@@ -90,19 +91,7 @@ internal static class PlanJson
 
     private static void WriteTable(Utf8JsonWriter json, Plan? plan)
     {
-        json.WriteTexts("identifiable", plan?.Identifiability.Determined.Select(q => q.Id) ?? []);
-        json.WriteStartArray("notIdentifiable");
-        foreach (MissingReadings missing in plan?.Identifiability.Undetermined ?? [])
-        {
-            json.WriteStartObject();
-            json.WriteString("quantity", missing.Quantity.Id);
-            json.WriteString("missing", string.Join(", ", missing.Readings.Select(r => r.Id)));
-            json.WriteTexts("missingReadings", missing.Readings.Select(r => r.Id));
-            json.WriteString("why", missing.Why);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        IdentifiabilityJson.Write(json, plan?.Identifiability);
         if (plan is null)
         {
             json.WriteNull("canConclude");

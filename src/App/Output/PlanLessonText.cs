@@ -3,6 +3,7 @@ using Calx.App.Input;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.App.Output;
 
@@ -16,13 +17,13 @@ internal static class PlanLessonText
         LessonForecast lesson = plan.Lesson;
         WrappedText.Heading(output, "The lesson, times in 100");
         var columns = new Columns("lr");
-        columns.Add("everything done by the bell", Whole(lesson.OnTime));
+        columns.Add("everything done by the bell", InHundred(lesson.OnTime.Value));
         if (plan.Settings.Practical.Classroom.GasOffInMinutes > 0)
         {
-            columns.Add(Invariant($"every flame out {plan.Settings.Practical.Classroom.GasOffInMinutes:0.#} min before it"), Whole(lesson.GasOffInTime));
+            columns.Add(Invariant($"every flame out {plan.Settings.Practical.Classroom.GasOffInMinutes:0.#} min before it"), InHundred(lesson.GasOffInTime.Value));
         }
 
-        columns.Add(Invariant($"every group has weighed {LessonForecast.PackingMinutes:0} min before it"), Whole(lesson.WeighedInTime));
+        columns.Add(Invariant($"every group has weighed {LessonForecast.PackingMinutes:0} min before it"), InHundred(lesson.WeighedInTime.Value));
         columns.Write(output);
         WriteUses(output, lesson);
         WritePath(output, lesson.Typical);
@@ -77,7 +78,7 @@ internal static class PlanLessonText
         {
             WrappedText.Write(
                 output,
-                Invariant($"In time {LessonForecast.TimesInHundred(way.Fits.Value)}, concluded {100 * way.ClassRight:F0} (now {100 * way.ClassRightNow:F0}) times in 100: {string.Join("; ", way.Changes)}. Costs: {string.Join("; ", way.Costs)}."),
+                Invariant($"In time {InHundred(way.Fits.Value)}, concluded {Odds.InHundred(way.ClassRight)} (now {Odds.InHundred(way.ClassRightNow)}) times in 100: {string.Join("; ", way.Changes)}. Costs: {string.Join("; ", way.Costs)}."),
                 first: "  - ",
                 then: "    ");
             WrappedText.Write(output, $"Ask again with: {WayOptions.Of(plan.Settings, way.Settings)}", first: "    ", then: "      ");
@@ -90,7 +91,7 @@ internal static class PlanLessonText
         }
     }
 
-    private static string Whole(Share share) => Invariant($"{LessonForecast.TimesInHundred(share.Value)}");
+    private static string InHundred(double probability) => Odds.InHundred(probability, LessonForecast.FitsNot, LessonForecast.FitsWell);
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -2,6 +2,7 @@ using System.Text;
 using Calx.Papers.Reports;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Papers.Plans;
 

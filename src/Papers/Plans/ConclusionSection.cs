@@ -5,6 +5,7 @@ using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Papers.Plans;
 

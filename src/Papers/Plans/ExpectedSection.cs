@@ -4,6 +4,7 @@ using Calx.Measurement.Numbers;
 using Calx.Papers.Reports;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Papers.Plans;
 
@@ -44,7 +45,7 @@ internal static class ExpectedSection
         bool some = readings.Any(r => r.Written.Share < All);
         (string, bool)[] columns =
         [
-            ("reading", false), ("median", true), ("95 in 100 lie between", true),
+            ("reading", false), ("typical", true), ("95 in 100 lie between", true),
             .. parts ? [("without the vessel: median", true), ("without the vessel: 95 in 100", true)] : Array.Empty<(string, bool)>(),
             .. some ? [("groups in 100 that take it", true)] : Array.Empty<(string, bool)>(),
         ];
@@ -55,7 +56,7 @@ internal static class ExpectedSection
                 ? [Figures.Text(contents.Median, decimals), Between(contents, decimals)] : ["–", "–"];
             table.Add(
             [
-                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Written.Median, decimals), Between(reading.Written, decimals),
+                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Typical, decimals), Between(reading.Written, decimals),
                 .. parts ? without : [], .. some ? [Odds.InHundred(reading.Written.Share)] : Array.Empty<string>(),
             ]);
         }

@@ -4,6 +4,7 @@ using Calx.Papers.Reports;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
 using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Papers.Plans;
 
@@ -31,7 +32,7 @@ internal static class PlanHead
             "tight" => ("tight", "Tight"),
             _ => ("does-not-fit", "Does not fit"),
         };
-        string said = string.Create(CultureInfo.InvariantCulture, $"{lesson.Settings.Minutes:0.#}\u00a0min: done in time {Odds.Times(LessonForecast.TimesInHundred(lesson.Fits.Value) / 100.0)}");
+        string said = string.Create(CultureInfo.InvariantCulture, $"{lesson.Settings.Minutes:0.#}\u00a0min: done in time {Odds.Times(lesson.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}");
         Verdict(page, role, word, said);
     }
 

@@ -3,6 +3,7 @@ using Calx.Papers.Reports;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
+using Calx.Practicals.Planning.Words;
 
 namespace Calx.Papers.Plans;
 
@@ -24,7 +25,7 @@ internal static class WaysSection
         {
             table.AddNoted(
                 way.Changes.Zip(way.Costs),
-                Odds.InHundred(LessonForecast.TimesInHundred(way.Fits.Value) / 100.0), Odds.InHundred(way.ClassRightNow), Odds.InHundred(way.ClassRight));
+                Odds.InHundred(way.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell), Odds.InHundred(way.ClassRightNow), Odds.InHundred(way.ClassRight));
         }
 
         table.Write(page);

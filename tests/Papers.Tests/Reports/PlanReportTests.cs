@@ -119,16 +119,6 @@ public partial class PlanReportTests
         Assert.Equal(["–", "–", "–", "–"], Rows(Planned.WithoutEmpty, "conclusions").Single(r => r[0].StartsWith("magnesium and oxygen", StringComparison.Ordinal))[1..]);
     }
 
-    [Theory]
-    [InlineData(0, "< 1")]
-    [InlineData(1, "> 99")]
-    [InlineData(0.001, "< 1")]
-    [InlineData(0.999, "> 99")]
-    [InlineData(0.63, "63")]
-    [InlineData(0.994, "99")]
-    [InlineData(0.006, "1")]
-    public void Nothing_is_called_certain_that_was_only_counted(double probability, string text) => Assert.Equal(text, Odds.InHundred(probability));
-
     [Fact]
     public void Expected_readings_have_the_decimals_of_the_balance()
     {

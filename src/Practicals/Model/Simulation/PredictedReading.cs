@@ -3,13 +3,14 @@ namespace Calx.Practicals.Model.Simulation;
 /// <summary>Where a weighing will probably lie.</summary>
 public sealed class PredictedReading
 {
-    internal PredictedReading(Weighing weighing, string label, string unit, PredictedValue written, PredictedValue? withoutParts)
+    internal PredictedReading(Weighing weighing, string label, string unit, PredictedValue written, PredictedValue? withoutParts, double typicalPartsInGrams)
     {
         Weighing = weighing;
         Label = label;
         Unit = unit;
         Written = written;
         WithoutParts = withoutParts;
+        Typical = withoutParts is null ? written.Median : typicalPartsInGrams + withoutParts.Median;
     }
 
     /// <summary>Which weighing.</summary>
@@ -24,7 +25,11 @@ public sealed class PredictedReading
     /// <summary>The number written down.</summary>
     public PredictedValue Written { get; }
 
-    /// <summary>The same less the true masses of the group's own parts on the pan, which differ more from group to group than
+    /// <summary>The reading of a group whose parts have the median mass and hold the median contents. Medians of the readings
+    /// themselves wander by a tenth of a gram with the vessels drawn; these follow each other as in one group.</summary>
+    public double Typical { get; }
+
+    /// <summary>The number written down less the true masses of the group's own parts on the pan, which differ more from group to group than
     /// what is in them; null where no part is on the pan.</summary>
     public PredictedValue? WithoutParts { get; }
 }

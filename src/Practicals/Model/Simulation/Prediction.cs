@@ -1,5 +1,6 @@
 using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
+using Calx.Measurement.Statistics;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
@@ -94,7 +95,8 @@ public sealed class Prediction
                 WeighingLabel.Of(practical, weighing),
                 practical.Reading(weighing.Reading).Unit,
                 value,
-                hasParts ? PredictedValue.Of(contents, groups.Length) : null);
+                hasParts ? PredictedValue.Of(contents, groups.Length) : null,
+                hasParts ? Summary.Median([.. groups.Select(g => g.PartsOnPanInGrams(weighing.Reading))]) : 0);
     }
 
     private static PredictedQuantity Quantity(

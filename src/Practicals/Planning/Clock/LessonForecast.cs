@@ -89,16 +89,6 @@ public sealed class LessonForecast
     /// <summary><c>fits</c>, <c>tight</c> or <c>does-not-fit</c>.</summary>
     public string Verdict => Fits.Value >= FitsWell ? "fits" : Fits.Value >= FitsNot ? "tight" : "does-not-fit";
 
-    /// <summary>A probability of being in time as whole times in 100, rounded, but never up onto a limit that it misses: a lesson that
-    /// is tight at 0.896 is not shown with the 90 from which one fits.</summary>
-    /// <param name="probability">0 to 1.</param>
-    public static int TimesInHundred(double probability)
-    {
-        int times = (int)Math.Round(100 * probability);
-        bool lifted = (probability < FitsWell && times >= 100 * FitsWell) || (probability < FitsNot && times == 100 * FitsNot);
-        return lifted ? times - 1 : times;
-    }
-
     /// <summary>What keeps the lesson longest: the shared thing that groups wait for, or the step that takes most of the time that
     /// the end depends on.</summary>
     public Bottleneck Bottleneck => Bottleneck.Of(this);

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Calx.Practicals.Planning.Words;
 
 /// <summary>Probabilities as a teacher says them.</summary>
-internal static class Odds
+public static class Odds
 {
     private static readonly (int Some, int Of, string Words)[] Fractions =
     [
@@ -24,16 +24,20 @@ internal static class Odds
     /// <summary>The same, but told apart from limits that rounding would make it reach.</summary>
     public static string Times(double probability, params ReadOnlySpan<double> limits)
     {
-        foreach (double limit in limits)
-        {
-            if (probability < limit && Math.Round(100 * probability) >= 100 * limit)
-            {
-                return string.Create(CultureInfo.InvariantCulture, $"just under {100 * limit:F0} times in 100");
-            }
-        }
-
-        return Times(probability);
+        double? missed = JustMissed(probability, limits);
+        return missed is double limit
+            ? string.Create(CultureInfo.InvariantCulture, $"just under {100 * limit:F0} times in 100")
+            : Times(probability);
     }
+
+    /// <summary>The number alone, as tables show it; never 0 or 100 for what may still happen or fail, and never rounded up onto one of
+    /// the limits, from which a lesson would fit that does not.</summary>
+    public static string InHundred(double probability, params ReadOnlySpan<double> limits) => Math.Round(100 * probability) switch
+    {
+        < 1 => "< 1",
+        > 99 => "> 99",
+        double times => string.Create(CultureInfo.InvariantCulture, $"{(JustMissed(probability, limits) is null ? times : times - 1):F0}"),
+    };
 
     /// <summary><c>one group in three</c>, or how many in 100 where no simple fraction is near.</summary>
     /// <param name="share">0 to 1.</param>
@@ -55,5 +59,19 @@ internal static class Odds
             1 => $"1 {one} in 100",
             double number => string.Create(CultureInfo.InvariantCulture, $"{number:F0} {many} in 100"),
         };
+    }
+
+    /// <summary>The limit that only rounding would make it reach.</summary>
+    private static double? JustMissed(double probability, ReadOnlySpan<double> limits)
+    {
+        foreach (double limit in limits)
+        {
+            if (probability < limit && Math.Round(100 * probability) >= 100 * limit)
+            {
+                return limit;
+            }
+        }
+
+        return null;
     }
 }

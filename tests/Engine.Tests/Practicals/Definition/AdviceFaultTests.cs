@@ -75,16 +75,8 @@ public sealed class AdviceFaultTests
     [InlineData(Points, "points: [[-1, 78], [9.3, 38]]", "[-1, 78]", "expected minutes from 0")]
     [InlineData("cooling: { reading: after", "cooling: { reading: affter", "affter", "there is no reading 'affter'; expected empty, before, after; did you mean after?")]
     [InlineData("relativeSpread: 0.3", "relativeSpread: 0", "0, standing: computed }\n\n# Times", "expected a number above 0")]
-    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason)
-    {
-        string text = Files.Changed(Files.Magnesium, from, to);
-        (int line, int column) = Files.PlaceOf(text, marker);
-        PracticalReading reading = PracticalReader.Read(text, "f.yaml");
-        Assert.Null(reading.Practical);
-        Assert.Contains(
-            reading.Faults,
-            f => f.Line == line && f.Column == column && f.Reason.Contains(reason, StringComparison.Ordinal));
-    }
+    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason) =>
+        Files.AssertFault(Files.Magnesium, from, to, marker, reason);
 
     [Fact]
     public void Reheating_needs_something_that_the_procedure_repeats()

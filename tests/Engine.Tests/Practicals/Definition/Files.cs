@@ -26,6 +26,18 @@ internal static class Files
     public static IReadOnlyList<DefinitionFault> Faults(string id, string from, string to) =>
         PracticalReader.Read(Changed(id, from, to), "f.yaml").Faults;
 
+    /// <summary>One change of a good file makes no practical of it, and a fault that is told where the marker stands.</summary>
+    public static void AssertFault(string id, string from, string to, string marker, string reason)
+    {
+        string text = Changed(id, from, to);
+        (int line, int column) = PlaceOf(text, marker);
+        PracticalReading reading = PracticalReader.Read(text, "f.yaml");
+        Assert.Null(reading.Practical);
+        Assert.Contains(
+            reading.Faults,
+            f => f.Line == line && f.Column == column && f.Reason.Contains(reason, StringComparison.Ordinal));
+    }
+
     /// <summary>Line and column of a text that occurs in the changed file.</summary>
     public static (int Line, int Column) PlaceOf(string text, string marker)
     {

@@ -40,16 +40,8 @@ public sealed class LessonFaultTests
     [InlineData(OneToOne, "chooses: { quantity: moleRatio, among: [2, 1] }", "[2, 1]", "two numbers or more, rising")]
     [InlineData(OneToOne, "chooses: { quantity: moleRatio, among: [-1, 1] }", "-1, 1]", "expected a number above 0")]
     [InlineData("within: { quantity: moleRatio, share: 0.05 }", "within: { quantity: moleRatio, share: 5 }", "5 } }", "expected a number above 0 up to 1")]
-    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason)
-    {
-        string text = Files.Changed(Files.Magnesium, from, to);
-        (int line, int column) = Files.PlaceOf(text, marker);
-        PracticalReading reading = PracticalReader.Read(text, "f.yaml");
-        Assert.Null(reading.Practical);
-        Assert.Contains(
-            reading.Faults,
-            f => f.Line == line && f.Column == column && f.Reason.Contains(reason, StringComparison.Ordinal));
-    }
+    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason) =>
+        Files.AssertFault(Files.Magnesium, from, to, marker, reason);
 
     [Fact]
     public void A_file_may_say_nothing_of_amounts_and_classroom()

@@ -81,16 +81,8 @@ public sealed class PracticalReaderTests
     [InlineData("{ reading: after, toleranceInDivisions", "{ reading: before, toleranceInDivisions", "{ reading: before", "'before' is taken once")]
     // Safety.
     [InlineData("form: ribbon cut from a coil", "flammableLiquid: true", "{ id: magnesium,", "magnesium is a flammable liquid, and the kit has a naked flame")]
-    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason)
-    {
-        string text = Files.Changed(Files.Magnesium, from, to);
-        (int line, int column) = Files.PlaceOf(text, marker);
-        PracticalReading reading = PracticalReader.Read(text, "f.yaml");
-        Assert.Null(reading.Practical);
-        Assert.Contains(
-            reading.Faults,
-            f => f.Line == line && f.Column == column && f.Reason.Contains(reason, StringComparison.Ordinal));
-    }
+    public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason) =>
+        Files.AssertFault(Files.Magnesium, from, to, marker, reason);
 
     [Fact]
     public void All_faults_are_told_in_the_order_of_the_file()
