@@ -35,7 +35,7 @@ internal static class ReportStyle
 
     private const string Tables =
         ".scroll{overflow-x:auto}table{border-collapse:collapse;width:100%;font-size:.95rem}"
-        + "caption{text-align:left;color:var(--quiet);padding:0 0 .5em}"
+        + "caption{text-align:left;color:var(--quiet);padding:0 0 .5em}caption span{display:inline-block;position:sticky;left:0;max-width:min(100%,calc(100vw - 40px))}"
         + "th,td{text-align:left;vertical-align:top;padding:.4em .9em .4em 0;border-bottom:1px solid var(--rule)}"
         + "thead th{border-bottom:2px solid var(--quiet);vertical-align:bottom}td.n,th.n{text-align:right}td.n{white-space:nowrap}"
         + ":focus-visible{outline:3px solid var(--theory);outline-offset:3px}small{color:var(--quiet);font-size:.85em}"
@@ -45,6 +45,7 @@ internal static class ReportStyle
         + ".causes ul{list-style:none;margin:0;padding:0;min-width:15em}.causes li{position:relative;padding:.15em .4em;margin:0 0 .2em}"
         + ".causes .bar{position:absolute;left:0;top:0;bottom:0;z-index:-1;background:var(--band);border-left:3px solid var(--mark);print-color-adjust:exact;-webkit-print-color-adjust:exact}"
         + ".causes td:last-child{min-width:18em;max-width:34em}.causes tbody th{overflow-wrap:anywhere;min-width:4em}.causes li{isolation:isolate}"
+        + "@media (max-width:480px){.plan table{font-size:.85rem}.plan th,.plan td{padding-right:.55em}.plan tbody th,.plan .ways tbody th{min-width:5.5em}}"
         + "@media screen and (max-width:40rem){.causes thead{position:absolute;left:-999rem}.causes tr,.causes td,.causes tbody th{display:block;border:0;padding:.15em 0}.causes tr{border-bottom:1px solid var(--rule);padding:.5em 0}.causes td:last-child{min-width:0}}";
 
     private const string Print =

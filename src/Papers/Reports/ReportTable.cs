@@ -40,7 +40,7 @@ internal sealed class ReportTable(string id, string heading, params (string Name
             .Append(CultureInfo.InvariantCulture, $"<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"{id}\"><table class=\"{id}\">\n");
         if (Caption.Length > 0)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<caption>{Text.OfSentence(Caption)}</caption>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<caption><span>{Text.OfSentence(Caption)}</span></caption>\n");
         }
 
         page.Append("<thead><tr>");
