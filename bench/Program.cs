@@ -2,6 +2,8 @@ using BenchmarkDotNet.Running;
 using Calx.Bench;
 using Calx.Bench.Benchmarks;
 using Calx.Bench.Beside;
+using Calx.Bench.Keeping;
+using Calx.Bench.Serving;
 
 // A line a capability: its name, its BenchmarkDotNet class, and its comparison with a peer.
 Capability[] capabilities =
@@ -25,11 +27,21 @@ if (args is ["start-up"])
     return StartUp.Measure();
 }
 
+if (args is ["serve", .. string[] words])
+{
+    return await ServeLoad.Measure(words);
+}
+
+if (args is ["store", .. string[] connections])
+{
+    return await StoreRate.Measure(connections);
+}
+
 Capability? chosen = capabilities.FirstOrDefault(capability => args.Length > 0 && capability.Name == args[0]);
 if (chosen is null)
 {
     Console.Error.WriteLine("usage: dotnet run -c Release --project bench -- NAME [--beside [PASSES]]");
-    Console.Error.WriteLine($"NAME is one of: start-up, {string.Join(", ", capabilities.Select(capability => capability.Name))}");
+    Console.Error.WriteLine($"NAME is one of: start-up, serve, store, {string.Join(", ", capabilities.Select(capability => capability.Name))}");
     return 2;
 }
 

@@ -1,8 +1,8 @@
 using BenchmarkDotNet.Attributes;
 using Calx.Chemistry.Elements;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;
-using Calx.Practicals.Planning.Clock;
 
 namespace Calx.Bench.Benchmarks;
 

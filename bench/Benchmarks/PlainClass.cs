@@ -1,4 +1,5 @@
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 

@@ -22,10 +22,13 @@ internal static class AllCommands
         root.Subcommands.Add(AnalyseCommand.Create());
         root.Subcommands.Add(DemoCommand.Create());
         root.Subcommands.Add(EquationCommand.Create());
+        root.Subcommands.Add(ExportCommand.Create());
         root.Subcommands.Add(FormulaCommand.Create());
+        root.Subcommands.Add(ImportCommand.Create());
         root.Subcommands.Add(PlanCommand.Create());
         root.Subcommands.Add(PracticalsCommand.Create());
         root.Subcommands.Add(PropagateCommand.Create());
+        root.Subcommands.Add(ServeCommand.Create());
         root.Subcommands.Add(SimulateCommand.Create());
         return root;
     }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Reflection;
+using Calx.App.Demo;
 using Calx.App.Input;
 using Calx.App.Output;
 using Calx.Chemistry.Elements;
@@ -19,14 +20,24 @@ internal static class DemoCommand
     public static Verb Create()
     {
         var folder = new Option<string?>("--out") { Description = "folder for the report; otherwise the current one", HelpName = "DIR" };
-        var noBrowser = new Option<bool>("--no-browser") { Description = "print and write only" };
+        var noBrowser = new Option<bool>("--no-browser") { Description = "print and write only; also without a terminal" };
+        Option<long?> port = NumberOption.Whole("--port", "port of the pages; otherwise 8370 or the next that is free", 0, 65_535);
         var verb = new Verb(
             "demo",
-            "The whole job on an invented class: twelve groups burn magnesium, four of them with an odd result.",
-            [new("calx demo", "the result on the terminal, and a report with charts beside it")],
-            (result, surroundings) => Run(result.GetValue(folder), surroundings));
-        verb.Options.Add(folder);
-        verb.Options.Add(noBrowser);
+            "The whole job on an invented class: twelve groups burn magnesium, four of them with an odd result; then another class, live, half-way through its lesson.",
+            [new("calx demo", "the result on the terminal, a report with charts beside it, and the pages of a lesson that is going on")],
+            (result, surroundings) =>
+            {
+                int code = Run(result.GetValue(folder), surroundings);
+                return code == ExitCode.Done && surroundings.HasPerson && !result.GetValue(noBrowser)
+                    ? DemoSession.Run((int?)result.GetValue(port), surroundings) : code;
+            },
+            "The pages' records are in a folder of their own, which is removed at the end.");
+        foreach (Option option in (Option[])[folder, noBrowser, port])
+        {
+            verb.Options.Add(option);
+        }
+
         return verb;
     }
 

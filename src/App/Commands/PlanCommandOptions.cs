@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Calx.App.Input;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
 namespace Calx.App.Commands;

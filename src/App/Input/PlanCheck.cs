@@ -1,12 +1,13 @@
 using System.Globalization;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 
 namespace Calx.App.Input;
 
 /// <summary>Holds what was said of a lesson against the practical, noting every fault.</summary>
-internal sealed class PlanCheck(Practical practical, PlanWords words)
+public sealed class PlanCheck(Practical practical, PlanWords words)
 {
     private const int UsualBalances = 2;
     private const double UsualStep = 0.01;

@@ -1,3 +1,4 @@
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
 namespace Calx.App.Input;
@@ -7,7 +8,7 @@ namespace Calx.App.Input;
 /// <param name="Wanted">Ids of the conclusions asked for.</param>
 /// <param name="Stock">What is known of the school's stock.</param>
 /// <param name="TooMuch">Why no class may do it, or null.</param>
-internal sealed record PlanChoice(
+public sealed record PlanChoice(
     PlanSettings Settings,
     IReadOnlyList<string> Wanted,
     PlanStock Stock,

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.App.Output;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
@@ -8,7 +9,7 @@ using Calx.Practicals.Planning.Amounts;
 namespace Calx.App.Input;
 
 /// <summary>What the command line says of a lesson to plan, before it is held against the practical.</summary>
-internal sealed record PlanWords
+public sealed record PlanWords
 {
     public required int Groups { get; init; }
 

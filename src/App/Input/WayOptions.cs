@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
 namespace Calx.App.Input;

@@ -11,12 +11,17 @@ internal static class NewFile
     /// </summary>
     /// <exception cref="IOException">The folder is missing, full, or may not be written.</exception>
     public static void Replace(string fullPath, string text, CancellationToken cancellation) =>
-        Write(fullPath, text, overwrite: true, cancellation);
+        Write(fullPath, Bytes(text), overwrite: true, cancellation);
 
     /// <summary>The same, but never replaces a file: for data that could take the place of a class's own.</summary>
     /// <exception cref="IOException">There is such a file, or the folder is missing, full, or may not be written.</exception>
     public static void Create(string fullPath, string text, CancellationToken cancellation) =>
-        Write(fullPath, text, overwrite: false, cancellation);
+        Create(fullPath, Bytes(text), cancellation);
+
+    /// <summary>The same for what is no text.</summary>
+    /// <exception cref="IOException">There is such a file, or the folder is missing, full, or may not be written.</exception>
+    public static void Create(string fullPath, ReadOnlySpan<byte> content, CancellationToken cancellation) =>
+        Write(fullPath, content, overwrite: false, cancellation);
 
     /// <summary>The same under a name that the person did not choose: never replaces a file.</summary>
     /// <returns>The path written: <paramref name="fullPath"/>, or the first free one of <c>name-2</c>, <c>name-3</c> ...
@@ -34,7 +39,7 @@ internal static class NewFile
 
             try
             {
-                Write(path, text, overwrite: false, cancellation);
+                Write(path, Bytes(text), overwrite: false, cancellation);
                 return path;
             }
             catch (IOException) when (File.Exists(path))
@@ -57,7 +62,9 @@ internal static class NewFile
         Path.GetDirectoryName(fullPath)!,
         $"{Path.GetFileNameWithoutExtension(fullPath)}-{number}{Path.GetExtension(fullPath)}");
 
-    private static void Write(string fullPath, string text, bool overwrite, CancellationToken cancellation)
+    private static byte[] Bytes(string text) => Encoding.UTF8.GetBytes(text);
+
+    private static void Write(string fullPath, ReadOnlySpan<byte> content, bool overwrite, CancellationToken cancellation)
     {
         if (Directory.Exists(fullPath))
         {
@@ -67,7 +74,7 @@ internal static class NewFile
         string part = $"{fullPath}.{Guid.NewGuid():N}.part";
         try
         {
-            File.WriteAllText(part, text, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.WriteAllBytes(part, content);
             cancellation.ThrowIfCancellationRequested();
             File.Move(part, fullPath, overwrite);
         }

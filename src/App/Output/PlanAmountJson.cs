@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Calx.App.Commands;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;

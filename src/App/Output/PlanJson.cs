@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Calx.App.Commands;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Calx.App.Input;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
-using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
 using Calx.Practicals.Planning.Words;
 

@@ -7,11 +7,12 @@ namespace Calx.App.Output;
 /// What a run of a command can reach: where answers and messages go, the current folder, and whether the person has
 /// pressed Ctrl-C. Commands use nothing else of the process, so that tests run them side by side.
 /// </summary>
-internal sealed class Surroundings : IDisposable
+public sealed class Surroundings : IDisposable
 {
     private readonly CancellationTokenSource cancellation = new();
     private readonly bool isProcess;
     private PosixSignalRegistration? interrupt;
+    private PosixSignalRegistration? termination;
 
     public Surroundings(TextWriter output, TextWriter error, string currentFolder)
         : this(output, error, currentFolder, isProcess: false)
@@ -61,11 +62,8 @@ internal sealed class Surroundings : IDisposable
     {
         if (isProcess)
         {
-            interrupt ??= PosixSignalRegistration.Create(PosixSignal.SIGINT, signal =>
-            {
-                signal.Cancel = true;
-                cancellation.Cancel();
-            });
+            interrupt ??= PosixSignalRegistration.Create(PosixSignal.SIGINT, End);
+            termination ??= PosixSignalRegistration.Create(PosixSignal.SIGTERM, End);
         }
 
         return cancellation.Token;
@@ -80,10 +78,46 @@ internal sealed class Surroundings : IDisposable
         }
     }
 
+    /// <summary>Whether a person sits before it: commands that would wait for one do not where none does.</summary>
+    public bool HasPerson => isProcess && !Console.IsOutputRedirected && !Console.IsInputRedirected;
+
+    /// <summary>Asks for a secret, which does not show while it is typed; null where nobody is there.</summary>
+    public string? AskUnseen(string question)
+    {
+        if (!HasPerson)
+        {
+            return null;
+        }
+
+        Error.Write(question);
+        var typed = new StringBuilder();
+        while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
+        {
+            if (key.Key == ConsoleKey.Backspace)
+            {
+                typed.Length = Math.Max(0, typed.Length - 1);
+            }
+            else if (!char.IsControl(key.KeyChar))
+            {
+                typed.Append(key.KeyChar);
+            }
+        }
+
+        Error.WriteLine();
+        return typed.ToString();
+    }
+
     public void Dispose()
     {
         interrupt?.Dispose();
+        termination?.Dispose();
         cancellation.Dispose();
+    }
+
+    private void End(PosixSignalContext signal)
+    {
+        signal.Cancel = true;
+        cancellation.Cancel();
     }
 
     private static StreamWriter Writer(Stream stream, bool flushAtOnce) =>

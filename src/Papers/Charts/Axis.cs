@@ -16,14 +16,15 @@ internal sealed class Axis
     /// <param name="values">What has to fit; at least one finite number.</param>
     /// <param name="from">Place on paper of the lower end.</param>
     /// <param name="to">Place on paper of the upper end; smaller than <paramref name="from"/> for an axis that goes up.</param>
-    public Axis(IEnumerable<double> values, double from, double to)
+    /// <param name="steps">At most about so many steps between ticks.</param>
+    public Axis(IEnumerable<double> values, double from, double to, int steps = UsualSteps)
     {
         this.from = from;
         this.to = to;
         double least = values.Min();
         double most = values.Max();
         double span = most > least ? most - least : Math.Max(Math.Abs(most), 1e-3);
-        Step = RoundStep(span / UsualSteps);
+        Step = RoundStep(span / steps);
         // A billionth forgives binary fractions: 0.3 is a tick of 0.1.
         Low = Math.Floor((least / Step) + 1e-9) * Step;
         High = Math.Max(Math.Ceiling((most / Step) - 1e-9) * Step, Low + Step);

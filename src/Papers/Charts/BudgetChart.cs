@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.Practicals.Readings;
+using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -13,7 +14,9 @@ public static class BudgetChart
     private const double RowHeight = 46;
 
     /// <summary>Draws it, or returns null where no group gives the key quantity.</summary>
-    public static Chart? Of(ClassFindings findings)
+    /// <param name="findings">What the class's readings show.</param>
+    /// <param name="view">For whom; null for the teacher.</param>
+    public static Chart? Of(ClassFindings findings, ReportView? view = null)
     {
         ArgumentNullException.ThrowIfNull(findings);
         string key = findings.Practical.Findings.Key;
@@ -24,10 +27,11 @@ public static class BudgetChart
         }
 
         GroupFindings middle = having[having.Length / 2];
-        return Draw(findings.Practical, middle, middle.Find(key)!);
+        string name = GroupNames.Of(findings, view ?? ReportView.Teacher)[middle];
+        return Draw(findings.Practical, name, middle.Find(key)!);
     }
 
-    private static Chart Draw(Practical practical, GroupFindings group, QuantityEstimate estimate)
+    private static Chart Draw(Practical practical, string groupName, QuantityEstimate estimate)
     {
         ReadingContribution[] lines = [.. estimate.Budget.Where(line => line.Share >= 0.0005)];
         double height = 20 + (RowHeight * lines.Length);
@@ -46,7 +50,7 @@ public static class BudgetChart
         return new Chart(
             "Where the uncertainty comes from",
             picture,
-            $"Share of the variance of the {estimate.Quantity.Label} of {group.Name}, {estimate.Text}, the group in the middle of the class. A reading that enters twice counts with both effects.");
+            $"Share of the variance of the {estimate.Quantity.Label} of {groupName}, {estimate.Text}, the group in the middle of the class. A reading that enters twice counts with both effects.");
     }
 
     private static string NameOf(Practical practical, ReadingContribution line) => ReadingNames.OfId(practical, line.Source);

@@ -18,8 +18,9 @@ public sealed class Chart
     /// <summary>What is not on it and why, or how to read it; may be empty.</summary>
     public string Caption { get; }
 
-    /// <summary>The picture for a page that brings the style and colours of charts.</summary>
-    internal string Inline => picture.Inline();
+    /// <summary>The picture for a page that brings the style and colours of charts (<see cref="ChartStyle"/>): an element
+    /// <c>svg</c> without any style of its own, safe to place in HTML.</summary>
+    public string Inline => picture.Inline();
 
     /// <summary>The picture as a file of its own: SVG 1.1 with its style, light colours, no text as paths.</summary>
     public string Svg() => picture.Alone();

@@ -1,7 +1,8 @@
 namespace Calx.Papers.Charts;
 
-/// <summary>How the roles of a chart are drawn. The page sets the colours; a chart alone takes the light ones.</summary>
-internal static class ChartStyle
+/// <summary>How the roles of a chart are drawn: colours as custom properties of CSS, and rules that use them. The page sets the
+/// colours; a chart alone takes the light ones.</summary>
+public static class ChartStyle
 {
     /// <summary>The colours by role, for paper: every pair used for text has a contrast of 4.5 or more (WCAG 2.2, 1.4.3).</summary>
     public const string Light = "--paper:#fffdf8;--ink:#22302b;--quiet:#57645e;--rule:#d9d8cf;--mark:#1d5c4b;--band:#dfeae3;--odd:#a33a12;--theory:#4a3f8f";
@@ -43,5 +44,5 @@ internal static class ChartStyle
         + ".chart .planned-label{font-weight:700}";
 
     /// <summary>All that a chart needs as a file of its own.</summary>
-    public static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";
+    internal static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";
 }

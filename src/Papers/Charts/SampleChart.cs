@@ -1,4 +1,5 @@
 using Calx.Measurement.Numbers;
+using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -13,12 +14,14 @@ public static class SampleChart
     private const double MostForName = 170;
 
     /// <summary>Draws it, or returns null where no group gives both masses.</summary>
-    public static Chart? Of(ClassFindings findings)
+    /// <param name="findings">What the class's readings show.</param>
+    /// <param name="view">For whom; null for the teacher.</param>
+    public static Chart? Of(ClassFindings findings, ReportView? view = null)
     {
         ArgumentNullException.ThrowIfNull(findings);
         FindingsDefinition asked = findings.Practical.Findings;
         Point[] points = [.. findings.Groups.Select(g => Point.Of(g, asked)).OfType<Point>()];
-        return points.Length == 0 ? null : new Drawing(findings, points).Draw();
+        return points.Length == 0 ? null : new Drawing(findings, points, view ?? ReportView.Teacher).Draw();
     }
 
     private sealed record Point(GroupFindings Group, QuantityEstimate X, QuantityEstimate Y)
@@ -28,9 +31,10 @@ public static class SampleChart
                 ? new Point(group, x, y) : null;
     }
 
-    private sealed class Drawing(ClassFindings findings, Point[] points)
+    private sealed class Drawing(ClassFindings findings, Point[] points, ReportView view)
     {
         private readonly ProductLine.Fitted? line = findings.Class.Line as ProductLine.Fitted;
+        private readonly GroupNames names = GroupNames.Of(findings, view);
 
         public Chart Draw()
         {
@@ -43,7 +47,7 @@ public static class SampleChart
             (double lowY, double highY) = Widened(core.SelectMany(p => Ends(p.Y)).Concat(origin));
             Point[] inside = [.. points.Where(p => p.X.Value >= lowX && p.X.Value <= highX && p.Y.Value >= lowY && p.Y.Value <= highY)];
             IReadOnlyList<Point> drawn = Shown.Thinned(inside);
-            string[] off = [.. points.Except(inside).Select(p => $"{p.Group.Name} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
+            string[] off = [.. points.Except(inside).Select(p => $"{names[p.Group]} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
             var picture = new SvgPicture("sample-chart", Width, Height, $"{Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
             var across = new Axis(drawn.SelectMany(p => Ends(p.X)), frame.Left, frame.Right);
@@ -56,7 +60,7 @@ public static class SampleChart
                 Mark(picture, point, across, upwards);
             }
 
-            NameOdd(picture, frame, [.. drawn.Where(p => p.Group.IsAnomalous)], across, upwards);
+            NameOdd(picture, frame, [.. drawn.Where(IsOdd)], across, upwards);
 
             return new Chart($"{Capital(y.Label)} against {x.Label}", picture, Shown.Caption(off, drawn.Count, inside.Length));
         }
@@ -68,8 +72,14 @@ public static class SampleChart
                 return;
             }
 
-            double theoryEnd = Ray(picture, line.TheorySlope, across, upwards, "theory");
             double fitEnd = Ray(picture, line.ThroughOrigin.LineWithScatter.Slope, across, upwards, "fit");
+            if (!view.Accepted)
+            {
+                picture.Text(frame.Right + 8, Math.Clamp(fitEnd, frame.Top + 10, frame.Bottom) + 5, "this class", "mark-label");
+                return;
+            }
+
+            double theoryEnd = Ray(picture, line.TheorySlope, across, upwards, "theory");
             double[] places = LabelColumn.Spread([theoryEnd, fitEnd], 20, frame.Top + 10, frame.Bottom);
             picture.Text(frame.Right + 8, places[0] + 5, "the equation", "theory-label");
             picture.Text(frame.Right + 8, places[1] + 5, "this class", "mark-label");
@@ -85,14 +95,15 @@ public static class SampleChart
             return upwards.At(right);
         }
 
-        private static void Mark(SvgPicture picture, Point point, Axis across, Axis upwards)
+        private void Mark(SvgPicture picture, Point point, Axis across, Axis upwards)
         {
             double x = across.At(point.X.Value);
             double y = upwards.At(point.Y.Value);
-            string role = point.Group.IsAnomalous ? "odd-spread" : "spread";
+            bool odd = IsOdd(point);
+            string role = odd ? "odd-spread" : "spread";
             picture.Line(across.At(point.X.Value - point.X.StandardUncertainty), y, across.At(point.X.Value + point.X.StandardUncertainty), y, role);
             picture.Line(x, upwards.At(point.Y.Value - point.Y.StandardUncertainty), x, upwards.At(point.Y.Value + point.Y.StandardUncertainty), role);
-            if (point.Group.IsAnomalous)
+            if (odd)
             {
                 picture.Diamond(x, y, 7, "odd-dot");
             }
@@ -103,24 +114,26 @@ public static class SampleChart
         }
 
         /// <summary>Names to the right of their points, moved apart where points lie close.</summary>
-        private static void NameOdd(SvgPicture picture, Frame frame, Point[] odd, Axis across, Axis upwards)
+        private void NameOdd(SvgPicture picture, Frame frame, Point[] odd, Axis across, Axis upwards)
         {
             double[] places = LabelColumn.Spread([.. odd.Select(p => upwards.At(p.Y.Value))], 18, frame.Top + 10, frame.Bottom - 8);
             for (int i = 0; i < odd.Length; i++)
             {
                 double x = across.At(odd[i].X.Value + odd[i].X.StandardUncertainty) + 6;
-                string name = TextWidth.Cut(odd[i].Group.Name, MostForName);
+                string name = TextWidth.Cut(names[odd[i].Group], MostForName);
                 bool fits = x + TextWidth.Of(name) < frame.Right;
                 double left = across.At(odd[i].X.Value - odd[i].X.StandardUncertainty) - 6;
                 picture.Text(fits ? x : left, places[i] + 5, name, "odd-label", fits ? "start" : "end");
             }
         }
 
+        private bool IsOdd(Point point) => view.Causes && point.Group.IsAnomalous;
+
         private string Description(int drawn, QuantityDefinition y)
         {
             string slopes = line is null ? string.Empty
-                : $" The equation gives {Figures.Text(line.TheorySlope, 3)} for each gram of sample; the class's line through the origin has "
-                    + $"{Figures.WithUncertainty(line.ThroughOrigin.LineWithScatter.Slope, line.ThroughOrigin.LineWithScatter.SlopeStandardUncertainty)}.";
+                : (view.Accepted ? $" The equation gives {Figures.Text(line.TheorySlope, 3)} for each gram of sample;" : string.Empty)
+                    + $" {(view.Accepted ? "the" : "The")} class's line through the origin has {Figures.WithUncertainty(line.ThroughOrigin.LineWithScatter.Slope, line.ThroughOrigin.LineWithScatter.SlopeStandardUncertainty)}.";
             return $"{drawn} groups, the {y.Label} of each with its standard uncertainty.{slopes}";
         }
 

@@ -37,8 +37,10 @@ internal static class Shown
     }
 
     /// <summary>The accepted value: a whole number as one, else three decimals.</summary>
-    public static string Accepted(AcceptedResult.Compared compared) =>
-        Figures.Text(compared.Accepted, Math.Abs(compared.Accepted - Math.Round(compared.Accepted)) < 1e-9 ? 0 : 3);
+    public static string Accepted(AcceptedResult.Compared compared) => Accepted(compared.Accepted);
+
+    /// <summary>The same of a bare value.</summary>
+    public static string Accepted(double value) => Figures.Text(value, Math.Abs(value - Math.Round(value)) < 1e-9 ? 0 : 3);
 
     /// <summary>The groups that the ends of an axis are made from: those without an odd result, or all where every
     /// result is odd.</summary>

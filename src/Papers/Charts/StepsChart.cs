@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.Measurement.Numbers;
+using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
@@ -16,7 +17,9 @@ public static class StepsChart
     private const int MostNamed = 18;
 
     /// <summary>Draws it, or returns null where no group weighed before and twice after.</summary>
-    public static Chart? Of(ClassFindings findings)
+    /// <param name="findings">What the class's readings show.</param>
+    /// <param name="view">For whom; null for the teacher.</param>
+    public static Chart? Of(ClassFindings findings, ReportView? view = null)
     {
         ArgumentNullException.ThrowIfNull(findings);
         if (findings.Practical.Findings.ConstantMass is not ConstantMassDefinition rule)
@@ -26,7 +29,7 @@ public static class StepsChart
 
         string before = findings.Practical.Readings.TakeWhile(r => r.Id != rule.Reading).LastOrDefault()?.Id ?? string.Empty;
         Course[] all = [.. findings.Groups.Select(g => Course.Of(g, before, rule.Reading)).OfType<Course>()];
-        return all.All(c => c.Changes.Count < 3) ? null : new Drawing(findings.Practical, rule, all).Draw();
+        return all.All(c => c.Changes.Count < 3) ? null : new Drawing(findings, rule, all, view ?? ReportView.Teacher).Draw();
     }
 
     /// <summary>One group: 0 before heating, then the change at each weighing after it.</summary>
@@ -41,8 +44,10 @@ public static class StepsChart
         }
     }
 
-    private sealed class Drawing(Practical practical, ConstantMassDefinition rule, Course[] all)
+    private sealed class Drawing(ClassFindings findings, ConstantMassDefinition rule, Course[] all, ReportView view)
     {
+        private readonly GroupNames names = GroupNames.Of(findings, view);
+
         public Chart Draw()
         {
             Course[] sound = [.. all.Where(c => !c.Group.IsAnomalous)];
@@ -50,7 +55,7 @@ public static class StepsChart
             double span = core.Max() - core.Min();
             Course[] inside = [.. all.Where(c => c.Changes.All(v => v >= core.Min() - span && v <= core.Max() + span))];
             IReadOnlyList<Course> drawn = Shown.Thinned(inside);
-            string[] off = [.. all.Except(inside).Select(c => $"{c.Group.Name} ({Figures.Text(c.Changes[^1], 2)} g)")];
+            string[] off = [.. all.Except(inside).Select(c => $"{names[c.Group]} ({Figures.Text(c.Changes[^1], 2)} g)")];
             int steps = all.Max(c => c.Changes.Count);
             var picture = new SvgPicture("steps-chart", Width, Height, "The mass through the steps", $"{drawn.Count} groups: change of mass since before heating, at each weighing. Groups by what the last two weighings show: {Verdicts(drawn)}.");
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
@@ -60,7 +65,7 @@ public static class StepsChart
             Steps(picture, frame, steps, At);
             foreach (Course course in drawn)
             {
-                picture.Path([.. course.Changes.Select((v, i) => (At(i), upwards.At(v)))], course.Group.IsAnomalous ? "odd-path" : "path");
+                picture.Path([.. course.Changes.Select((v, i) => (At(i), upwards.At(v)))], IsOdd(course) ? "odd-path" : "path");
             }
 
             Names(picture, frame, upwards, drawn, At);
@@ -82,7 +87,7 @@ public static class StepsChart
         /// <summary>The practical's words, or plain numbers where so many weighings leave no room for words.</summary>
         private string[] StepNames(int steps)
         {
-            string[] words = ["before heating", .. Enumerable.Range(1, steps - 1).Select(n => Short(ReadingNames.Of(practical, rule.Reading, n)))];
+            string[] words = ["before heating", .. Enumerable.Range(1, steps - 1).Select(n => Short(ReadingNames.Of(findings.Practical, rule.Reading, n)))];
             double room = (Width - 178) / (steps - 1 + 0.24);
             return words.Max(w => TextWidth.Of(w, 14)) + 8 <= room
                 ? words
@@ -96,18 +101,20 @@ public static class StepsChart
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Key} {g.Count()}")));
 
-        private static void Names(SvgPicture picture, Frame frame, Axis upwards, IReadOnlyList<Course> drawn, Func<int, double> at)
+        private void Names(SvgPicture picture, Frame frame, Axis upwards, IReadOnlyList<Course> drawn, Func<int, double> at)
         {
-            Course[] named = [.. drawn.Where(c => c.Group.IsAnomalous || drawn.Count <= MostNamed)];
+            Course[] named = [.. drawn.Where(c => IsOdd(c) || drawn.Count <= MostNamed)];
             double gap = Math.Min(17, (frame.Bottom - frame.Top) / Math.Max(1, named.Length));
             double[] places = LabelColumn.Spread([.. named.Select(c => upwards.At(c.Changes[^1]))], gap, frame.Top, frame.Bottom);
             for (int i = 0; i < named.Length; i++)
             {
                 double end = at(named[i].Changes.Count - 1);
                 picture.Line(end + 3, upwards.At(named[i].Changes[^1]), frame.Right + 6, places[i], "grid");
-                picture.Text(frame.Right + 10, places[i] + 5, TextWidth.Cut(named[i].Group.Name, Width - frame.Right - 12), named[i].Group.IsAnomalous ? "odd-label" : "quiet");
+                picture.Text(frame.Right + 10, places[i] + 5, TextWidth.Cut(names[named[i].Group], Width - frame.Right - 12), IsOdd(named[i]) ? "odd-label" : "quiet");
             }
         }
+
+        private bool IsOdd(Course course) => view.Causes && course.Group.IsAnomalous;
 
         private static string Short(string label) =>
             label.StartsWith("Mass ", StringComparison.Ordinal) ? label[5..] : label;

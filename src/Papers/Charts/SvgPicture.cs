@@ -20,7 +20,7 @@ internal sealed class SvgPicture
     /// <param name="description">What is to be seen in it, for those who cannot.</param>
     public SvgPicture(string id, double width, double height, string title, string description)
     {
-        this.id = id;
+        this.id = Escaped(id);
         Width = width;
         Height = height;
         this.title = title;

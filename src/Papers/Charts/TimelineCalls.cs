@@ -1,5 +1,5 @@
 using System.Globalization;
-using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Charts;
 

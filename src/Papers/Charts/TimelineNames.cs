@@ -1,4 +1,4 @@
-using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Charts;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 

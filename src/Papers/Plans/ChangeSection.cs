@@ -1,5 +1,6 @@
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
 using Calx.Practicals.Planning.Words;

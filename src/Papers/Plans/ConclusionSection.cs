@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;

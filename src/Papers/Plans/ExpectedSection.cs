@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Measurement.Numbers;
 using Calx.Papers.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Words;

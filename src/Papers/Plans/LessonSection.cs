@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
-using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Plans;
 

@@ -15,7 +15,7 @@ internal static class CauseTable
     private const int MostCauses = 4;
     private const double LeastShown = 0.05;
 
-    public static void Write(StringBuilder page, ClassFindings findings)
+    public static void Write(StringBuilder page, ClassFindings findings, GroupNames names)
     {
         if (findings.Groups.All(g => g.Diagnosis is null))
         {
@@ -36,7 +36,7 @@ internal static class CauseTable
             page.Append("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"causes\"><table class=\"causes\">\n<thead><tr><th scope=\"col\">group</th><th scope=\"col\">likeliest causes</th><th scope=\"col\">for the teacher</th></tr></thead>\n<tbody>\n");
             foreach (GroupFindings group in told)
             {
-                WriteGroup(page, group, group.Diagnosis!);
+                WriteGroup(page, names[group], group.Diagnosis!);
             }
 
             page.Append("</tbody></table></div>\n");
@@ -44,6 +44,11 @@ internal static class CauseTable
 
         page.Append("</section>\n");
     }
+
+    /// <summary>A bar as long as the cause is probable; a picture, since a page may forbid widths written into it.</summary>
+    private static string Bar(double probability) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"<svg class=\"bar\" viewBox=\"0 0 100 1\" preserveAspectRatio=\"none\" aria-hidden=\"true\"><rect width=\"{100 * probability:F0}\" height=\"1\"/></svg>");
 
     private static string Quiet(int quiet, int all) => quiet switch
     {
@@ -56,13 +61,13 @@ internal static class CauseTable
     private static bool IsTold(GroupFindings group) =>
         group.Diagnosis is not null && (group.IsAnomalous || group.Diagnosis.First.Cause != Causes.AsExpected);
 
-    private static void WriteGroup(StringBuilder page, GroupFindings group, GroupDiagnosis diagnosis)
+    private static void WriteGroup(StringBuilder page, string name, GroupDiagnosis diagnosis)
     {
-        page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Text.Of(group.Name)}</th><td><ul>");
+        page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Text.Of(name)}</th><td><ul>");
         foreach (CauseProbability cause in diagnosis.Causes.Take(MostCauses).Where(c => c.Probability >= LeastShown))
         {
             string label = cause.Cause == Causes.AsExpected ? "all as expected" : cause.Label;
-            page.Append(CultureInfo.InvariantCulture, $"<li><span class=\"bar\" style=\"width:{100 * cause.Probability:F0}%\"></span>{Text.Of(label)}, {100 * cause.Probability:F0}\u00a0%</li>");
+            page.Append(CultureInfo.InvariantCulture, $"<li>{Bar(cause.Probability)}{Text.Of(label)}, {100 * cause.Probability:F0}\u00a0%</li>");
         }
 
         page.Append(CultureInfo.InvariantCulture, $"</ul></td><td>{Text.OfSentence(diagnosis.ForTeacher)}</td></tr>\n");

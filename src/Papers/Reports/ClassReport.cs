@@ -14,23 +14,55 @@ public static class ClassReport
     /// <summary>Writes the report.</summary>
     /// <param name="findings">What the class's readings show.</param>
     /// <param name="heading">What stands at its head.</param>
-    /// <returns>A whole HTML document; the same bytes for the same findings and heading.</returns>
-    public static string Html(ClassFindings findings, ReportHeading heading)
+    /// <param name="view">For whom; null for the teacher.</param>
+    /// <returns>A whole HTML document; the same bytes for the same findings, heading and view.</returns>
+    public static string Html(ClassFindings findings, ReportHeading heading, ReportView? view = null)
     {
         ArgumentNullException.ThrowIfNull(findings);
         ArgumentNullException.ThrowIfNull(heading);
         var page = new StringBuilder();
         ReportPage.Begin(page, findings.Practical.Title, heading.ClassName);
         WriteHead(page, findings, heading);
-        WriteFigures(page, findings);
-        WriteCharts(page, findings);
-        CauseTable.Write(page, findings);
-        GroupTable.Write(page, findings);
-        ReadingTables.Write(page, findings);
-        WriteMethods(page);
+        WriteSections(page, findings, view ?? ReportView.Teacher);
         ReportPage.End(page);
         return page.ToString();
     }
+
+    /// <summary>What stands under the report's head, as parts of another page: it has a title of its own, so the headings here
+    /// begin with h2. No element carries a style; the page brings <see cref="ReportStyle.ScreenSheet"/> and puts this into an
+    /// element of class <c>report</c>.</summary>
+    /// <param name="findings">What the class's readings show.</param>
+    /// <param name="view">For whom.</param>
+    /// <returns>HTML, safe to place whatever was written in the class's table. Ids in it: <c>talking</c>, <c>causes</c>, <c>groups</c>,
+    /// <c>columns</c>, <c>rejected</c>, and those of charts, which end in <c>-t</c> and <c>-d</c>.</returns>
+    public static string Sections(ClassFindings findings, ReportView view)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        ArgumentNullException.ThrowIfNull(view);
+        var page = new StringBuilder();
+        WriteSections(page, findings, view);
+        return page.ToString();
+    }
+
+    private static void WriteSections(StringBuilder page, ClassFindings findings, ReportView view)
+    {
+        ReportPage.Sentences(page, Conclusion(findings.Class, view));
+        WriteFigures(page, findings, view);
+        WriteCharts(page, findings, view);
+        TalkingSection.Write(page, findings, view);
+        if (view.Causes)
+        {
+            CauseTable.Write(page, findings, GroupNames.Of(findings, view));
+        }
+
+        new GroupTable(findings, view).Write(page);
+        ReadingTables.Write(page, findings, view);
+        WriteMethods(page);
+    }
+
+    private static IEnumerable<string> Conclusion(ClassResult result, ReportView view) => result.Sentences
+        .Where(s => (view.Causes || !s.MentionsOdd) && (view.Accepted || !s.TellsAccepted))
+        .Select(s => view.Names ? s.Text : s.WithoutNames);
 
     private static void WriteHead(StringBuilder page, ClassFindings findings, ReportHeading heading)
     {
@@ -43,10 +75,9 @@ public static class ClassReport
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Text.Of(findings.Practical.Title)}</h1>\n")
             .Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{ReportPage.ClassAndDate(heading)}</p>\n")
             .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n");
-        ReportPage.Sentences(page, findings.Class.Conclusion);
     }
 
-    private static void WriteFigures(StringBuilder page, ClassFindings findings)
+    private static void WriteFigures(StringBuilder page, ClassFindings findings, ReportView view)
     {
         ClassQuantity? key = findings.Class.Find(findings.Practical.Findings.Key);
         page.Append("<dl class=\"figures\">\n");
@@ -55,20 +86,28 @@ public static class ClassReport
             ReportPage.Figure(page, key.Quantity.Label, key.Text + key.Quantity.UnitBehind);
         }
 
-        if (findings.Class.Accepted is AcceptedResult.Compared compared)
+        if (view.Accepted && findings.Class.Accepted is AcceptedResult.Compared compared)
         {
             ReportPage.Figure(page, "accepted value", Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
         }
 
         int odd = findings.Groups.Count(g => g.IsAnomalous);
         ReportPage.Figure(page, "groups in the class's value", (key?.Count ?? findings.Groups.Count - odd).ToString(CultureInfo.InvariantCulture));
-        ReportPage.Figure(page, "groups with an odd result", odd.ToString(CultureInfo.InvariantCulture));
+        if (view.Causes)
+        {
+            ReportPage.Figure(page, "groups with an odd result", odd.ToString(CultureInfo.InvariantCulture));
+        }
+
         page.Append("</dl>\n");
     }
 
-    private static void WriteCharts(StringBuilder page, ClassFindings findings)
+    private static void WriteCharts(StringBuilder page, ClassFindings findings, ReportView view)
     {
-        Chart[] charts = [.. ((Chart?[])[RatioChart.Of(findings), SampleChart.Of(findings), StepsChart.Of(findings), BudgetChart.Of(findings)]).OfType<Chart>()];
+        Chart?[] all =
+        [
+            RatioChart.Of(findings, view), SampleChart.Of(findings, view), StepsChart.Of(findings, view), BudgetChart.Of(findings, view),
+        ];
+        Chart[] charts = [.. all.OfType<Chart>()];
         if (charts.Length == 0)
         {
             return;

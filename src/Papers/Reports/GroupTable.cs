@@ -8,8 +8,10 @@ using Calx.Practicals.Readings;
 namespace Calx.Papers.Reports;
 
 /// <summary>The report's table of groups: readings as written, what follows from them, and what to look into.</summary>
-internal static class GroupTable
+internal sealed class GroupTable(ClassFindings findings, ReportView view)
 {
+    private readonly GroupNames names = GroupNames.Of(findings, view);
+
     /// <summary>A printed report of thousands of rows helps nobody; the JSON document has them all.</summary>
     private const int MostRows = 500;
 
@@ -17,15 +19,15 @@ internal static class GroupTable
     private const string BeforeUnit = "\u00a0/\u00a0";
 
     /// <summary>In em of the table.</summary>
-    private const double WidestName = 8;
+    private const int WidestName = 9;
 
     /// <summary>With more columns than this a printed page is turned.</summary>
     private const int MostUpright = 10;
 
-    public static void Write(StringBuilder page, ClassFindings findings)
+    public void Write(StringBuilder page)
     {
-        (string BaseId, int Occurrence)[] readings = [.. Readings(findings)];
-        QuantityDefinition[] shown = [.. Quantities(findings)];
+        (string BaseId, int Occurrence)[] readings = [.. Readings()];
+        QuantityDefinition[] shown = [.. Quantities()];
         bool heated = findings.Groups.Any(g => g.ConstantMass is not null);
         int columns = readings.Length + shown.Length + (heated ? 1 : 0);
         string more = findings.Groups.Count > MostRows
@@ -33,7 +35,7 @@ internal static class GroupTable
         page.Append(columns > MostUpright ? "<section class=\"wide\">\n" : "<section>\n")
             .Append("<h2 id=\"groups\">Group by group</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"groups\"><table class=\"groups\">\n")
             .Append(CultureInfo.InvariantCulture, $"<caption>Readings as written; values with the standard uncertainty that the balance leaves.{more}</caption>\n")
-            .Append(CultureInfo.InvariantCulture, $"<thead><tr><th scope=\"col\" style=\"min-width:{WidthOfNames(findings)}em\">group</th>");
+            .Append(CultureInfo.InvariantCulture, $"<thead><tr><th scope=\"col\" class=\"name-{WidthOfNames()}\">group</th>");
         foreach ((string id, int occurrence) in readings)
         {
             Heading(page, ReadingNames.Of(findings.Practical, id, occurrence), ReadingNames.UnitOf(findings.Practical, id));
@@ -53,11 +55,12 @@ internal static class GroupTable
         page.Append("</table></div>\n</section>\n");
     }
 
-    /// <summary>Enough for the longest name, within reason: a name of one long word breaks rather than widening the page.</summary>
-    private static string WidthOfNames(ClassFindings findings)
+    /// <summary>Enough for the longest name, in whole em, within reason: a name of one long word breaks rather than widening
+    /// the page.</summary>
+    private int WidthOfNames()
     {
-        double widest = findings.Groups.Take(MostRows).Select(g => TextWidth.Of(g.Name, size: 1)).DefaultIfEmpty().Max();
-        return Math.Clamp(widest + 1, 3, WidestName).ToString("0.#", CultureInfo.InvariantCulture);
+        double widest = findings.Groups.Take(MostRows).Select(g => TextWidth.Of(names[g], size: 1)).DefaultIfEmpty().Max();
+        return Math.Clamp((int)Math.Ceiling(widest + 1), 3, WidestName);
     }
 
     private static void Heading(StringBuilder page, string label, string unit) => page.Append(
@@ -65,13 +68,13 @@ internal static class GroupTable
 
     /// <summary>A row of numbers and, where there is something to say, a row of words under it: the table stays narrow
     /// enough for paper.</summary>
-    private static void WriteGroup(
+    private void WriteGroup(
         StringBuilder page, GroupFindings group, (string BaseId, int Occurrence)[] readings, QuantityDefinition[] shown, bool heated)
     {
-        string remarks = Remarks(group);
-        page.Append(group.IsAnomalous ? "<tbody class=\"odd\">" : "<tbody>")
+        string remarks = view.Causes ? Remarks(group) : string.Empty;
+        page.Append(view.Causes && group.IsAnomalous ? "<tbody class=\"odd\">" : "<tbody>")
             .Append("<tr><th scope=\"rowgroup\"").Append(remarks.Length > 0 ? " rowspan=\"2\"" : string.Empty)
-            .Append(CultureInfo.InvariantCulture, $">{Text.Of(group.Name)}</th>");
+            .Append(CultureInfo.InvariantCulture, $">{Text.Of(names[group])}</th>");
         foreach ((string id, int occurrence) in readings)
         {
             page.Append(CultureInfo.InvariantCulture, $"<td class=\"n\">{Reading(group.Readings.Find(TakenReading.IdOf(id, occurrence)))}</td>");
@@ -84,7 +87,7 @@ internal static class GroupTable
 
         if (heated)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence(group.ConstantMassInWords ?? "–")}</td>");
+            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence((view.Causes ? group.ConstantMassInWords : group.ConstantMass?.Words) ?? "–")}</td>");
         }
 
         page.Append("</tr>\n");
@@ -128,7 +131,7 @@ internal static class GroupTable
         return string.Join(' ', parts);
     }
 
-    private static IEnumerable<(string BaseId, int Occurrence)> Readings(ClassFindings findings)
+    private IEnumerable<(string BaseId, int Occurrence)> Readings()
     {
         string[] order = [.. findings.Practical.Readings.Select(r => r.Id), .. findings.Practical.Columns.Select(c => c.Id)];
         return findings.Groups.SelectMany(g => g.Readings.Readings.Concat(g.Readings.DerivedColumns))
@@ -136,7 +139,7 @@ internal static class GroupTable
             .OrderBy(r => Array.IndexOf(order, r.BaseId)).ThenBy(r => r.Occurrence);
     }
 
-    private static IEnumerable<QuantityDefinition> Quantities(ClassFindings findings)
+    private IEnumerable<QuantityDefinition> Quantities()
     {
         FindingsDefinition asked = findings.Practical.Findings;
         string[] ids = [asked.Sample, asked.Change, asked.Key];

@@ -13,14 +13,24 @@ internal static class ReadingTables
 {
     private const int MostRejected = 200;
 
-    public static void Write(StringBuilder page, ClassFindings findings)
+    public static void Write(StringBuilder page, ClassFindings findings, ReportView view)
     {
         page.Append("<h2 id=\"columns\">How the table was read</h2>\n");
-        WriteColumns(page, findings.Practical, findings.Readings);
+        if (view.Causes)
+        {
+            WriteColumns(page, findings.Practical, findings.Readings);
+        }
+
         page.Append(CultureInfo.InvariantCulture, $"<p>{Text.OfSentence(findings.Readings.Balance.Sentence)}</p>\n");
         foreach (MissingReadings missing in findings.Identifiability.Undetermined)
         {
             page.Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(missing.Why)}</p>\n");
+        }
+
+        // What was typed beside the readings is the teacher's to see first.
+        if (!view.Causes)
+        {
+            return;
         }
 
         foreach (ReadingNote note in findings.Readings.Notes)

@@ -16,7 +16,7 @@ internal static class ReportPage
         .Append("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
         .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
         .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(title)}: {Text.Of(forWhom)}</title>\n")
-        .Append(CultureInfo.InvariantCulture, $"<style>{ReportStyle.Sheet}</style>\n</head>\n<body>\n<main{(kind is null ? string.Empty : $" class=\"{kind}\"")}>\n");
+        .Append(CultureInfo.InvariantCulture, $"<style>{ReportStyle.Sheet}</style>\n</head>\n<body>\n<main class=\"report{(kind is null ? string.Empty : $" {kind}")}\">\n");
 
     /// <summary>Ends the document.</summary>
     public static void End(StringBuilder page) => page.Append("</main>\n</body>\n</html>\n");

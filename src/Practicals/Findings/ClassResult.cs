@@ -13,7 +13,7 @@ public sealed class ClassResult
         AcceptedResult accepted,
         FormulaRanking? formula,
         IReadOnlyList<EquationChoice> equations,
-        IReadOnlyList<string> conclusion,
+        IReadOnlyList<ConclusionSentence> sentences,
         IReadOnlyList<SharedCause> sharedCauses)
     {
         Quantities = quantities;
@@ -22,7 +22,8 @@ public sealed class ClassResult
         Accepted = accepted;
         Formula = formula;
         Equations = equations;
-        Conclusion = conclusion;
+        Sentences = sentences;
+        Conclusion = [.. sentences.Select(s => s.Text)];
         SharedCauses = sharedCauses;
     }
 
@@ -44,7 +45,10 @@ public sealed class ClassResult
     /// <summary>The equations between which the key quantity decides; empty where there is only one.</summary>
     public IReadOnlyList<EquationChoice> Equations { get; }
 
-    /// <summary>Three to six plain sentences.</summary>
+    /// <summary>Three to six plain sentences, each with what decides who may see it.</summary>
+    public IReadOnlyList<ConclusionSentence> Sentences { get; }
+
+    /// <summary>The same as the teacher reads them.</summary>
     public IReadOnlyList<string> Conclusion { get; }
 
     /// <summary>Causes that befell most groups at once, the likeliest first; empty where none did or causes were not asked

@@ -3,6 +3,7 @@ using Calx.Chemistry.Amounts;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Concluding;
 
 namespace Calx.Practicals.Findings;
 
@@ -34,38 +35,49 @@ internal sealed class Conclusion
     private ClassQuantity? Key => pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key);
 
     /// <summary>The sentences, in the order in which a teacher would say them.</summary>
-    public IReadOnlyList<string> Sentences(
+    public IReadOnlyList<ConclusionSentence> Sentences(
         ChangeEvidence change, AcceptedResult accepted, FormulaRanking? formula, IReadOnlyList<EquationChoice> equations)
     {
-        var sentences = new List<string> { change.Sentence };
-        sentences.Add(Key is ClassQuantity key ? Value(key) : NoValue());
+        GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
+        var sentences = new List<ConclusionSentence>
+        {
+            new(ConclusionTopic.Change, change.Sentence, mentionsOdd: odd.Length > 0 && LeavesOddOut(change)),
+            Key is ClassQuantity key
+                ? new(ConclusionTopic.Value, Value(key))
+                : new(ConclusionTopic.Value, NoValue(), mentionsOdd: odd.Length > 0),
+        };
         if (accepted is AcceptedResult.Compared compared)
         {
-            sentences.Add(Against(compared));
+            sentences.Add(new(ConclusionTopic.Accepted, Against(compared)));
         }
 
         if (equations.Count > 0)
         {
-            sentences.Add(Between(equations));
+            sentences.Add(new(ConclusionTopic.Equations, Between(equations)));
         }
         else if (formula is FormulaRanking.Ranked ranked)
         {
-            sentences.Add($"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement.");
+            sentences.Add(new(
+                ConclusionTopic.Formula,
+                $"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement."));
         }
 
-        GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
         if (odd.Length > 0)
         {
-            sentences.Add(Odd(odd));
+            sentences.Add(new(ConclusionTopic.OddResults, Odd(odd, named: true), Odd(odd, named: false), mentionsOdd: true));
         }
 
         if (practical.Findings.ConstantMass is not null)
         {
-            sentences.Add(Completeness());
+            sentences.Add(new(ConclusionTopic.ConstantMass, Completeness(named: true), Completeness(named: false)));
         }
 
         return sentences;
     }
+
+    /// <summary>Whether the sentence about the change says that odd results are left out: those of few groups do.</summary>
+    private bool LeavesOddOut(ChangeEvidence change) => change is ChangeEvidence.Unjudged
+        || groups.Count(g => g.Find(practical.Findings.Change) is not null) < ClassVerdict.FewestForSigns;
 
     private static string Value(ClassQuantity key)
     {
@@ -139,7 +151,7 @@ internal sealed class Conclusion
             names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} {last} {names[^1]}";
     }
 
-    private string Odd(GroupFindings[] odd)
+    private string Odd(GroupFindings[] odd, bool named)
     {
         string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => g.Name))
             + (odd.Length > MostGroupsNamed ? $" and {Count(odd.Length - MostGroupsNamed).ToLowerInvariant()} more" : string.Empty);
@@ -147,10 +159,10 @@ internal sealed class Conclusion
             ? $" With {(odd.Length == 1 ? "it" : "them")} the class's median is {Figures.Text(Key.Median, Figures.DecimalsFor(Key.StandardUncertainty))}{Key.Quantity.UnitBehind} and its mean {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
             : string.Empty;
         string lead = odd.Length == 1 ? "One group has an odd result" : $"{Count(odd.Length)} groups have an odd result";
-        return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained: {names}.{with}";
+        return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained{(named ? $": {names}" : string.Empty)}.{with}";
     }
 
-    private string Completeness()
+    private string Completeness(bool named)
     {
         GroupFindings[] judged = [.. groups.Where(g => g.ConstantMass?.LastChangeInGrams is not null)];
         if (judged.Length == 0)
@@ -166,10 +178,10 @@ internal sealed class Conclusion
                 : $"None of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass, so the reaction was not shown to be complete.";
         }
 
-        return $"{WhoReached(judged, not)} reached constant mass; {StillOpen(judged)}.";
+        return $"{WhoReached(judged, not, named)} reached constant mass; {StillOpen(judged)}.";
     }
 
-    private static string WhoReached(GroupFindings[] judged, GroupFindings[] not)
+    private static string WhoReached(GroupFindings[] judged, GroupFindings[] not, bool named)
     {
         if (not.Length == 0)
         {
@@ -177,7 +189,7 @@ internal sealed class Conclusion
                 ? "The one group that reheated" : $"All {Count(judged.Length).ToLowerInvariant()} groups that reheated";
         }
 
-        string names = not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => g.Name))})" : string.Empty;
+        string names = named && not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => g.Name))})" : string.Empty;
         return $"{Count(judged.Length - not.Length)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated{names}";
     }
 

@@ -1,10 +1,10 @@
 using Calx.Chemistry.Elements;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning.Amounts;
-using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
 using Calx.Practicals.Planning.Words;
 

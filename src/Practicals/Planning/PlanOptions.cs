@@ -1,3 +1,4 @@
+using Calx.Practicals.Clock;
 using Calx.Practicals.Model.Simulation;
 
 namespace Calx.Practicals.Planning;

@@ -1,3 +1,5 @@
+using Calx.Practicals.Clock;
+
 namespace Calx.Practicals.Planning;
 
 /// <summary>What is known of a school's stock: a weighed metre of its coil, and prices.</summary>

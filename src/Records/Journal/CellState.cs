@@ -19,9 +19,15 @@ public sealed class CellState
     /// <summary>Entries that none replaces, in the order of the journal; never empty.</summary>
     public IReadOnlyList<KeptEntry> Standing { get; }
 
-    /// <summary>The entry that counts: the first of those that stand. A second one typed for the same cell does not push it aside.</summary>
-    public KeptEntry Current => Standing[0];
+    /// <summary>The entry that counts: the first of those that stand, and a reading, observation, answer or mark before any note or
+    /// happening. A second one typed for the same cell does not push it aside.</summary>
+    public KeptEntry Current => Decisive.FirstOrDefault() ?? Standing[0];
 
-    /// <summary>Whether several entries stand, so that somebody has to decide.</summary>
-    public bool IsContested => Standing.Count > 1;
+    /// <summary>The last that stands: of happenings, what holds now.</summary>
+    public KeptEntry Latest => Standing[^1];
+
+    /// <summary>Whether several entries stand that cannot all count, so that somebody has to decide. Notes and happenings all count.</summary>
+    public bool IsContested => Decisive.Skip(1).Any();
+
+    private IEnumerable<KeptEntry> Decisive => Standing.Where(e => !e.Entry.Content.StandsBesideOthers);
 }

@@ -4,7 +4,7 @@ namespace Calx.Records.Journal;
 /// reason, and both are kept.</summary>
 public sealed record JournalEntry
 {
-    /// <summary>Longest reason, name of a device, unit or letter.</summary>
+    /// <summary>Longest reason or name of a device.</summary>
     public const int LongestText = 200;
 
     /// <summary>Takes an entry.</summary>
@@ -15,25 +15,31 @@ public sealed record JournalEntry
     /// <param name="typedAt">When it was typed, by the device's clock.</param>
     /// <param name="replaces">The entry that it corrects, or null.</param>
     /// <param name="reason">Why; needed for a correction, and only there.</param>
-    /// <exception cref="ArgumentException">A text is missing, too long, or there where it does not belong; or the entry replaces itself.</exception>
+    /// <exception cref="ArgumentException">A text is missing, too long, or there where it does not belong; a number is
+    /// out of its range; or the entry replaces itself.</exception>
     public JournalEntry(
         EntryId id, JournalCell cell, EntryContent content, string device, DateTimeOffset typedAt, EntryId? replaces = null, string? reason = null)
     {
         ArgumentNullException.ThrowIfNull(cell);
         ArgumentNullException.ThrowIfNull(content);
-        ArgumentException.ThrowIfNullOrWhiteSpace(device);
-        ArgumentException.ThrowIfNullOrWhiteSpace(cell.What);
-        if (id == default || replaces == id || (replaces is null) != (reason is null) || (reason is not null && string.IsNullOrWhiteSpace(reason)))
+        if (id == default || replaces == id || replaces == default(EntryId) || (replaces is null) != (reason is null))
         {
             throw new ArgumentException("An entry has an id; a correction replaces another entry and has a reason, and nothing else has one.", nameof(reason));
         }
 
-        string?[] texts = [device, reason, .. content is EntryContent.Reading r ? [r.Unit, r.Balance, r.Vessel] : Array.Empty<string?>()];
-        if (texts.Any(t => t is { Length: > LongestText }) || cell.What.Length > JournalCell.LongestWhat || cell.Group < 1 || cell.Trial < 1)
+        if (cell.Group < 0 || cell.Trial < 1 || cell.Member < 0)
         {
-            throw new ArgumentException("A text is too long, or the group or trial is below 1.", nameof(cell));
+            throw new ArgumentException("A group or member is not below 0, and a trial not below 1.", nameof(cell));
         }
 
+        KeptText.Needed(device, LongestText, nameof(device));
+        KeptText.Needed(cell.What, JournalCell.LongestWhat, nameof(cell));
+        if (reason is not null)
+        {
+            KeptText.Needed(reason, LongestText, nameof(reason));
+        }
+
+        content.Check();
         (Id, Cell, Content, Device, TypedAt, Replaces, Reason) = (id, cell, content, device, typedAt, replaces, reason);
     }
 

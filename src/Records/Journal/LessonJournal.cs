@@ -6,6 +6,8 @@ namespace Calx.Records.Journal;
 /// </summary>
 public sealed class LessonJournal
 {
+    internal const string IdTaken = "Another entry has this id already, and it stays as it is; send this one under an id of its own.";
+
     private readonly List<KeptEntry> entries = [];
     private readonly Dictionary<EntryId, KeptEntry> byId = [];
     private readonly Dictionary<JournalCell, List<KeptEntry>> byCell = [];
@@ -24,7 +26,7 @@ public sealed class LessonJournal
         {
             return known.Entry == entry
                 ? new AppendResult.Known(known)
-                : new AppendResult.Refused("Another entry has this id already, and it stays as it is; send this one under an id of its own.");
+                : new AppendResult.Refused(IdTaken);
         }
 
         var kept = new KeptEntry(entry, entries.Count + 1, receivedAt);
@@ -53,10 +55,10 @@ public sealed class LessonJournal
             : null;
     }
 
-    /// <summary>The table: every cell in which something was typed, by group, trial and what it is.</summary>
+    /// <summary>The table: every cell in which something was typed, by group, trial, member and what it is.</summary>
     public IReadOnlyList<CellState> Table =>
     [
-        .. byCell.Keys.OrderBy(c => c.Group).ThenBy(c => c.Trial).ThenBy(c => c.What, StringComparer.Ordinal).Select(c => Find(c)!),
+        .. byCell.Keys.OrderBy(c => c.Group).ThenBy(c => c.Trial).ThenBy(c => c.Member).ThenBy(c => c.What, StringComparer.Ordinal).Select(c => Find(c)!),
     ];
 
     /// <summary>A correction replaces an entry of its own cell that was received before it. One of another cell, or of an entry that

@@ -6,13 +6,13 @@ namespace Calx.Records.Journal;
 /// <summary>A lesson's table as the engine reads it: each group's current readings in the practical's order, and what it saw.</summary>
 public static class LessonReadings
 {
-    /// <summary>The groups that have typed something, in order. A cell that the practical does not know is left out here; it stays in
-    /// the journal.</summary>
+    /// <summary>The groups that have typed something, in order. A cell that the practical does not know, or that concerns one member or the
+    /// whole lesson, is left out here; it stays in the journal.</summary>
     public static IReadOnlyList<GroupReadings> Of(LessonJournal journal, Practical practical)
     {
         ArgumentNullException.ThrowIfNull(journal);
         ArgumentNullException.ThrowIfNull(practical);
-        var groups = journal.Table.GroupBy(c => (c.Cell.Group, c.Cell.Trial)).ToArray();
+        var groups = journal.Table.Where(IsOfGroup).GroupBy(c => (c.Cell.Group, c.Cell.Trial)).ToArray();
         bool severalTrials = groups.Any(g => g.Key.Trial > 1);
         return
         [
@@ -23,6 +23,9 @@ public static class LessonReadings
                 remarks: new GroupRemarks(observations: [.. SeenIn(practical, g)]))),
         ];
     }
+
+    private static bool IsOfGroup(CellState cell) =>
+        cell.Cell is { Group: > 0, Member: 0 } && cell.Current.Entry.Content is EntryContent.Reading or EntryContent.Observation;
 
     private static IEnumerable<TakenReading> ReadingsOf(Practical practical, CellState[] cells)
     {

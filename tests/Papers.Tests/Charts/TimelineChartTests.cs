@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Xml.Linq;
 using Calx.Papers.Charts;
 using Calx.Papers.Tests.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
-using Calx.Practicals.Planning.Clock;
 using static Calx.Papers.Tests.Charts.Drawn;
 
 namespace Calx.Papers.Tests.Charts;

@@ -63,13 +63,22 @@ internal static class Analysed
     /// <summary>Three groups whose results cannot be.</summary>
     public static ClassFindings AllOdd => Of(Heading + "Ash,27.63,27.90,27.70,27.71\nOak,29.26,29.52,29.30,29.31\nYew,29.26,29.02,29.30,29.31\n");
 
+    /// <summary>Twelve groups whose causes were asked for, some of which left notes; group names hold what HTML takes for
+    /// markup.</summary>
+    public static ClassFindings Hostile { get; } = Of(
+        "Group,empty,before,after,after 2,observations\n" + string.Join('\n',
+            "<b>Amber</b>,27.63,27.90,28.07,28.06,", "'><img src=x onerror=look()>,29.26,29.52,29.68,29.69,", "Cedar,27.93,28.22,28.40,28.41,white smoke",
+            "Dove,28.93,29.21,29.38,17.04,lid broken", "Elm,33.57,33.84,34.00,34.01,<script>look()</script>", "Finch,30.66,30.19,31.05,31.06,",
+            "Garnet,29.91,30.18,30.34,30.34,", "Heron,30.46,30.73,30.82,30.81,", "Ivy,29.80,30.03,30.17,30.17,",
+            "Juniper,29.49,29.75,29.90,29.91,", "Kestrel,27.50,27.77,27.95,27.95,", "Lark,31.80,32.06,32.10,32.13,grey specks"), causes: true);
+
     /// <summary>A class's table as CSV, analysed as burning magnesium.</summary>
-    public static ClassFindings Of(string csv)
+    public static ClassFindings Of(string csv, bool causes = false)
     {
         Practical practical = Magnesium;
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
         var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical));
-        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(Causes: false, []));
+        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(causes, []));
     }
 }

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml.Linq;
 using Calx.Papers.Plans;
 using Calx.Papers.Reports;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
@@ -223,6 +224,22 @@ public partial class PlanReportTests
         Assert.Contains("<title>Burning magnesium in a crucible: plan</title>", html, StringComparison.Ordinal);
         Assert.Contains("<p class=\"quiet\">Plan</p>", html, StringComparison.Ordinal);
         Assert.Contains("<p class=\"quiet\">Plan · Class 9F · 1 June</p>", Html(Planned.Magnesium(1)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_plan_that_nobody_has_signed_for_says_draft_at_its_head_and_another_does_not()
+    {
+        string[] sentences = ["First sentence."];
+        Assert.Contains("DRAFT: not yet checked", MainOf(PlanReport.Html(Planned.Easy, sentences, draft: true)).Element("header")!.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain("DRAFT", PlanReport.Html(Planned.Easy, sentences), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_page_that_puts_something_between_leaves_out_nothing()
+    {
+        string[] sentences = ["First sentence."];
+        Assert.Equal(
+            PlanReport.Sections(Planned.Easy, sentences), PlanReport.Verdicts(Planned.Easy) + PlanReport.UnderVerdicts(Planned.Easy, sentences));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using Calx.Chemistry.Elements;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 

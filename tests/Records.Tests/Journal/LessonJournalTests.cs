@@ -142,7 +142,7 @@ public sealed class LessonJournalTests
         Assert.Throws<ArgumentException>(() => new JournalEntry(Id(1), cell, content, "tablet 3", Noon, null, "because"));
         Assert.Throws<ArgumentException>(() => new JournalEntry(Id(1), cell, content, "tablet 3", Noon, Id(1), "because"));
         Assert.Throws<ArgumentException>(() => new JournalEntry(Id(1), cell, content, new string('x', 201), Noon));
-        Assert.Throws<ArgumentException>(() => new JournalEntry(Id(1), new JournalCell(0, 1, "smoke-seen"), content, "tablet 3", Noon));
+        Assert.Throws<ArgumentException>(() => new JournalEntry(Id(1), new JournalCell(-1, 1, "smoke-seen"), content, "tablet 3", Noon));
         Assert.Throws<ArgumentException>(() => new JournalEntry(default, cell, content, "tablet 3", Noon));
     }
 

@@ -50,6 +50,13 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         return Doubtful(spoiled) ?? Weigh(worth, spoiled);
     }
 
+    /// <summary>Whether one more heating gains more minutes than it costs, whoever may or may not do it.</summary>
+    public static bool IsReheatWorthIt(Practical practical, double probabilitySpoiled) => practical.Findings.Decision is DecisionDefinition worth
+        && GainOfReheat(practical, worth, probabilitySpoiled) > 0;
+
+    private static double GainOfReheat(Practical practical, DecisionDefinition worth, double probabilitySpoiled) =>
+        (probabilitySpoiled * worth.WorthMinutes) - Minutes(practical, ActionKind.Reheat);
+
     private double Spoiled()
     {
         if (practical.Findings.Decision is not DecisionDefinition worth || outlook.Of.Next < 0)
@@ -90,10 +97,10 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
     private Decision.Taken Weigh(DecisionDefinition worth, double spoiled)
     {
         double warm = outlook.Share(a => outlook.Of.MovedByWarmth(a) > worth.Matters);
-        double reheat = Minutes(ActionKind.Reheat);
-        double reweigh = Minutes(ActionKind.Reweigh);
+        double reheat = Minutes(practical, ActionKind.Reheat);
+        double reweigh = Minutes(practical, ActionKind.Reweigh);
         bool may = posterior.Problem.View.Rounds < practical.Procedure.OfType<RepeatEvent>().Max(r => r.Most);
-        double gainOfReheat = (spoiled * worth.WorthMinutes) - reheat;
+        double gainOfReheat = GainOfReheat(practical, worth, spoiled);
         double gainOfReweigh = warm >= LooksWarm ? (warm * worth.WorthMinutes) - reweigh : double.NegativeInfinity;
         if (gainOfReweigh > 0 && gainOfReweigh > gainOfReheat)
         {
@@ -129,7 +136,7 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
 
     private FaultEffect? EffectOf(string cause) => practical.Faults.FirstOrDefault(f => f.Cause == cause)?.Effect;
 
-    private double Minutes(ActionKind kind) =>
+    private static double Minutes(Practical practical, ActionKind kind) =>
         practical.Actions.FirstOrDefault(a => a.Kind == kind)?.Minutes
         ?? practical.Steps.Where(s => s.Place.Round is StepRound.Again or StepRound.Each).Sum(s => s.Minutes.Likely);
 

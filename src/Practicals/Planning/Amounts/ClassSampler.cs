@@ -1,5 +1,6 @@
 using Calx.Measurement.Statistics;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model;

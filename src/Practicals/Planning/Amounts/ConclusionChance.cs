@@ -1,3 +1,4 @@
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Planning.Amounts;

@@ -1,3 +1,4 @@
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 

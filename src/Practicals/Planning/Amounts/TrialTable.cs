@@ -1,4 +1,5 @@
 using Calx.Measurement.Distributions;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model.Simulation;

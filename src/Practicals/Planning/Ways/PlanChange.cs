@@ -1,3 +1,5 @@
+using Calx.Practicals.Clock;
+
 namespace Calx.Practicals.Planning.Ways;
 
 /// <summary>One thing that a teacher could do otherwise.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Planning.Ways;

@@ -1,3 +1,5 @@
+using Calx.Practicals.Clock;
+
 namespace Calx.Practicals.Planning.Ways;
 
 /// <summary>A plan that may fit where this one does not: one change or several together.</summary>

@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using Calx.Measurement.Distributions;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning.Amounts;
-using Calx.Practicals.Planning.Clock;
 
 namespace Calx.Practicals.Planning.Ways;
 

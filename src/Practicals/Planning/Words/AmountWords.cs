@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Planning.Amounts;

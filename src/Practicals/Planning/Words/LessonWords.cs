@@ -1,5 +1,5 @@
 using System.Globalization;
-using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning.Ways;
 
 namespace Calx.Practicals.Planning.Words;

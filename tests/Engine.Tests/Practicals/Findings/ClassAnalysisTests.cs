@@ -1,5 +1,4 @@
 using Calx.Engine.Tests.Practicals.Inference;
-using Calx.Measurement.Distributions;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
@@ -12,7 +11,7 @@ public class ClassAnalysisTests
     [Fact]
     public void A_sound_class_agrees_with_one_to_one()
     {
-        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 1, seed: 3));
+        ClassFindings found = Analyse(DrawnClass.Of(groups: 12, reacted: 1, seed: 3));
 
         var compared = Assert.IsType<AcceptedResult.Compared>(found.Class.Accepted);
         Assert.Equal(1, compared.Accepted, 1e-12);
@@ -24,7 +23,7 @@ public class ClassAnalysisTests
     [Fact]
     public void A_class_that_shares_a_fault_is_called_biased_and_causes_with_that_sign_are_named()
     {
-        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 0.8, seed: 4));
+        ClassFindings found = Analyse(DrawnClass.Of(groups: 12, reacted: 0.8, seed: 4));
 
         var compared = Assert.IsType<AcceptedResult.Compared>(found.Class.Accepted);
         Assert.True(compared.IsBiased);
@@ -36,7 +35,7 @@ public class ClassAnalysisTests
     [Fact]
     public void A_lid_left_off_is_set_aside_and_the_class_is_given_with_and_without()
     {
-        List<GroupReadings> groups = [.. Drawn(groups: 11, reacted: 1, seed: 5)];
+        List<GroupReadings> groups = [.. DrawnClass.Of(groups: 11, reacted: 1, seed: 5)];
         groups.Add(Given.Group("lidless", ("empty", "31.02"), ("before", "31.26"), ("after", "19.35")));
 
         ClassFindings found = Analyse(groups);
@@ -53,7 +52,7 @@ public class ClassAnalysisTests
     [Fact]
     public void A_group_far_from_the_rest_is_odd_by_the_robust_rule()
     {
-        List<GroupReadings> groups = [.. Drawn(groups: 11, reacted: 1, seed: 6)];
+        List<GroupReadings> groups = [.. DrawnClass.Of(groups: 11, reacted: 1, seed: 6)];
         groups.Add(Given.Group("far", ("empty", "31.02"), ("before", "31.26"), ("after", "31.29")));
 
         GroupFindings odd = Assert.Single(Analyse(groups).Groups, g => g.IsAnomalous);
@@ -66,7 +65,7 @@ public class ClassAnalysisTests
     [Fact]
     public void Twelve_rises_out_of_twelve_show_that_the_mass_rises()
     {
-        ClassFindings found = Analyse(Drawn(groups: 12, reacted: 1, seed: 7));
+        ClassFindings found = Analyse(DrawnClass.Of(groups: 12, reacted: 1, seed: 7));
 
         var direction = Assert.IsType<ChangeEvidence.Direction>(found.Class.Change);
         Assert.Equal((12, 0, true), (direction.Rose, direction.Fell, direction.Shown));
@@ -78,7 +77,7 @@ public class ClassAnalysisTests
     [Fact]
     public void A_group_set_aside_because_its_mass_fell_still_counts_in_the_sign_test()
     {
-        List<GroupReadings> groups = [.. Drawn(groups: 7, reacted: 1, seed: 12)];
+        List<GroupReadings> groups = [.. DrawnClass.Of(groups: 7, reacted: 1, seed: 12)];
         groups.Add(Given.Group("lidless", ("empty", "31.02"), ("before", "31.26"), ("after", "19.35")));
 
         var direction = Assert.IsType<ChangeEvidence.Direction>(Analyse(groups).Class.Change);
@@ -91,7 +90,7 @@ public class ClassAnalysisTests
     public void Without_the_empty_vessel_the_gain_is_pooled_and_the_conclusion_says_why_no_formula_follows()
     {
         GroupReadings[] groups =
-            [.. Drawn(groups: 8, reacted: 1, seed: 8).Select(g => new GroupReadings(g.Name, null, [.. g.Readings.Where(r => r.BaseId != "empty")]))];
+            [.. DrawnClass.Of(groups: 8, reacted: 1, seed: 8).Select(g => new GroupReadings(g.Name, null, [.. g.Readings.Where(r => r.BaseId != "empty")]))];
 
         ClassFindings found = Analyse(groups);
 
@@ -107,7 +106,7 @@ public class ClassAnalysisTests
     {
         foreach (int seed in Enumerable.Range(20, 6))
         {
-            IReadOnlyList<string> sentences = Analyse(Drawn(groups: 1 + seed % 12, reacted: 0.9, (ulong)seed)).Class.Conclusion;
+            IReadOnlyList<string> sentences = Analyse(DrawnClass.Of(groups: 1 + seed % 12, reacted: 0.9, (ulong)seed)).Class.Conclusion;
 
             Assert.InRange(sentences.Count, 3, 6);
             string all = string.Join(' ', sentences);
@@ -121,7 +120,7 @@ public class ClassAnalysisTests
     [Fact]
     public void One_group_alone_gives_its_own_value_and_says_that_it_is_one()
     {
-        ClassFindings found = Analyse(Drawn(groups: 1, reacted: 1, seed: 9));
+        ClassFindings found = Analyse(DrawnClass.Of(groups: 1, reacted: 1, seed: 9));
 
         ClassQuantity ratio = found.Class.Find("moleRatio")!;
         Assert.Equal(1, ratio.Count);
@@ -138,7 +137,7 @@ public class ClassAnalysisTests
         int held = 0;
         for (int seed = 0; seed < classes; seed++)
         {
-            held += Analyse(Drawn(groups: 8, reacted: 1, 1000 + (ulong)seed)).Class.Find("massRatio")!.Interval.Contains(1.65826) ? 1 : 0;
+            held += Analyse(DrawnClass.Of(groups: 8, reacted: 1, 1000 + (ulong)seed)).Class.Find("massRatio")!.Interval.Contains(1.65826) ? 1 : 0;
         }
 
         double slack = LongProofs.ThreeErrors(0.95, classes);
@@ -150,7 +149,7 @@ public class ClassAnalysisTests
     {
         GroupReadings[] groups =
         [
-            .. Drawn(groups: 12, reacted: 1, seed: 11)
+            .. DrawnClass.Of(groups: 12, reacted: 1, seed: 11)
                 .Select((g, i) => new GroupReadings($"G{i / 3}", $"{1 + i % 3}", g.Readings)),
         ];
 
@@ -186,20 +185,6 @@ public class ClassAnalysisTests
 
         Assert.StartsWith("Every group that has a change of mass has an odd result", found.Class.Conclusion[0], StringComparison.Ordinal);
         Assert.InRange(found.Class.Conclusion.Count, 3, 6);
-    }
-
-    /// <summary>Groups with nothing wrong but the share of metal that reacted, read on a two-decimal balance.</summary>
-    private static IEnumerable<GroupReadings> Drawn(int groups, double reacted, ulong seed)
-    {
-        var stream = new RandomStream(seed, 0);
-        for (int g = 0; g < groups; g++)
-        {
-            double empty = 28 + 5 * stream.NextDouble();
-            double sample = 0.20 + 0.08 * stream.NextDouble();
-            double[] masses = [empty, empty + sample, empty + sample + 0.65826 * reacted * sample];
-            string[] digits = [.. masses.Select(m => $"{Math.Round((m + 0.007 * stream.NextNormal()) * 100) / 100:F2}")];
-            yield return Given.Group($"{g + 1}", ("empty", digits[0]), ("before", digits[1]), ("after", digits[2]));
-        }
     }
 
     private static ClassFindings Analyse(IEnumerable<GroupReadings> groups) =>

@@ -1,6 +1,7 @@
+using Calx.Engine.Tests.Practicals.Clock;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
-using Calx.Practicals.Planning.Clock;
 
 namespace Calx.Engine.Tests.Practicals.Planning;
 

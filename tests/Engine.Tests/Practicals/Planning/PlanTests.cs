@@ -1,9 +1,10 @@
+using Calx.Engine.Tests.Practicals.Clock;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
-using Calx.Practicals.Planning.Clock;
 using Calx.Practicals.Planning.Ways;
 
 namespace Calx.Engine.Tests.Practicals.Planning;

@@ -1,6 +1,8 @@
 using System.Text.RegularExpressions;
+using Calx.Engine.Tests.Practicals.Clock;
 using Calx.Measurement.Distributions;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Planning;

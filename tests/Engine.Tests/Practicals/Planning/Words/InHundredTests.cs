@@ -1,4 +1,4 @@
-using Calx.Practicals.Planning.Clock;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Planning.Words;
 
 namespace Calx.Engine.Tests.Practicals.Planning.Words;

@@ -1,0 +1,60 @@
+using System.CommandLine;
+using Calx.App.Output;
+using Calx.App.Serving;
+using Calx.Records.Storage;
+
+namespace Calx.App.Input;
+
+/// <summary>Whose records a command means: the options that <c>calx serve</c> has for it.</summary>
+internal sealed class RecordsChoice
+{
+    /// <summary>The folder of the records.</summary>
+    public Option<string?> Data { get; } = new("--data")
+    {
+        Description = "folder of the records; otherwise 'calx' in your own data folder",
+        HelpName = "DIR",
+    };
+
+    /// <summary>A file that holds a connection string.</summary>
+    public Option<string?> Database { get; } = new("--database")
+    {
+        Description = "PostgreSQL instead of a file: file that holds the connection string",
+        HelpName = "FILE",
+    };
+
+    /// <summary>The school.</summary>
+    public Option<string?> School { get; } = new("--school")
+    {
+        Description = "the school whose records these are, where several share a database",
+        HelpName = "NAME",
+    };
+
+    /// <summary>All three.</summary>
+    public IEnumerable<Option> All => [Data, Database, School];
+
+    /// <summary>What was chosen, or null after telling each fault on standard error.</summary>
+    public ServeOptions? Options(ParseResult result, string command, Surroundings surroundings) =>
+        new ServeWords(
+            result.GetValue(Data), null, false, null, null, null, result.GetValue(Database), result.GetValue(School), OpensBrowser: false)
+            .Options(surroundings, command);
+
+    /// <summary>Opens the records and works with them; trouble with them is told on standard error.</summary>
+    /// <param name="options">Whose records.</param>
+    /// <param name="command">The command's name, for messages.</param>
+    /// <param name="surroundings">Where messages go.</param>
+    /// <param name="work">What is done; gives the exit code.</param>
+    public static async Task<int> Open(ServeOptions options, string command, Surroundings surroundings, Func<RecordStore, CancellationToken, Task<int>> work)
+    {
+        CancellationToken cancellation = surroundings.Cancellation();
+        try
+        {
+            await using RecordStore store = await RecordStore.Open(new StoreSettings(options.Connection, options.School), TimeProvider.System, cancellation);
+            return await work(store, cancellation);
+        }
+        catch (StoreUnavailableException trouble)
+        {
+            surroundings.Error.WriteLine($"calx {command}: {trouble.Reason}");
+            return ExitCode.CannotWrite;
+        }
+    }
+}

@@ -1,0 +1,108 @@
+namespace Calx.App.Live;
+
+/// <summary>
+/// What can happen in a lesson besides readings and observations: the names of happenings in the journal. The lesson's state
+/// is what these add up to, so that a restart, another screen and next year's look at the records all find the same.
+/// </summary>
+public static class Acts
+{
+    // Of the whole lesson, by the teacher (group 0).
+
+    /// <summary>The lesson's clock starts.</summary>
+    public const string Began = "began";
+
+    /// <summary>The groups' own work begins: the class is through with what it does together.</summary>
+    public const string WorkBegan = "work-began";
+
+    /// <summary>The bell moves: its minute since the beginning.</summary>
+    public const string Bell = "bell";
+
+    /// <summary>Everybody stops: gas off, stand still.</summary>
+    public const string Stop = "stop";
+
+    /// <summary>Work goes on.</summary>
+    public const string Resume = "resume";
+
+    /// <summary>What the projector announces as the next step; empty takes it away.</summary>
+    public const string Announce = "announce";
+
+    /// <summary>Whether the accepted value is shown: yes or no.</summary>
+    public const string ShowAccepted = "show-accepted";
+
+    /// <summary>Whether names are shown on the projector: yes or no.</summary>
+    public const string ShowNames = "show-names";
+
+    /// <summary>The lesson is over.</summary>
+    public const string Ended = "ended";
+
+    /// <summary>It goes on after all.</summary>
+    public const string Reopened = "reopened";
+
+    /// <summary>A student is present, late or away (member).</summary>
+    public const string Presence = "presence";
+
+    /// <summary>A student's group: its number (member).</summary>
+    public const string SeatOf = "seat";
+
+    // Of a group, by itself or by the teacher.
+
+    /// <summary>The flame is lit.</summary>
+    public const string FlameOn = "flame-on";
+
+    /// <summary>The flame is out: what cools is hot from now.</summary>
+    public const string FlameOut = "flame-out";
+
+    /// <summary>The group has come to a step, having tapped 'done' at the one before: its id.</summary>
+    public const string AtStep = "at-step";
+
+    /// <summary>The group asks for the teacher.</summary>
+    public const string Help = "help";
+
+    /// <summary>The teacher has been there.</summary>
+    public const string HelpGiven = "help-given";
+
+    /// <summary>The group asks that a reading be put right: a sentence with its name, what it should be and why.</summary>
+    public const string CorrectionAsked = "correction-asked";
+
+    /// <summary>The teacher has dealt with it.</summary>
+    public const string CorrectionSettled = "correction-settled";
+
+    /// <summary>What the group decided itself: reheat or stop.</summary>
+    public const string Decided = "decided";
+
+    /// <summary>A reading was asked about and kept as it was: its id.</summary>
+    public const string LookedAgain = "looked-again";
+
+    /// <summary>What became of the group: one of <see cref="Conditions"/>.</summary>
+    public const string Condition = "condition";
+
+    /// <summary>A device has taken the group.</summary>
+    public const string DeviceIn = "device-in";
+
+    /// <summary>A device has left it for another.</summary>
+    public const string DeviceOut = "device-out";
+
+    /// <summary>The teacher lets the group's devices take another group, though they have typed something.</summary>
+    public const string DevicesFreed = "devices-freed";
+
+    /// <summary>Those of a group's own acts that its device may send.</summary>
+    public static IReadOnlySet<string> OfGroups { get; } = new HashSet<string>(StringComparer.Ordinal)
+    {
+        FlameOn, FlameOut, AtStep, Help, CorrectionAsked, Decided, LookedAgain, Condition,
+    };
+
+    /// <summary>Those conditions that a group may report itself; what follows from them the teacher decides.</summary>
+    public static IReadOnlySet<string> ConditionsOfGroups { get; } =
+        new HashSet<string>(StringComparer.Ordinal) { Conditions.Broken, Conditions.Finished };
+
+    /// <summary>What a condition can be; <c>joined:4</c> names the group whose data it shares.</summary>
+    public static class Conditions
+    {
+        public const string AtWork = "at-work";
+        public const string Broken = "broken";
+        public const string StartedAgain = "started-again";
+        public const string Simulated = "simulated";
+        public const string Finished = "finished";
+        public const string JoinedPrefix = "joined:";
+    }
+}

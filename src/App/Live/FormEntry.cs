@@ -1,0 +1,54 @@
+using System.Globalization;
+using System.Text.Json;
+using Calx.App.Pages;
+using Calx.Records.Journal;
+using Microsoft.AspNetCore.Http;
+
+namespace Calx.App.Live;
+
+/// <summary>Takes one entry from a plain form: the way of a page without script, and of one-tap buttons. The form carries the
+/// entry's id, so that a double click is one entry.</summary>
+public static class FormEntry
+{
+    private static readonly string[] Texts = ["id", "kind", "what", "text", "written", "balance", "vessel", "replaces", "reason", "typedAt"];
+    private static readonly string[] Numbers = ["group", "trial", "member"];
+
+    /// <summary>Keeps it and goes back to the page that the form names, with a fault where it was not taken.</summary>
+    public static async Task<IResult> Take(HttpContext context, LessonRoom room, EntryWriter writer)
+    {
+        FormFields form = await FormFields.Of(context);
+        string back = Back(form["back"]);
+        EntryReading read = Read(form, await room.Now(context.RequestAborted), writer);
+        string? fault = read.Fault;
+        if (read.Entry is JournalEntry entry && await room.Append(entry, context.RequestAborted) is AppendResult.Refused refused)
+        {
+            fault = refused.Reason;
+        }
+
+        return Show.See(fault is null ? back : $"{back}{(back.Contains('?', StringComparison.Ordinal) ? '&' : '?')}fault={Uri.EscapeDataString(fault)}");
+    }
+
+    /// <summary>Reads it.</summary>
+    public static EntryReading Read(FormFields form, LessonView view, EntryWriter writer)
+    {
+        var fields = new Dictionary<string, object>(StringComparer.Ordinal);
+        foreach (string name in Texts.Where(n => form[n].Length > 0))
+        {
+            fields[name] = form[name];
+        }
+
+        foreach (string name in Numbers)
+        {
+            if (int.TryParse(form[name], CultureInfo.InvariantCulture, out int number))
+            {
+                fields[name] = number;
+            }
+        }
+
+        fields["seen"] = form["seen"] != "no";
+        fields.TryAdd("typedAt", DateTimeOffset.UnixEpoch.ToString("O", CultureInfo.InvariantCulture));
+        return new EntryReader(view, writer).Read(JsonSerializer.SerializeToElement(fields));
+    }
+
+    private static string Back(string back) => back is { Length: > 0 and < 300 } && back[0] == '/' && !back.StartsWith("//", StringComparison.Ordinal) ? back : "/";
+}

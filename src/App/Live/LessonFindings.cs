@@ -1,0 +1,36 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
+using Calx.Practicals.Watching;
+
+namespace Calx.App.Live;
+
+/// <summary>What a lesson's readings show so far, as <c>calx analyse</c> works it out from a file.</summary>
+public static class LessonFindings
+{
+    /// <summary>Works it out; null while no group has typed a reading.</summary>
+    /// <param name="view">The lesson.</param>
+    /// <param name="balances">The school's balances: the coarsest that was used decides how finely a mass is known.</param>
+    /// <param name="causes">Whether causes and decisions are worked out too, which takes longer.</param>
+    public static ClassFindings? Of(LessonView view, LetteredBalances balances, bool causes)
+    {
+        // Groups that share another's data, or go on with simulated ones, are not counted a second time.
+        GroupAtWork[] groups =
+        [
+            .. view.Groups.Select(g => AtWork.Of(view, balances, g))
+                .Where(g => (g.Condition.Weighs || g.Condition is GroupCondition.Finished) && g.Readings.Readings.Count > 0),
+        ];
+        if (groups.Length == 0)
+        {
+            return null;
+        }
+
+        double coarsest = groups.Max(g => g.Balance.ResolutionInGrams);
+        var report = new BalanceReport(new BalanceOptions((decimal)coarsest, null), new Dictionary<string, decimal>());
+        return ClassAnalysis.Of(
+            view.Practical,
+            new ClassReadings(view.Practical.Id, [.. groups.Select(g => g.Readings)], report),
+            AtomicWeights.Iupac2024,
+            new AnalysisOptions(causes, view.Room.Plan.AllConditions));
+    }
+}

@@ -1,0 +1,24 @@
+using Calx.App.Input;
+using Calx.Practicals.Definition;
+using Calx.Records.Lessons;
+using Calx.Records.Storage;
+
+namespace Calx.App.Live;
+
+/// <summary>Makes a room of what was kept of a lesson: its practical as it was then, and its plan.</summary>
+public static class LessonOpening
+{
+    /// <summary>Opens it.</summary>
+    /// <exception cref="InvalidDataException">What was kept cannot be read by this program.</exception>
+    public static LessonRoom Open(Lesson lesson, RecordStore store)
+    {
+        PracticalReading reading = PracticalReader.Read(lesson.PracticalSource, lesson.PracticalId);
+        Practical practical = reading.Practical
+            ?? throw new InvalidDataException($"The practical of this lesson cannot be read: {string.Join("; ", reading.Faults)}");
+        var check = new PlanCheck(practical, PlanSnapshot.Read(lesson.Plan));
+        PlanChoice? choice = check.Choice();
+        return choice is not null && check.Faults.Count == 0
+            ? new LessonRoom(lesson, practical, choice.Settings, store)
+            : throw new InvalidDataException($"The plan of this lesson cannot be read: {string.Join("; ", check.Faults)}");
+    }
+}

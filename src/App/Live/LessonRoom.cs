@@ -1,0 +1,147 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
+using System.Text;
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Watching;
+using Calx.Records.Journal;
+using Calx.Records.Lessons;
+using Calx.Records.Storage;
+
+namespace Calx.App.Live;
+
+/// <summary>
+/// A lesson in memory: its journal so far and what it adds up to. Reading it costs nothing; it takes new entries from the
+/// records when told that there are some, whichever program on the same database wrote them.
+/// </summary>
+public sealed class LessonRoom : IDisposable
+{
+    private readonly RecordStore store;
+    private readonly SemaphoreSlim reading = new(1);
+    private readonly LessonJournal journal = new();
+    private readonly Lock gate = new();
+    private TaskCompletionSource changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private volatile bool isStale = true;
+    private volatile LessonView? view;
+
+    public LessonRoom(Lesson lesson, Practical practical, PlanSettings plan, RecordStore store)
+    {
+        Lesson = lesson;
+        Practical = practical;
+        Plan = plan;
+        this.store = store;
+        Watch = new LessonWatch(plan, AtomicWeights.Iupac2024, SeedOf(lesson));
+    }
+
+    /// <summary>The lesson as it was planned.</summary>
+    public Lesson Lesson { get; }
+
+    /// <summary>Its practical, in the version that it runs with.</summary>
+    public Practical Practical { get; }
+
+    /// <summary>Its plan.</summary>
+    public PlanSettings Plan { get; }
+
+    /// <summary>The engine made ready for this lesson.</summary>
+    public LessonWatch Watch { get; }
+
+    /// <summary>How often its groups are asked about a reading.</summary>
+    public AskingPace Asking { get; } = new();
+
+    /// <summary>The lesson as it was when somebody last looked: enough where no entry of the last moment matters.</summary>
+    public Task<LessonView> Lately(CancellationToken cancellation) => view is LessonView known ? Task.FromResult(known) : Now(cancellation);
+
+    /// <summary>The lesson now, with every entry that was kept before the call.</summary>
+    public async Task<LessonView> Now(CancellationToken cancellation)
+    {
+        if (!isStale && view is LessonView known)
+        {
+            return known;
+        }
+
+        await reading.WaitAsync(cancellation);
+        try
+        {
+            if (isStale || view is null)
+            {
+                // Cleared before reading: what comes meanwhile makes it stale again.
+                isStale = false;
+                await TakeNew(cancellation);
+            }
+
+            return view!;
+        }
+        catch
+        {
+            isStale = true;
+            throw;
+        }
+        finally
+        {
+            reading.Release();
+        }
+    }
+
+    /// <summary>Keeps an entry. It is safe on the disk when this returns.</summary>
+    public async Task<AppendResult> Append(JournalEntry entry, CancellationToken cancellation)
+    {
+        AppendResult result = await store.Append(Lesson.Id, entry, cancellation);
+        if (result is AppendResult.Added)
+        {
+            Stale();
+        }
+
+        return result;
+    }
+
+    /// <summary>Whether the lesson has to be opened anew: streams end, and a browser comes back to the new room.</summary>
+    public bool IsClosed { get; private set; }
+
+    /// <summary>Says that the lesson was changed or deleted.</summary>
+    public void Close()
+    {
+        IsClosed = true;
+        Stale();
+    }
+
+    /// <summary>Says that there may be new entries.</summary>
+    public void Stale()
+    {
+        isStale = true;
+        TaskCompletionSource told;
+        lock (gate)
+        {
+            told = changed;
+            changed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
+        }
+
+        told.TrySetResult();
+    }
+
+    /// <summary>Ends when there may be something new; ask for it before looking, and nothing is missed.</summary>
+    public Task Change()
+    {
+        lock (gate)
+        {
+            return changed.Task;
+        }
+    }
+
+    /// <summary>The same for a lesson whichever program asks, so that the same entry is answered alike everywhere.</summary>
+    private static ulong SeedOf(Lesson lesson) =>
+        BinaryPrimitives.ReadUInt64BigEndian(SHA256.HashData(Encoding.ASCII.GetBytes(lesson.Id.ToString())));
+
+    /// <summary>Gives back what waiting for the journal needs.</summary>
+    public void Dispose() => reading.Dispose();
+
+    private async Task TakeNew(CancellationToken cancellation)
+    {
+        foreach (KeptEntry kept in await store.Entries(Lesson.Id, journal.Entries.Count, cancellation))
+        {
+            journal.Append(kept.Entry, kept.ReceivedAt);
+        }
+
+        view = new LessonView(this, journal.Table, journal.Entries.Count, LessonState.Of(journal), journal.Entries);
+    }
+}

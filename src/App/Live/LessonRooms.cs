@@ -1,0 +1,71 @@
+using System.Collections.Concurrent;
+using Calx.Records;
+using Calx.Records.Lessons;
+using Calx.Records.Storage;
+
+namespace Calx.App.Live;
+
+/// <summary>The lessons in memory, each opened when somebody first asks for it.</summary>
+public sealed class LessonRooms : IDisposable
+{
+    /// <summary>More than a school has at one time; beyond that all are opened anew when next asked for.</summary>
+    private const int Most = 500;
+
+    private readonly ConcurrentDictionary<RecordId, LessonRoom> rooms = new();
+    private readonly RecordStore store;
+    private readonly IDisposable watch;
+
+    public LessonRooms(RecordStore store)
+    {
+        this.store = store;
+        watch = store.Watch(Tell);
+    }
+
+    /// <summary>The room of a lesson, or null where there is no such lesson.</summary>
+    public async Task<LessonRoom?> Find(RecordId id, CancellationToken cancellation)
+    {
+        if (rooms.TryGetValue(id, out LessonRoom? open))
+        {
+            return open;
+        }
+
+        if (await store.FindLesson(id, cancellation) is not Lesson lesson)
+        {
+            return null;
+        }
+
+        if (rooms.Count >= Most)
+        {
+            rooms.Clear();
+        }
+
+        return rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
+    }
+
+    public void Dispose()
+    {
+        watch.Dispose();
+        foreach (LessonRoom room in rooms.Values)
+        {
+            room.Dispose();
+        }
+    }
+
+    /// <summary>A lesson that was changed or deleted is opened anew; one with new entries looks for them.</summary>
+    private void Tell(RecordChange change)
+    {
+        LessonRoom[] told = change.Lesson is RecordId id ? rooms.TryGetValue(id, out LessonRoom? one) ? [one] : [] : [.. rooms.Values];
+        foreach (LessonRoom room in told)
+        {
+            if (change.What is RecordChange.Lessons or RecordChange.Everything)
+            {
+                rooms.TryRemove(room.Lesson.Id, out _);
+                room.Close();
+            }
+            else
+            {
+                room.Stale();
+            }
+        }
+    }
+}

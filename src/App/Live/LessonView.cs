@@ -1,0 +1,72 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+using Calx.Records.Journal;
+
+namespace Calx.App.Live;
+
+/// <summary>A lesson at one place of its journal. It does not change.</summary>
+public sealed class LessonView
+{
+    private readonly ILookup<(int Group, int Trial), CellState> cells;
+
+    public LessonView(LessonRoom room, IReadOnlyList<CellState> table, long number, LessonState state, IReadOnlyList<KeptEntry> entries)
+    {
+        Room = room;
+        Number = number;
+        State = state;
+        // A copy: the journal goes on growing.
+        Entries = [.. entries];
+        Table = table;
+        cells = table.Where(c => c.Cell.Member == 0).ToLookup(c => (c.Cell.Group, c.Cell.Trial));
+    }
+
+    /// <summary>The room that it is a view of.</summary>
+    public LessonRoom Room { get; }
+
+    /// <summary>The practical.</summary>
+    public Practical Practical => Room.Practical;
+
+    /// <summary>Place of the last entry in the journal.</summary>
+    public long Number { get; }
+
+    /// <summary>What its happenings add up to.</summary>
+    public LessonState State { get; }
+
+    /// <summary>The whole journal.</summary>
+    public IReadOnlyList<KeptEntry> Entries { get; }
+
+    /// <summary>Every cell in which something was typed.</summary>
+    public IReadOnlyList<CellState> Table { get; }
+
+    /// <summary>Place of the last entry that a group's page shows: its own, or one of the whole lesson.</summary>
+    public long NumberFor(int group) => Entries.LastOrDefault(e => e.Entry.Cell.Group == group || e.Entry.Cell.Group == 0)?.Number ?? 0;
+
+    /// <summary>Numbers of the groups, from 1.</summary>
+    public IEnumerable<int> Groups => Enumerable.Range(1, Room.Lesson.Groups);
+
+    /// <summary>Minutes since the beginning, or null before it.</summary>
+    public double? MinuteAt(DateTimeOffset time) => State.BeganAt is DateTimeOffset began ? (time - began).TotalMinutes : null;
+
+    /// <summary>The bell's minute since the beginning.</summary>
+    public double BellMinute => State.MovedBell ?? Room.Lesson.Minutes;
+
+    /// <summary>The cell of a group's present trial, or null where nothing was typed.</summary>
+    public CellState? Cell(int group, string what) =>
+        cells[(group, State.Group(group).Trial)].FirstOrDefault(c => c.Cell.What == what);
+
+    /// <summary>The reading that counts in a cell, or null.</summary>
+    public KeptEntry? Reading(int group, string weighing) =>
+        Cell(group, weighing)?.Current is { Entry.Content: EntryContent.Reading } kept ? kept : null;
+
+    /// <summary>Ids of what a group has seen in its present trial.</summary>
+    public IEnumerable<string> SeenBy(int group) => cells[(group, State.Group(group).Trial)]
+        .Where(c => c.Current.Entry.Content is EntryContent.Observation && IsSeen(c)).Select(c => c.Cell.What);
+
+    /// <summary>An observation may be taken back and noted again: what was said last holds.</summary>
+    private static bool IsSeen(CellState cell) => cell.History[^1].Entry.Content is EntryContent.Observation { Seen: true };
+
+    /// <summary>Every weighing of the sheet, repeats one by one, in the order of the practical.</summary>
+    public IEnumerable<(ReadingDefinition Reading, int Occurrence, string Id)> Weighings =>
+        Practical.Readings.Where(r => !Room.Plan.Unread.Contains(r.Id)).SelectMany(r => Enumerable.Range(1, Math.Max(1, r.Repeats))
+            .Select(n => (r, n, TakenReading.IdOf(r.Id, n))));
+}

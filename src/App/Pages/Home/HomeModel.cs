@@ -1,0 +1,12 @@
+using Calx.App.Pages.Lessons;
+
+namespace Calx.App.Pages.Home;
+
+/// <summary>What is on now, and what to do next.</summary>
+/// <param name="Today">This day.</param>
+/// <param name="Open">Lessons that run or whose door is open.</param>
+/// <param name="Next">Lessons of today and later that have not begun.</param>
+/// <param name="Last">Lessons that were held last.</param>
+/// <param name="HasClasses">Whether there is a class.</param>
+public sealed record HomeModel(
+    DateOnly Today, IReadOnlyList<OpenLesson> Open, IReadOnlyList<LessonRow> Next, IReadOnlyList<LessonRow> Last, bool HasClasses);

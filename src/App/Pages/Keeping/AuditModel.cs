@@ -1,0 +1,7 @@
+using Calx.Records.Lessons;
+
+namespace Calx.App.Pages.Keeping;
+
+/// <summary>Who changed what.</summary>
+/// <param name="Lines">The latest first.</param>
+public sealed record AuditModel(IReadOnlyList<AuditLine> Lines);

@@ -1,0 +1,34 @@
+using Calx.App.Pages.Practicals;
+using Calx.Records;
+using Calx.Records.Lessons;
+using Calx.Records.Storage;
+
+namespace Calx.App.Pages.Lessons;
+
+/// <summary>Lessons for lists, with their class and the title of their practical.</summary>
+public sealed class LessonList(RecordStore store, Shelf shelf)
+{
+    /// <summary>All lessons, the latest first.</summary>
+    public async Task<IReadOnlyList<LessonRow>> All(CancellationToken cancellation)
+    {
+        Dictionary<RecordId, SchoolClass> classes = (await store.Classes(cancellation)).ToDictionary(c => c.Id);
+        return Rows(await store.Lessons(cancellation), classes);
+    }
+
+    /// <summary>The lessons of a class, the latest first.</summary>
+    public async Task<IReadOnlyList<LessonRow>> Of(SchoolClass one, CancellationToken cancellation) =>
+        Rows(await store.LessonsOf(one.Id, cancellation), new Dictionary<RecordId, SchoolClass> { [one.Id] = one });
+
+    private LessonRow[] Rows(IReadOnlyList<Lesson> lessons, Dictionary<RecordId, SchoolClass> classes)
+    {
+        var titles = new Dictionary<string, string>(StringComparer.Ordinal);
+        return
+        [
+            .. lessons.Where(l => classes.ContainsKey(l.ClassId)).OrderByDescending(l => l.Date)
+                .Select(l => new LessonRow(l, classes[l.ClassId], Title(l.PracticalId, titles))),
+        ];
+    }
+
+    private string Title(string practical, Dictionary<string, string> titles) => titles.TryGetValue(practical, out string? known)
+        ? known : titles[practical] = shelf.Find(practical)?.Title ?? practical;
+}

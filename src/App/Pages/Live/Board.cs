@@ -1,0 +1,75 @@
+using System.Globalization;
+using Calx.App.Live;
+using Calx.Practicals.Readings;
+using Calx.Practicals.Watching;
+using Calx.Records.Journal;
+
+namespace Calx.App.Pages.Live;
+
+/// <summary>Puts what the engine says of a lesson on tiles.</summary>
+public static class Board
+{
+    /// <summary>Tiles, who needs the teacher first.</summary>
+    public static IReadOnlyList<GroupTile> Tiles(LiveFacts facts, IReadOnlyDictionary<int, string> names)
+    {
+        var byGroup = facts.Groups.ToDictionary(g => g.AtWork.Number);
+        return [.. Attention.InOrder(facts.Groups.Select(g => g.Attention)).Select(a => Tile(facts, byGroup[a.Group], names))];
+    }
+
+    /// <summary>The tile of one group.</summary>
+    public static GroupTile Tile(LiveFacts facts, GroupFacts group, IReadOnlyDictionary<int, string> names)
+    {
+        int number = group.AtWork.Number;
+        GroupState state = facts.View.State.Group(number);
+        KeptEntry? last = facts.View.Weighings.Select(w => facts.View.Reading(number, w.Id)).OfType<KeptEntry>().MaxBy(k => k.Number);
+        return new GroupTile
+        {
+            Number = number,
+            Now = group.Now,
+            Need = NeedOf(group.Attention),
+            Kind = group.Attention.Kind,
+            Decision = DecisionOf(group.Advice),
+            Why = group.Advice is Advice.NotYet ? null : group.Advice.ForTeacher,
+            Step = StepOf(group),
+            LastReading = last?.Entry.Content is EntryContent.Reading reading ? $"{reading.Written} {reading.Unit}" : null,
+            LastLabel = last is null ? null : ReadingNames.OfId(facts.View.Practical, last.Entry.Cell.What),
+            Since = facts.TimeOf(group.Now.SinceMinute),
+            CoolAt = facts.TimeOf(group.Now.CoolEnoughAt),
+            Names = [.. facts.View.State.MembersOf(number).Select(m => names.GetValueOrDefault(m)).OfType<string>()],
+            Devices = state.Devices,
+            Outlook = facts.Outlook?.Groups.FirstOrDefault(g => g.Group == number)?.Done is MinuteRange done && !group.Now.IsDone
+                ? $"done about {facts.TimeOf(done.Median)!.Value.ToLocalTime().ToString("HH:mm", CultureInfo.InvariantCulture)}" : null,
+        };
+    }
+
+    /// <summary>The class sees this screen: what a decision rests on, with its causes, is opened on demand.</summary>
+    private static string? NeedOf(Attention attention) => attention.Kind switch
+    {
+        AttentionKind.Nothing => null,
+        AttentionKind.DecisionWaiting => "Waits for what to do.",
+        _ => attention.Sentence,
+    };
+
+    /// <summary>A decision in a few words; null where there is nothing to decide.</summary>
+    public static string? DecisionOf(Advice advice) => advice switch
+    {
+        Advice.StopTellYourTeacher => "Stop: go there now",
+        Advice.Reheat => "Reheat",
+        Advice.ConstantMass => "Constant mass: stop here",
+        Advice.StopHere => "Stop here: no further heating",
+        Advice.CoolAndReweigh => "Cool longer, weigh again",
+        Advice.CheckReading => "Look at a reading again",
+        Advice.CannotTell => "This balance cannot tell",
+        _ => null,
+    };
+
+    private static string StepOf(GroupFacts group) => group.AtWork.Condition switch
+    {
+        GroupCondition.Joined joined => string.Create(CultureInfo.InvariantCulture, $"shares the data of group {joined.Group}"),
+        GroupCondition.Simulated => "goes on with simulated data",
+        GroupCondition.Away => "nobody is here",
+        _ when group.Now.IsDone => "done",
+        _ when group.Now.AwaitsDecision => "weighed after heating",
+        _ => group.Now.Step?.Label ?? "with the class",
+    };
+}

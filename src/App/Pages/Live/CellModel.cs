@@ -1,0 +1,29 @@
+using Calx.App.Live;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+using Calx.Records.Journal;
+
+namespace Calx.App.Pages.Live;
+
+/// <summary>One cell of the table with all that was ever typed there.</summary>
+/// <param name="View">The lesson.</param>
+/// <param name="Cell">Which cell.</param>
+/// <param name="Reading">The reading.</param>
+/// <param name="Occurrence">1 for the first time it is taken.</param>
+/// <param name="State">What was typed, or null.</param>
+/// <param name="Fault">What was wrong with the last try, or null.</param>
+public sealed record CellModel(LessonView View, JournalCell Cell, ReadingDefinition Reading, int Occurrence, CellState? State, string? Fault)
+{
+    /// <summary>The cell, or null where the sheet has none.</summary>
+    public static CellModel? Of(LessonView view, int group, int trial, string what, string? fault)
+    {
+        (ReadingDefinition Reading, int Occurrence, string Id) weighing = view.Weighings.FirstOrDefault(w => w.Id == what);
+        var cell = new JournalCell(group, trial, what);
+        return weighing.Reading is null || group < 1 || group > view.Room.Lesson.Groups || trial < 1
+            ? null
+            : new CellModel(view, cell, weighing.Reading, weighing.Occurrence, view.Table.FirstOrDefault(c => c.Cell == cell), fault);
+    }
+
+    /// <summary>Its name for people.</summary>
+    public string Label => ReadingNames.Of(View.Practical, Reading.Id, Occurrence);
+}

@@ -1,0 +1,67 @@
+using System.Globalization;
+using System.Text.Json;
+using Calx.App.Live;
+using Calx.Records.Journal;
+using Microsoft.AspNetCore.Http;
+
+namespace Calx.App.Pages.Live;
+
+/// <summary>Takes the teacher's table as a whole, as a page without script sends it: what is new is kept, what has changed is a
+/// correction with the reason given.</summary>
+public static class GridForm
+{
+    /// <summary>Keeps it and shows the table again.</summary>
+    public static async Task<IResult> Take(HttpContext context, LessonRoom room)
+    {
+        FormFields form = await FormFields.Of(context);
+        LessonView view = await room.Now(context.RequestAborted);
+        var reader = new EntryReader(view, EntryWriter.Teacher);
+        var faults = new List<string>();
+        foreach (int group in view.Groups)
+        {
+            int trial = view.State.Group(group).Trial;
+            foreach ((_, _, string id) in view.Weighings)
+            {
+                string typed = form[string.Create(CultureInfo.InvariantCulture, $"r.{group}.{trial}.{id}")];
+                if (Entry(view, group, trial, id, typed, form) is JsonElement json)
+                {
+                    EntryReading read = reader.Read(json);
+                    string? fault = read.Entry is JournalEntry entry
+                        ? (await room.Append(entry, context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
+                    faults.AddRange(fault is null ? [] : [string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {fault}")]);
+                }
+            }
+        }
+
+        string address = $"/lessons/{room.Lesson.Id}/grid";
+        return Show.See(faults.Count == 0 ? address : $"{address}?fault={Uri.EscapeDataString(string.Join(" ", faults.Take(5)))}");
+    }
+
+    /// <summary>What a field adds to the journal; null where it is empty or as it was.</summary>
+    private static JsonElement? Entry(LessonView view, int group, int trial, string id, string typed, FormFields form)
+    {
+        KeptEntry? kept = view.Reading(group, id);
+        string was = kept?.Entry.Content is EntryContent.Reading reading ? reading.Written.ToString() : "";
+        if (typed.Length == 0 || typed == was)
+        {
+            return null;
+        }
+
+        var fields = new Dictionary<string, object>(StringComparer.Ordinal)
+        {
+            ["id"] = NewEntryId.Draw().ToString(), ["kind"] = "reading", ["group"] = group, ["trial"] = trial, ["what"] = id, ["written"] = typed,
+        };
+        if (form[string.Create(CultureInfo.InvariantCulture, $"b.{group}")] is { Length: > 0 } balance)
+        {
+            fields["balance"] = balance;
+        }
+
+        if (kept is not null)
+        {
+            fields["replaces"] = kept.Entry.Id.ToString();
+            fields["reason"] = form["reason"];
+        }
+
+        return JsonSerializer.SerializeToElement(fields);
+    }
+}

@@ -1,0 +1,72 @@
+using Calx.App.Live;
+using Calx.App.Serving;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Watching;
+using Calx.Records.Journal;
+using Calx.Records.Lessons;
+
+namespace Calx.App.Pages.Students;
+
+/// <summary>Puts together what a device at the table shows. Only the group of its seat is looked at; a station sees every group's
+/// next reading and nothing of what groups decide.</summary>
+public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
+{
+    /// <summary>The page's model.</summary>
+    public async Task<TableModel> Of(LessonView view, Seat seat, CancellationToken cancellation)
+    {
+        LetteredBalances known = await balances.Now(cancellation);
+        GroupAtWork[] all = [.. view.Groups.Select(g => AtWork.Of(view, known, g))];
+        bool began = LessonWatch.HasBegun(all);
+        LessonMoment moment = Moment(view);
+        var tables = new List<GroupTable>();
+        foreach (GroupAtWork group in seat.Role == SeatRole.Station ? all : [all[seat.Group - 1]])
+        {
+            string? sentence = seat.Role == SeatRole.Station ? null : await Sentence(view, group, cancellation);
+            tables.Add(TableOf(view, group, moment, began) with { Sentence = sentence });
+        }
+
+        return new TableModel(view, seat, tables, BalanceChoices.Of(known, view.Room.Plan));
+    }
+
+    private LessonMoment Moment(LessonView view) => new(
+        view.MinuteAt(desk.Time) ?? 0,
+        view.BellMinute,
+        view.State.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null);
+
+    /// <summary>The engine's sentence for the students. It is worked out only once there is something to decide on, and never in an
+    /// assessed lesson, where what keeps people safe is said by the page itself.</summary>
+    private async Task<string?> Sentence(LessonView view, GroupAtWork group, CancellationToken cancellation)
+    {
+        LessonSettings settings = view.Room.Lesson.Settings;
+        if (settings.Assessed || group.Readings.Readings.Count == 0)
+        {
+            return null;
+        }
+
+        bool hasDecided = !settings.DecideFirst || view.State.Group(group.Number).Decided is not null;
+        LiveFacts facts = await desk.Facts(view, cancellation);
+        return facts.Groups[group.Number - 1].Advice is Advice.StopTellYourTeacher
+            ? null : facts.Groups[group.Number - 1].Advice.ForStudent(settings.Assessed, hasDecided);
+    }
+
+    private static GroupTable TableOf(LessonView view, GroupAtWork group, LessonMoment moment, bool began)
+    {
+        LessonWatch watch = view.Room.Watch;
+        EntryContent.Reading[] readings =
+            [.. view.Weighings.Select(w => view.Reading(group.Number, w.Id)?.Entry.Content).OfType<EntryContent.Reading>()];
+        return new GroupTable(group.Number, view.State.Group(group.Number), new ComingPlaces(watch, moment).Of(group, began))
+        {
+            CoolAt = CoolAt(view, group, watch.Now(group, moment, began).CoolEnoughAt),
+            Stops = [.. view.Practical.Observations.Where(o => o.Stop && view.SeenBy(group.Number).Contains(o.Id)).Select(o => o.Label)],
+            Vessel = readings.Select(r => r.Vessel).LastOrDefault(v => v is not null) ?? "",
+            Balance = readings.Select(r => r.Balance).LastOrDefault(b => b is not null) ?? "",
+            Mark = view.NumberFor(group.Number),
+        };
+    }
+
+    /// <summary>The time counts from flame out, so that a group that heats before the lesson's clock has started has a countdown too.</summary>
+    private static DateTimeOffset? CoolAt(LessonView view, GroupAtWork group, double? minute) =>
+        minute is not double cool ? null
+        : group.Moments.FlameOut is double put && view.State.Group(group.Number).FlameOutAt is DateTimeOffset at ? at.AddMinutes(cool - put)
+        : view.State.BeganAt?.AddMinutes(cool);
+}

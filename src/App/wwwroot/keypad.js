@@ -1,0 +1,91 @@
+// A large keypad under a reading's field. The field takes a hardware keyboard too. What is typed must have the decimals of the
+// chosen balance, or the group is asked; nothing is ever refused here.
+"use strict";
+(() => {
+  const calx = window.calx = window.calx ?? {};
+  const words = ["no decimals", "one decimal", "two decimals", "three decimals", "four decimals", "five decimals"];
+  const make = (tag, name, text) => {
+    const e = document.createElement(tag);
+    if (name) e.className = name;
+    if (text !== undefined) e.textContent = text;
+    return e;
+  };
+  calx.make = make;
+
+  const plain = text => text.trim().replace(",", ".").replace("\u2212", "-").replace(/\.$/, "");
+  const decimalsOf = text => (text.split(".")[1] ?? "").length;
+
+  // What is asked about a number as typed, or null: with too few decimals the zeros are offered, with too many only a look.
+  calx.decimalsQuestion = (typed, decimals) => {
+    const has = decimalsOf(typed);
+    if (Number.isNaN(decimals) || has === decimals) return null;
+    const shows = `Your balance shows ${words[decimals] ?? `${decimals} decimals`}`;
+    const whole = has === 0 ? `${typed}.` : typed;
+    return has < decimals
+      ? { words: `${shows}: ${whole}${"0".repeat(decimals - has)}?`, offered: `${whole}${"0".repeat(decimals - has)}`, yes: "Yes, " }
+      : { words: `${shows}. Look again and type all you see.`, offered: typed, yes: "It does show " };
+  };
+
+  calx.keypad = (form, settings) => {
+    form.noValidate = true;
+    const input = form.querySelector(".figure"), send = form.querySelector("button.tall");
+    input.setAttribute("inputmode", "none");
+    input.value = settings.typed;
+    const pad = make("div", "keypad");
+    const press = key => {
+      const old = input.value;
+      input.value = key === "back" ? old.slice(0, -1) : key === "." && old.includes(".") ? old : (old + key).slice(0, 12);
+      input.dispatchEvent(new Event("input", { bubbles: true }));
+    };
+    for (const key of ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", "back"]) {
+      const button = make("button", "key", key === "back" ? "\u232b" : key);
+      button.type = "button";
+      button.setAttribute("aria-label", key === "back" ? "take the last digit back" : key === "." ? "point" : key);
+      // The field keeps the focus, so that a keyboard goes on where the keypad stopped.
+      button.addEventListener("pointerdown", event => event.preventDefault());
+      button.addEventListener("click", () => { press(key); });
+      pad.append(button);
+    }
+    form.insertBefore(pad, send);
+    const said = make("p", "fault hidden");
+    said.setAttribute("role", "alert");
+    form.insertBefore(said, pad);
+    const say = text => { said.textContent = text; said.classList.toggle("hidden", !text); };
+    input.addEventListener("input", () => { say(""); settings.changed(input.value); });
+
+    form.addEventListener("submit", event => {
+      event.preventDefault();
+      const written = plain(input.value);
+      if (!/^-?\d+(\.\d+)?$/.test(written)) { say("Type all that the display shows: digits, with a point."); input.focus(); return; }
+      const choice = form.querySelector("[name=balance]:checked");
+      if (form.querySelector("[name=balance]") && !choice) { say("Choose the letter of your balance first."); return; }
+      const decimals = form.dataset.decimals === undefined ? NaN : Number(choice?.dataset.decimals ?? form.dataset.decimals);
+      const question = settings.isAssessed ? null : calx.decimalsQuestion(written, decimals);
+      const vessel = form.querySelector("[name=vessel]")?.value.trim() || null;
+      const give = (number, sure) => settings.send({ written: number, balance: choice?.value ?? null, vessel, sure });
+      if (question) ask(question, give); else give(written, false);
+    });
+
+    function ask(question, give) {
+      const box = make("div", "doubt");
+      box.setAttribute("role", "alertdialog");
+      const title = make("p", "big", question.words);
+      title.id = "doubt-words";
+      box.setAttribute("aria-labelledby", title.id);
+      const yes = make("button", "tall", question.yes + question.offered), again = make("button", "tall second", "Type it again");
+      yes.type = again.type = "button";
+      yes.addEventListener("click", () => give(question.offered, true));
+      again.addEventListener("click", () => {
+        box.remove();
+        form.classList.remove("asking");
+        input.value = "";
+        settings.changed("");
+        input.focus();
+      });
+      box.append(title, yes, again);
+      form.append(box);
+      form.classList.add("asking");
+      again.focus();
+    }
+  };
+})();

@@ -1,0 +1,62 @@
+using System.Globalization;
+using System.Text;
+using Calx.Papers.Reports;
+using Calx.Practicals.Definition;
+
+namespace Calx.Papers.Slips;
+
+/// <summary>
+/// Slips on which groups without a device write their readings, two to a page of A4 or Letter: a box for every digit that the
+/// balance shows, the balance and the vessel, the minutes since the flame was put out, what was seen; the cautions above. What
+/// is written on them is typed in later. One HTML file that needs nothing else.
+/// </summary>
+public static class RecordSlips
+{
+    /// <summary>Stands on every slip of a practical that has not been checked.</summary>
+    public const string Draft = "DRAFT: not yet checked against the employer’s risk assessment";
+
+    /// <summary>Writes the slips.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="settings">For which groups and balances.</param>
+    /// <param name="heading">Which class and date stand on them.</param>
+    /// <param name="draft">Whether the practical still waits for its check: every slip then says so.</param>
+    /// <returns>A whole HTML document, a slip a group and trial; the same bytes for the same arguments.</returns>
+    public static string Html(Practical practical, SlipSettings settings, ReportHeading heading, bool draft)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(heading);
+        var page = new StringBuilder("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<title>Record slips: {Text.Of(practical.Title)}</title>\n")
+            .Append(CultureInfo.InvariantCulture, $"<style>{ReportStyle.Faces}{StyleFile.Text("slips.css")}</style>\n</head>\n<body>\n<main>\n");
+        var slip = new SlipParts(practical, settings);
+        for (int group = 1; group <= settings.Groups; group++)
+        {
+            for (int trial = 1; trial <= settings.Trials; trial++)
+            {
+                Write(page, slip, heading, draft, settings.Trials > 1 ? (group, trial) : (group, null));
+            }
+        }
+
+        return page.Append("</main>\n</body>\n</html>\n").ToString();
+    }
+
+    private static void Write(StringBuilder page, SlipParts slip, ReportHeading heading, bool draft, (int Group, int? Trial) of)
+    {
+        page.Append("<article class=\"slip\">\n");
+        if (draft)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"draft\">{Draft}</p>\n");
+        }
+
+        string trial = of.Trial is int number ? string.Create(CultureInfo.InvariantCulture, $" <small>trial</small> {number}") : string.Empty;
+        page.Append(CultureInfo.InvariantCulture, $"<header>\n<h2><small>group</small> {of.Group}{trial}</h2>\n")
+            .Append(CultureInfo.InvariantCulture, $"<p>{slip.Title}<br/>{ReportPage.ClassAndDate(heading)}</p>\n")
+            .Append("<p class=\"field\"><small>letter on the balance</small><span class=\"blank\"></span></p>\n")
+            .Append("<p class=\"field\"><small>number on the vessel</small><span class=\"blank\"></span></p>\n</header>\n")
+            .Append(slip.Cautions)
+            .Append("<div class=\"work\">\n<div>\n").Append(slip.Readings)
+            .Append("</div>\n<div>\n").Append(slip.Observations).Append("</div>\n</div>\n</article>\n");
+    }
+}

@@ -1,0 +1,26 @@
+namespace Calx.Practicals.Findings;
+
+/// <summary>What a sentence of a class's conclusion is about.</summary>
+public enum ConclusionTopic
+{
+    /// <summary>Whether the mass rose, fell or stayed.</summary>
+    Change,
+
+    /// <summary>The class's value of the key quantity, or why there is none.</summary>
+    Value,
+
+    /// <summary>That value against the accepted one.</summary>
+    Accepted,
+
+    /// <summary>Which of the equations the value fits.</summary>
+    Equations,
+
+    /// <summary>Which formula the masses allow.</summary>
+    Formula,
+
+    /// <summary>Which groups have an odd result.</summary>
+    OddResults,
+
+    /// <summary>Who reached constant mass, and what that leaves open.</summary>
+    ConstantMass,
+}

@@ -1,0 +1,64 @@
+using Calx.Practicals.Clock;
+
+namespace Calx.Practicals.Watching;
+
+/// <summary>How the lesson goes on from where its groups are: the plan's clock, run on from now (docs/methods/watching.md).</summary>
+public sealed class LessonOutlook
+{
+    internal LessonOutlook(
+        LessonMoment moment,
+        OutlookCounts counts,
+        LastCalls calls,
+        TypicalPace pace,
+        IReadOnlyList<GroupOutlook> groups,
+        string bottleneck)
+    {
+        Moment = moment;
+        Lessons = counts.Lessons;
+        Fits = counts.Fits;
+        OnTime = counts.OnTime;
+        GasOffInTime = counts.GasOffInTime;
+        WeighedInTime = counts.WeighedInTime;
+        End = counts.End;
+        Calls = calls;
+        Pace = pace;
+        Groups = groups;
+        Bottleneck = bottleneck;
+    }
+
+    /// <summary>The moment.</summary>
+    public LessonMoment Moment { get; }
+
+    /// <summary>How many lessons were simulated.</summary>
+    public int Lessons { get; }
+
+    /// <summary>Probability that everything is done by the bell and every flame is out in time before it.</summary>
+    public Share Fits { get; }
+
+    /// <summary>Probability that everything is done by the bell.</summary>
+    public Share OnTime { get; }
+
+    /// <summary>Probability that every flame is out as long before the bell as the practical asks.</summary>
+    public Share GasOffInTime { get; }
+
+    /// <summary>Probability that the last reading is taken by the minute at which packing begins.</summary>
+    public Share WeighedInTime { get; }
+
+    /// <summary>When everything is done, what the class does together at the end included.</summary>
+    public MinuteRange End { get; }
+
+    /// <summary>When to begin nothing more, with this bell and at this pace.</summary>
+    public LastCalls Calls { get; }
+
+    /// <summary>How fast the class works beside its plan.</summary>
+    public TypicalPace Pace { get; }
+
+    /// <summary>Each group, in the order of their numbers.</summary>
+    public IReadOnlyList<GroupOutlook> Groups { get; }
+
+    /// <summary>What keeps the rest of the lesson longest, one sentence.</summary>
+    public string Bottleneck { get; }
+
+    /// <summary>What a teacher is to read first, a sentence each: the bell, the chance, the last call, what it waits for.</summary>
+    public IReadOnlyList<string> Sentences => OutlookWords.Of(this);
+}

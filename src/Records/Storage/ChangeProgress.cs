@@ -1,0 +1,7 @@
+namespace Calx.Records.Storage;
+
+/// <summary>How far an attempt at a change came.</summary>
+internal sealed class ChangeProgress
+{
+    public bool Committing { get; set; }
+}

@@ -1,0 +1,93 @@
+using System.Net;
+using AngleSharp.Dom;
+using Calx.App.Live;
+
+namespace Calx.App.Tests.Pages.Teachers;
+
+/// <summary>What a lesson's readings show, and what stays closed until the teacher opens it.</summary>
+public sealed class FindingsTests
+{
+    private static readonly (string What, string Written)[][] Groups =
+    [
+        [("empty", "24.31"), ("before", "24.55"), ("after", "24.70"), ("after2", "24.71")],
+        [("empty", "25.02"), ("before", "25.27"), ("after", "25.43"), ("after2", "25.43")],
+        [("empty", "23.78"), ("before", "24.01"), ("after", "24.16"), ("after2", "24.16")],
+        [("empty", "24.90"), ("before", "25.14"), ("after", "24.95"), ("after2", "24.95")],
+    ];
+
+    [Fact]
+    public async Task Before_any_reading_the_page_says_what_to_do()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await screen.NewLesson();
+        IDocument page = await screen.Page($"{lesson}/findings");
+        Assert.NotNull(page.QuerySelector($"a[href='{lesson}/grid']"));
+        Assert.Null(page.QuerySelector(".report"));
+    }
+
+    [Fact]
+    public async Task Causes_odd_results_and_the_accepted_value_come_only_when_asked_for()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await Taught(screen);
+        IDocument closed = await screen.Page($"{lesson}/findings");
+        string text = closed.QuerySelector(".report")!.TextContent;
+        Assert.DoesNotContain("accepted", text, StringComparison.OrdinalIgnoreCase);
+        Assert.Null(closed.QuerySelector("#causes"));
+        Assert.Null(closed.QuerySelector("tbody.odd"));
+        IDocument open = await screen.Page($"{lesson}/findings?all=yes");
+        Assert.Contains("accepted value", open.QuerySelector(".report")!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(open.QuerySelector("#causes"));
+        Assert.Empty(open.QuerySelectorAll("[style]"));
+    }
+
+    [Fact]
+    public async Task The_report_is_a_file_that_needs_nothing_else()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await Taught(screen);
+        HttpResponseMessage answer = await screen.Browser.GetAsync($"{lesson}/report", TestContext.Current.CancellationToken);
+        Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
+        Assert.Equal("findings-9F-2026-11-26-magnesium-oxide.html", answer.Content.Headers.ContentDisposition.FileName!.Trim('"'));
+        IDocument page = await TeachersScreen.Parsed(answer);
+        Assert.Empty(page.QuerySelectorAll("script, link, [src]"));
+        Assert.Contains("9F", page.Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_history_of_a_practical_has_a_row_a_lesson_and_leaves_trial_runs_out()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await Taught(screen);
+        await screen.NewLesson(trial: true);
+        IDocument page = await screen.Page("/practicals/magnesium-oxide/history");
+        IElement row = Assert.Single(page.QuerySelectorAll("tbody tr"));
+        Assert.NotNull(row.QuerySelector($"a[href='{lesson}/findings']"));
+        Assert.DoesNotContain("odd result", page.QuerySelector("thead")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("odd result", (await screen.Page("/practicals/magnesium-oxide/history?all=yes")).QuerySelector("thead")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Slips_have_one_for_each_group()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await screen.NewLesson("?groups=7");
+        HttpResponseMessage answer = await screen.Browser.GetAsync($"{lesson}/slips", TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        Assert.Equal(7, (await TeachersScreen.Parsed(answer)).QuerySelectorAll("article.slip").Length);
+    }
+
+    private static async Task<string> Taught(TeachersScreen screen)
+    {
+        string lesson = await screen.NewLesson("?groups=4");
+        for (int group = 1; group <= Groups.Length; group++)
+        {
+            foreach ((string what, string written) in Groups[group - 1])
+            {
+                await screen.Send($"{lesson}/write", ("id", NewEntryId.Draw().ToString()), ("kind", "reading"), ("group", FormattableString.Invariant($"{group}")), ("trial", "1"), ("what", what), ("written", written), ("back", lesson));
+            }
+        }
+
+        return lesson;
+    }
+}

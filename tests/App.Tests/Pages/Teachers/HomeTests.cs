@@ -1,0 +1,46 @@
+using AngleSharp.Dom;
+using Calx.App.Live;
+
+namespace Calx.App.Tests.Pages.Teachers;
+
+/// <summary>The first page.</summary>
+public sealed class HomeTests
+{
+    [Fact]
+    public async Task An_empty_program_says_what_to_do_first()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument page = await screen.Page("/");
+        IElement[] steps = [.. page.QuerySelectorAll("ol.firststeps li")];
+        Assert.Equal(3, steps.Length);
+        Assert.Contains("Add a class", steps[0].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Choose a practical", steps[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("Make a lesson", steps[2].TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_lesson_to_come_stands_under_next_and_one_whose_door_is_open_under_on_now()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start(new FixedClock(new DateTimeOffset(2026, 11, 26, 9, 0, 0, TimeSpan.Zero)));
+        string lesson = await screen.NewLesson();
+        Assert.Equal("Today", (await screen.Page("/")).QuerySelector(".nextlist .when")!.TextContent);
+        await screen.Send($"{lesson}/door");
+        IDocument open = await screen.Page("/");
+        Assert.Equal("On now", open.QuerySelector("h1")!.TextContent);
+        Assert.NotNull(open.QuerySelector($"a[href='{lesson}/live']"));
+        Assert.NotNull(open.QuerySelector($"a[href='{lesson}/projector']"));
+    }
+
+    [Fact]
+    public async Task A_lesson_that_has_ended_is_on_no_longer()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start(new FixedClock(new DateTimeOffset(2026, 11, 26, 9, 0, 0, TimeSpan.Zero)));
+        string lesson = await screen.NewLesson();
+        await screen.Send($"{lesson}/write", ("id", NewEntryId.Draw().ToString()), ("kind", "happening"), ("group", "0"), ("trial", "1"), ("what", Acts.Began), ("text", ""), ("back", lesson));
+        Assert.Equal("On now", (await screen.Page("/")).QuerySelector("h1")!.TextContent);
+        await screen.Send($"{lesson}/end");
+        IDocument page = await screen.Page("/");
+        Assert.DoesNotContain("On now", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Held last", page.Body.TextContent, StringComparison.Ordinal);
+    }
+}

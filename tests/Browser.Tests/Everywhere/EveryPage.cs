@@ -1,0 +1,34 @@
+using System.Text.RegularExpressions;
+
+namespace Calx.Browser.Tests.Everywhere;
+
+/// <summary>The addresses of all pages of the teacher's, in a lab over the demo's records.</summary>
+internal static partial class EveryPage
+{
+    /// <summary>Of the teacher's; a page that is reached only from a list is found there.</summary>
+    public static async Task<IReadOnlyList<string>> OfTeacher(IPage page, string lesson)
+    {
+        string schoolClass = await First(page, "/classes", ClassAddress());
+        string balance = await First(page, "/balances", BalanceAddress());
+        return
+        [
+            "/", "/lessons", "/lessons/new", "/lessons/new?practical=magnesium-oxide", "/practicals", "/practicals/magnesium-oxide",
+            "/practicals/magnesium-oxide?minutes=40&groups=15", "/practicals/magnesium-oxide/print", "/practicals/magnesium-oxide/history", "/classes",
+            schoolClass, $"{schoolClass}/forget", "/balances", balance, "/records", "/room", "/room/note", "/room/hello", "/sign-in", lesson,
+            $"{lesson}/door", $"{lesson}/live", $"{lesson}/groups/7", $"{lesson}/groups/10", $"{lesson}/groups/7/cells/1/before", $"{lesson}/grid",
+            $"{lesson}/projector", $"{lesson}/slips", $"{lesson}/findings", $"{lesson}/findings?all=yes", $"{lesson}/delete", "/nowhere",
+        ];
+    }
+
+    private static async Task<string> First(IPage page, string list, Regex address)
+    {
+        await page.GotoAsync(list);
+        return address.Match(await page.ContentAsync()).Groups[1].Value;
+    }
+
+    [GeneratedRegex("href=\"(/classes/[0-9a-z]{12})\"")]
+    private static partial Regex ClassAddress();
+
+    [GeneratedRegex("href=\"(/balances/[0-9a-z]{12})\"")]
+    private static partial Regex BalanceAddress();
+}

@@ -1,0 +1,47 @@
+namespace Calx.Browser.Tests.Students;
+
+/// <summary>What a group does on its page.</summary>
+internal static class Typing
+{
+    /// <summary>The stage: what fills the screen now.</summary>
+    public static ILocator Stage(this IPage page) => page.Locator("#stage");
+
+    /// <summary>Taps 'Done' until a reading is asked for.</summary>
+    public static async Task GoOnToReading(this IPage page)
+    {
+        ILocator field = page.Stage().Locator(".figure");
+        ILocator done = page.Stage().Locator("form[data-what='at-step'] button");
+        for (int i = 0; i < 20; i++)
+        {
+            await Expect(field.Or(done).First).ToBeVisibleAsync();
+            if (await field.IsVisibleAsync())
+            {
+                return;
+            }
+
+            await done.First.ClickAsync();
+            await page.WaitForTimeoutAsync(60);
+        }
+
+        Assert.Fail("No reading was asked for after twenty steps.");
+    }
+
+    /// <summary>Types a reading on the keypad and sends it.</summary>
+    public static async Task Type(this IPage page, string written, string balance = "A")
+    {
+        await page.Stage().Locator($".letters label:has(input[value='{balance}'])").ClickAsync();
+        foreach (char key in written)
+        {
+            await page.Stage().Locator(".keypad .key", new LocatorLocatorOptions { HasTextString = key.ToString() }).First.ClickAsync();
+        }
+
+        await page.Stage().Locator("form[data-typing] > button.tall").ClickAsync();
+    }
+
+    /// <summary>Opens a part of the page: now, sent, seen or help.</summary>
+    public static Task Open(this IPage page, string part) => page.Locator($"nav [data-part='{part}']").ClickAsync();
+
+    /// <summary>How many entries wait on the phone.</summary>
+    public static Task<int> Waiting(this IPage page) => page.EvaluateAsync<int>(
+        "() => Object.keys(localStorage).filter(k => k.split('.')[3] === 'e' && JSON.parse(localStorage.getItem(k)).state === 'waiting').length");
+}

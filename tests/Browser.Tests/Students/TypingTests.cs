@@ -1,0 +1,109 @@
+using System.Text.RegularExpressions;
+
+namespace Calx.Browser.Tests.Students;
+
+/// <summary>A group types its readings on a phone.</summary>
+public sealed class TypingTests(Chromium chromium)
+{
+    [Fact]
+    public async Task A_reading_without_its_last_zero_is_asked_about_and_then_sent_as_the_balance_shows_it()
+    {
+        await using Lab lab = await Lab.Open(chromium);
+        IPage phone = await lab.Phone(group: 1);
+        await Pictures.Keep(phone, "student-step");
+        await phone.GoOnToReading();
+        await Pictures.Keep(phone, "student-reading");
+
+        await phone.Type("28.1");
+        await Expect(phone.Locator(".doubt")).ToContainTextAsync("Your balance shows two decimals: 28.10?");
+        await Pictures.Keep(phone, "student-decimals");
+        await phone.Locator(".doubt button", new PageLocatorOptions { HasTextString = "Yes" }).ClickAsync();
+        await phone.Open("sent");
+
+        await Expect(phone.Locator("#sent .value").First).ToHaveTextAsync(new Regex("^28\\.10"));
+        await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");
+        await Pictures.Keep(phone, "student-sent");
+        lab.NothingAmiss();
+    }
+
+    [Fact]
+    public async Task A_group_sees_and_changes_nothing_of_another()
+    {
+        await using Lab lab = await Lab.Open(chromium);
+        IPage phone = await lab.Phone(group: 2);
+        using Phone other = await Phone.Join(lab.Program.Client(), lab.Lesson.Code, group: 3);
+        await other.Send(new TypedEntry("0123456789abcdef0123456789abcdef", "empty", "31.77"));
+        await phone.ReloadAsync();
+        await Expect(phone.Locator("#table")).ToHaveAttributeAsync("data-group", "2");
+        Assert.DoesNotContain("31.77", await phone.ContentAsync(), StringComparison.Ordinal);
+        await phone.GotoAsync("/table?group=3");
+        Assert.DoesNotContain("31.77", await phone.ContentAsync(), StringComparison.Ordinal);
+        lab.NothingAmiss();
+    }
+
+    [Fact]
+    public async Task In_an_assessed_lesson_nothing_is_asked_about_and_nothing_is_hinted()
+    {
+        await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Assessed = true });
+        IPage phone = await lab.Phone(group: 1);
+        await phone.GoOnToReading();
+        await phone.Type("2.1");
+        await phone.Open("sent");
+        await Expect(phone.Locator("#sent .value").First).ToHaveTextAsync(new Regex("^2\\.1\\b"));
+        await Expect(phone.Locator(".doubt")).ToHaveCountAsync(0);
+        await Expect(phone.Locator("#ask")).ToBeHiddenAsync();
+        lab.NothingAmiss();
+    }
+
+    [Fact]
+    public async Task A_reading_that_cannot_well_be_is_asked_about_once_in_neutral_words_and_kept_if_it_is_right()
+    {
+        await using Lab lab = await Lab.Open(chromium);
+        IPage phone = await lab.Phone(group: 5);
+        await phone.GoOnToReading();
+        await phone.Type("28.10");
+        await phone.GoOnToReading();
+        await phone.RemoveLocatorHandlerAsync(phone.Locator("#ask:not(.hidden)"));
+        // Two digits changed places: 28.34 was meant.
+        await phone.Type("82.34");
+        ILocator ask = phone.Locator("#ask");
+        await Expect(ask).ToContainTextAsync("Look again at the display.");
+        await Expect(ask).Not.ToContainTextAsync(new Regex("28|odd|wrong|expected|sure"));
+        await Pictures.Keep(phone, "student-look-again");
+        await ask.GetByRole(AriaRole.Button, new() { Name = "It is right" }).ClickAsync();
+        await Expect(ask).ToBeHiddenAsync();
+        await phone.ReloadAsync();
+        await Expect(ask).ToBeHiddenAsync();
+        await phone.Open("sent");
+        await Expect(phone.Locator("#sent")).ToContainTextAsync("82.34");
+        lab.NothingAmiss();
+    }
+
+    [Fact]
+    public async Task After_the_flame_is_out_the_page_counts_down_to_cool_enough_to_weigh()
+    {
+        await using Lab lab = await Lab.Open(chromium);
+        IPage phone = await lab.Phone(group: 4);
+        string[] typed = ["28.10", "28.34"];
+        foreach (string written in typed)
+        {
+            await phone.GoOnToReading();
+            await phone.Type(written);
+        }
+
+        ILocator lit = phone.Stage().Locator("form[data-what='flame-on'] button");
+        ILocator done = phone.Stage().Locator("form[data-what='at-step'] button");
+        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
+        {
+            await done.First.ClickAsync();
+            await phone.WaitForTimeoutAsync(100);
+        }
+
+        await lit.ClickAsync();
+        await phone.Stage().Locator("form[data-what='flame-out'] button").ClickAsync();
+        await Expect(phone.Stage()).ToContainTextAsync(new Regex("[0-9]+:[0-9]{2}"));
+        await Expect(phone.Locator("body")).ToContainTextAsync(new Regex("[Tt]ongs"));
+        await Pictures.Keep(phone, "student-cooling");
+        lab.NothingAmiss();
+    }
+}
