@@ -19,6 +19,7 @@ Capability[] capabilities =
     new("lesson", typeof(LessonBenchmark), LessonBeside.Run),
     new("plan", typeof(PlanBenchmark), PlanBounds.Run),
     new("class-file", typeof(ClassFileBenchmark), ClassFileBounds.Run),
+    new("watch", typeof(WatchBenchmark), WatchBounds.Run),
 ];
 
 // A whole process is measured, which BenchmarkDotNet does not do.

@@ -187,7 +187,8 @@ internal sealed class LessonRun
         return null;
     }
 
-    private RouteStep[] StepsOf(RouteState group) => group.Part switch
+    /// <summary>The steps of the part of the route that a group is at.</summary>
+    public RouteStep[] StepsOf(RouteState group) => group.Part switch
     {
         RoutePart.Before => route.Before,
         RoutePart.TrialBefore => route.TrialBefore,

@@ -19,16 +19,15 @@ internal sealed class OutlookRule
     private readonly GroupDrawer[] drawers;
     private readonly DurationTable durations;
     private readonly PlannedMinutes planned;
-    private readonly LessonRoute route;
-    private readonly StandingRule standing;
+    private readonly TrialRoute first;
     private readonly ulong seed;
 
     /// <summary>Makes a plan ready.</summary>
     public OutlookRule(PlanSettings plan, GroupDrawer[] drawers, DurationTable durations, ulong seed)
     {
         (this.plan, this.drawers, this.durations, this.seed) = (plan, drawers, durations, seed);
-        route = new LessonRoute(plan, durations);
-        standing = new StandingRule(plan, route);
+        var route = new LessonRoute(plan, durations);
+        first = new StandingRule(plan, route).RouteOf(1);
         planned = new PlannedMinutes(plan, route, ReheatsOf(plan), seed);
     }
 
@@ -39,12 +38,12 @@ internal sealed class OutlookRule
     /// <param name="parallel">Threads and cancellation.</param>
     public LessonOutlook Of(IReadOnlyList<GroupAtWork> all, LessonMoment moment, int lessons, ParallelOptions parallel)
     {
-        TypicalPace pace = new PaceRule(standing, planned).Of(all, moment);
+        TypicalPace pace = new PaceRule(first, planned).Of(all, moment);
         PlanSettings live = plan.WithMinutes(Math.Clamp(moment.Bell, 1, PlanSettings.LongestLesson))
             .WithTrials(Math.Max(plan.Trials, Math.Min(all.Max(g => g.Trial), PlanSettings.MostTrials)));
         var simulator = new LessonSimulator(live, durations, drawers, seed, parallel, pace.Factor);
         LastCalls calls = simulator.Calls(LessonsForCalls);
-        var scene = new OutlookScene(live, simulator.Route, new StandingRule(live, simulator.Route), all, moment, pace);
+        var scene = new OutlookScene(live, simulator.Route, new StandingRule(live, simulator.Route), all, moment, pace, planned);
         LessonRules rules = simulator.RulesOf(calls);
         rules = rules with
         {

@@ -8,13 +8,14 @@ namespace Calx.Practicals.Watching;
 internal sealed class OutlookScene
 {
     private readonly Dictionary<int, double[]> freed = [];
-    private readonly HashSet<int> crowded;
+    private readonly PlannedMinutes planned;
 
     /// <summary>Makes it ready.</summary>
     public OutlookScene(
-        PlanSettings plan, LessonRoute route, StandingRule standing, IReadOnlyList<GroupAtWork> groups, LessonMoment moment, TypicalPace pace)
+        PlanSettings plan, LessonRoute route, StandingRule standing, IReadOnlyList<GroupAtWork> groups, LessonMoment moment, TypicalPace pace, PlannedMinutes planned)
     {
         (Plan, Route, Moment, Pace) = (plan, route, moment, pace);
+        this.planned = planned;
         bool began = LessonWatch.HasBegun(groups);
         bool flamesAreTold = groups.Any(g => g.Moments.FlameOut is not null);
         Groups =
@@ -28,8 +29,6 @@ internal sealed class OutlookScene
         ];
         IsTogether = !began && moment.WorkBegan is null && route.Opening.Length > 0;
         WorkBegan = moment.WorkBegan ?? (route.Opening.Length == 0 ? 0 : Earliest());
-        crowded = [.. Groups.Where(g => g.Chain.Queue >= 0 && !g.IsAway && !g.IsFinished).GroupBy(g => g.Chain.Queue)
-            .Where(q => q.Count() > UnitsOf(q.Key)).Select(q => q.Key)];
         FlameOut = groups.Select(g => g.Moments.FlameOut ?? 0).DefaultIfEmpty(0).Max();
         Queues = [.. Groups.Select(g => g.Chain.Queue).Where(q => q >= 0).Distinct().Order()];
         foreach (int queue in Queues)
@@ -68,8 +67,8 @@ internal sealed class OutlookScene
     /// <summary>How many can have it at once.</summary>
     public int UnitsOf(int queue) => Route.Needs[queue].Min(n => Route.Things[n.Resource].Units / n.Units);
 
-    /// <summary>Whether more groups may be at it than can have it at once.</summary>
-    public bool IsCrowded(int queue) => crowded.Contains(queue);
+    /// <summary>Minutes that a group of the plan waits at a place, on average.</summary>
+    public double WaitAt(RoutePlace place) => planned.WaitAt(place);
 
     /// <summary>When it became free, the given number of times ago; long ago where it was not.</summary>
     public double FreedBefore(int queue, int times) => times <= freed[queue].Length ? freed[queue][times - 1] : double.NegativeInfinity;

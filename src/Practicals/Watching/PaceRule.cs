@@ -1,56 +1,65 @@
 namespace Calx.Practicals.Watching;
 
-/// <summary>Compares what groups took with what the plan gives them, from one thing heard to the last.</summary>
-internal sealed class PaceRule(StandingRule standing, PlannedMinutes planned)
+/// <summary>Compares what groups took with what the plan gives those that are as far in front, from one thing heard to the last.</summary>
+internal sealed class PaceRule(TrialRoute trial, PlannedMinutes planned)
 {
     /// <summary>The class's pace: one ratio a group in its first trial, of the longest stretch of which both ends were heard. Where
     /// it is known when the work began, that is the first end.</summary>
     public TypicalPace Of(IReadOnlyList<GroupAtWork> groups, LessonMoment moment)
     {
+        GroupAtWork[] working = [.. groups.Where(g => g.Trial == 1 && g.Condition is GroupCondition.AtWork)];
+        Dictionary<int, double>[] heard = [.. working.Select(g => Heard(g, moment))];
         var ratios = new List<double>();
-        foreach (GroupAtWork group in groups.Where(g => g.Trial == 1 && g.Condition is GroupCondition.AtWork))
+        foreach (Dictionary<int, double> own in heard)
         {
-            (double Actual, double Planned)[] heard = [.. Heard(group, groups, moment).OrderBy(h => h.Planned)];
-            if (heard.Length >= 2 && heard[^1].Planned - heard[0].Planned >= TypicalPace.LeastMinutes)
+            // Where the work began or, where nobody said that, the first thing heard.
+            (double from, double plannedFrom) = moment.WorkBegan is double began ? (began, 0) : Pair(own.Keys.DefaultIfEmpty(-1).Min());
+            (double to, double plannedTo) = Pair(own.Keys.DefaultIfEmpty(-1).Max());
+            if (plannedTo - plannedFrom >= TypicalPace.LeastMinutes)
             {
-                double actual = heard[^1].Actual - heard[0].Actual;
-                ratios.Add(Math.Max(actual, 0) / (heard[^1].Planned - heard[0].Planned));
+                ratios.Add(Math.Max(to - from, 0) / (plannedTo - plannedFrom));
+            }
+
+            (double, double) Pair(int place)
+            {
+                if (place < 0)
+                {
+                    return (double.NaN, double.NaN);
+                }
+
+                int rank = heard.Count(h => h.TryGetValue(place, out double other) && (other < own[place] || (other == own[place] && IsBefore(h, own))));
+                return (own[place], planned.EndOf(trial.Places[place], rank) ?? double.NaN);
             }
         }
 
         return TypicalPace.Of(ratios);
+
+        bool IsBefore(Dictionary<int, double> one, Dictionary<int, double> other) => Array.IndexOf(heard, one) < Array.IndexOf(heard, other);
     }
 
-    private IEnumerable<(double Actual, double Planned)> Heard(GroupAtWork group, IReadOnlyList<GroupAtWork> groups, LessonMoment moment)
+    /// <summary>When a group was heard to leave places behind, by place: with its readings, and with its flame.</summary>
+    private Dictionary<int, double> Heard(GroupAtWork group, LessonMoment moment)
     {
-        if (moment.WorkBegan is double began)
+        var heard = new Dictionary<int, double>();
+        for (int i = 0; i < trial.Places.Count; i++)
         {
-            yield return (began, 0);
-        }
-
-        foreach (RoutePlace place in standing.RouteOf(1).Places)
-        {
-            if (place.WeighingId is string id && group.Moments.ReadAt.TryGetValue(id, out double read)
-                && planned.EndOf(place, groups.Count(g => g.Moments.ReadAt.TryGetValue(id, out double other) && other < read)) is double end)
+            if (trial.Places[i].WeighingId is string id && group.Moments.ReadAt.TryGetValue(id, out double read))
             {
-                yield return (read, end);
+                heard[i] = read;
             }
         }
 
-        GroupStanding at = standing.Of(group, moment, classBegan: true);
-        if (at.FlameOut is double put && at.Cooling > 0
-            && planned.EndOf(standing.RouteOf(1).Places[at.Cooling - 1], FlamesBefore(at, put, groups)) is double flame)
+        // The flame belongs to the reading that comes after it, or to the next one where none has come yet.
+        if (group.Moments.FlameOut is double put && put <= moment.Now)
         {
-            yield return (put, flame);
+            int before = heard.Where(h => h.Value < put).Select(h => h.Key).DefaultIfEmpty(-1).Max();
+            int flame = trial.FlameFrom(before + 1);
+            if (flame >= 0)
+            {
+                heard[trial.BehindFlame(flame) - 1] = put;
+            }
         }
-    }
 
-    /// <summary>How many groups put out the flame of a heating before: those that put theirs out earlier, and those that have weighed
-    /// after it.</summary>
-    private int FlamesBefore(GroupStanding at, double put, IReadOnlyList<GroupAtWork> groups)
-    {
-        int weighed = standing.RouteOf(1).Find(at.Cooling, p => p.WeighingId is not null);
-        string? id = weighed < 0 ? null : standing.RouteOf(1).Places[weighed].WeighingId;
-        return groups.Count(g => g.Moments.FlameOut < put || (id is not null && g.Moments.ReadAt.ContainsKey(id)));
+        return heard;
     }
 }

@@ -12,7 +12,8 @@ namespace Calx.Practicals.Watching;
 
 /// <summary>
 /// Whether a student is asked to look at a reading again (docs/methods/watching.md). A reading is most implausible when a slip
-/// of the pen explains it so much better than everything else that can go wrong: results that are odd for another reason are not asked about. One ordinary reading in ten is asked about as well.
+/// of the pen explains it so much better than everything else that can go wrong: results that are odd for another reason are
+/// not asked about. One ordinary reading in ten is asked about as well.
 /// </summary>
 internal sealed class QueryRule
 {
@@ -64,7 +65,7 @@ internal sealed class QueryRule
             return new ReadingQuery.LookAgain(isImplausible: true);
         }
 
-        return IsAskedAnyway(entry) ? new ReadingQuery.LookAgain(isImplausible: false) : new ReadingQuery.None();
+        return IsAskedAnyway(seed, entry) ? new ReadingQuery.LookAgain(isImplausible: false) : new ReadingQuery.None();
     }
 
     /// <summary>By how much the readings so far, this one among them, multiply the odds that this one is a slip of the pen.</summary>
@@ -113,6 +114,6 @@ internal sealed class QueryRule
     }
 
     /// <summary>Ordinary readings are chosen by the id of their entry, so that sending one again asks the same.</summary>
-    private bool IsAskedAnyway(UInt128 entry) =>
+    public static bool IsAskedAnyway(ulong seed, UInt128 entry) =>
         new LessonDraws(seed ^ (ulong)(entry >> 64) ^ (ulong)(entry & ulong.MaxValue), 0).Even(0, 0) < AskedAnyway;
 }

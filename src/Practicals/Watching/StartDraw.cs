@@ -23,6 +23,10 @@ internal sealed class StartDraw
     private readonly RouteState probe = new();
     private readonly double[] ends;
     private readonly double[] arrived;
+    private readonly double[] lasts;
+    private readonly int[] attempts;
+    private readonly bool[] served;
+    private readonly Dictionary<int, double[]> frees;
     private readonly double[] keys;
     private ulong seed;
     private int lesson;
@@ -38,6 +42,10 @@ internal sealed class StartDraw
         ends = new double[scene.Groups.Max(g => g.Chain.Places.Count) + 1];
         arrived = new double[scene.Groups.Count];
         keys = new double[scene.Groups.Count];
+        lasts = new double[scene.Groups.Count];
+        attempts = new int[scene.Groups.Count];
+        served = new bool[scene.Groups.Count];
+        frees = scene.Queues.ToDictionary(q => q, q => new double[scene.UnitsOf(q)]);
         Start = new LessonStart(scene.Groups.Count);
         Places = new int[scene.Groups.Count];
     }
@@ -104,28 +112,27 @@ internal sealed class StartDraw
         }
     }
 
-    /// <summary>Draws the steps since the last thing heard until the next has not come yet.</summary>
+    /// <summary>Draws the steps since the last thing heard until the next has not come yet. Whether a reading for which others may
+    /// wait too has come is seen once all groups are drawn.</summary>
     private void Walk(int g, KnownGroup known, GroupStart start)
     {
         GroupChain chain = known.Chain;
-        bool crowded = scene.IsCrowded(chain.Queue);
-        double bestKey = 0;
+        int bestAttempt = 0;
         double best = double.NegativeInfinity;
         for (int t = 0; t < MostDraws; t++)
         {
             double since = Lay(g, known, KeyOf(t));
             double heard = since + ends[chain.Places.Count];
-            // Where others wait for the same balance too, a group may have come to it long ago.
-            if (since > scene.Moment.Now || !chain.IsHeard || crowded || heard > scene.Moment.Now)
+            if (since > scene.Moment.Now || !chain.IsHeard || chain.Queue >= 0 || heard > scene.Moment.Now)
             {
                 Take(g, known, start, since, t);
                 return;
             }
 
-            (best, bestKey) = heard > best ? (heard, t) : (best, bestKey);
+            (best, bestAttempt) = heard > best ? (heard, t) : (best, bestAttempt);
         }
 
-        Take(g, known, start, Lay(g, known, KeyOf((int)bestKey)), (int)bestKey);
+        Take(g, known, start, Lay(g, known, KeyOf(bestAttempt)), bestAttempt);
     }
 
     /// <summary>Lays a draw of the chain out: the minutes at which its places end, from its beginning.</summary>
@@ -139,7 +146,10 @@ internal sealed class StartDraw
         ends[0] = 0;
         for (int i = 0; i < known.Chain.Places.Count; i++)
         {
-            end += times.Of(g, known.Chain.Places[i].Step, At(known.Chain.Places[i]));
+            RoutePlace place = known.Chain.Places[i];
+            // Waits on the way to the next thing heard are past and not heard of: the plan's mean stands for them.
+            bool isQueue = known.Chain.Queue >= 0 && i == known.Chain.Places.Count - 1;
+            end += times.Of(g, place.Step, At(place)) + (isQueue ? 0 : scene.WaitAt(place));
             ends[i + 1] = end;
         }
 
@@ -156,6 +166,7 @@ internal sealed class StartDraw
     private void Take(int g, KnownGroup known, GroupStart start, double since, int attempt)
     {
         start.Draws = attempt == 0 ? null : KeyOf(attempt);
+        attempts[g] = attempt;
         double lasted = scene.Moment.Now - since;
         if (lasted < 0)
         {
@@ -179,6 +190,7 @@ internal sealed class StartDraw
             start.Rounds = RoundsOf(g, known, chain.Places[i]);
             start.Rest = Math.Max(0, ends[i + 1] - lasted);
             arrived[g] = waits ? since + ends[i] : double.NaN;
+            lasts[g] = ends[i + 1] - ends[i];
         }
     }
 
@@ -219,49 +231,64 @@ internal sealed class StartDraw
         return Math.Max(least, reheats is null ? scene.Plan.Heatings : least);
     }
 
-    /// <summary>Of those at a balance, as many as there are balances have begun, those first who came first; the rest of their time
-    /// is drawn given how long it has lasted.</summary>
+    /// <summary>Serves those who have come to a balance, since it last became free, in the order in which they came. Who would have
+    /// read by now has not, so that group is drawn anew, until nobody would have.</summary>
     private void Serve()
     {
         foreach (int queue in scene.Queues)
         {
-            int served = 0;
-            int units = scene.UnitsOf(queue);
-            while (served < units && FirstWaiting(queue) is int g && g >= 0)
+            double[] free = frees[queue];
+            while (FirstHeard(queue, free) is int g && g >= 0)
             {
-                if (scene.IsCrowded(queue))
+                if (attempts[g] + 1 >= MostDraws)
                 {
-                    // When the balance last became free, or when it came.
-                    Begun(g, Math.Max(arrived[g], scene.FreedBefore(queue, units - served)));
+                    // It is overdue: it reads now.
+                    lasts[g] = double.PositiveInfinity;
+                    continue;
                 }
 
                 arrived[g] = double.NaN;
-                served++;
+                int attempt = attempts[g] + 1;
+                Take(g, scene.Groups[g], Start.Groups[g], Lay(g, scene.Groups[g], KeyOf(attempt)), attempt);
             }
         }
-
-        for (int g = 0; g < arrived.Length; g++)
-        {
-            // Whoever waits takes its whole time once it is its turn.
-            Start.Groups[g].Rest = double.IsNaN(arrived[g]) ? Start.Groups[g].Rest : null;
-        }
     }
 
-    private void Begun(int g, double began)
+    /// <summary>Serves a queue in the past.</summary>
+    /// <returns>The first group that would have read by now; -1 where none would: then those being served have what is left of their
+    /// time, and those who wait their whole time.</returns>
+    private int FirstHeard(int queue, double[] free)
     {
-        RoutePlace place = scene.Groups[g].Chain.Places[^1];
-        GroupStart start = Start.Groups[g];
-        times.Begin(seed, start.Draws ?? lesson);
-        (probe.Trial, probe.Rounds) = (start.Trial, start.Rounds);
-        start.Rest = times.Rest(g, place.Step, At(place), Math.Max(0, scene.Moment.Now - began));
+        for (int i = 0; i < free.Length; i++)
+        {
+            free[i] = scene.FreedBefore(queue, i + 1);
+        }
+
+        Array.Clear(served);
+        while (NextWaiting(queue) is int g && g >= 0)
+        {
+            served[g] = true;
+            int first = Array.IndexOf(free, free.Min());
+            double begins = Math.Max(arrived[g], free[first]);
+            double ends = double.IsInfinity(lasts[g]) ? scene.Moment.Now : begins + lasts[g];
+            if (begins <= scene.Moment.Now && ends <= scene.Moment.Now && !double.IsInfinity(lasts[g]))
+            {
+                return g;
+            }
+
+            Start.Groups[g].Rest = begins <= scene.Moment.Now ? ends - scene.Moment.Now : null;
+            free[first] = ends;
+        }
+
+        return -1;
     }
 
-    private int FirstWaiting(int queue)
+    private int NextWaiting(int queue)
     {
         int first = -1;
         for (int g = 0; g < arrived.Length; g++)
         {
-            bool waits = !double.IsNaN(arrived[g]) && scene.Groups[g].Chain.Queue == queue;
+            bool waits = !served[g] && !double.IsNaN(arrived[g]) && scene.Groups[g].Chain.Queue == queue;
             first = waits && (first < 0 || arrived[g] < arrived[first]) ? g : first;
         }
 
@@ -274,8 +301,8 @@ internal sealed class StartDraw
         for (int g = 0; g < keys.Length; g++)
         {
             Start.Order[g] = g;
-            keys[g] = !double.IsNaN(arrived[g]) ? arrived[g]
-                : Start.Groups[g].Rest is not null ? double.NegativeInfinity : double.MaxValue;
+            keys[g] = Start.Groups[g].Rest is not null ? double.NegativeInfinity
+                : double.IsNaN(arrived[g]) ? double.MaxValue : arrived[g];
         }
 
         for (int i = 1; i < keys.Length; i++)

@@ -40,7 +40,8 @@ public sealed class TypicalPace
             ? $"The class works as fast as planned ({Heard})."
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"The class takes {100 * Math.Abs(seen - 1):F0} % {(seen > 1 ? "longer" : "less time")} than planned ({Heard}); what is left is taken to last {Factor:F2} times as long.");
+                $"The class takes {100 * Math.Abs(seen - 1):F0} % {(seen > 1 ? "longer" : "less time")} than planned ({Heard}); "
+                + $"what is left is taken to last {Factor:F2} times as long.");
 
     private string Heard => Groups == 1 ? "one group heard" : string.Create(CultureInfo.InvariantCulture, $"{Groups} groups heard");
 

@@ -3,35 +3,68 @@ using static Calx.Engine.Tests.Practicals.Watching.Bench;
 
 namespace Calx.Engine.Tests.Practicals.Watching;
 
-/// <summary>Who needs the teacher first.</summary>
+/// <summary>What needs the teacher, and in which order.</summary>
 public sealed class AttentionTests
 {
+    private const string Weighed = "empty=28.60@15 before=28.84@18 after=28.99@45 after2=29.00@62";
+
     [Fact]
-    public void What_is_dangerous_comes_first_then_who_waits_longest()
+    public void One_thing_is_said_and_the_most_urgent_wins()
     {
-        GroupAtWork[] groups =
-        [
-            Group("empty=28.60@15", number: 1),
-            Group("empty=28.60@15 before=28.84@18 after=28.98@45", number: 2),
-            Group("empty=28.60@15 before=28.84@18", lit: 25, number: 3, calls: new GroupCalls(help: 40)),
-            Group("empty=28.60@15 before=28.84@18", lit: 25, number: 4, calls: new GroupCalls(help: 38)),
-            Group("empty=28.60@15 before=28.84@18", lit: 25, number: 5, observations: ["cracked"]),
-            Group("empty=28.60@15 before=28.84@18", lit: 25, number: 6, calls: new GroupCalls(broken: 44)),
-            Group("empty=28.60@15 before=28.84@18", lit: 25, number: 7, calls: new GroupCalls(correction: 41)),
-        ];
-        LessonMoment moment = At(46);
-        IReadOnlyList<Attention> order = Attention.InOrder(groups.Reverse().Select(g => Watch.AttentionFor(g, Watch.AdviceFor(g, moment), moment)));
-        Assert.Equal([5, 6, 4, 3, 7, 2], order.Take(6).Select(a => a.Group));
-        Assert.Equal(
-            [AttentionKind.Stop, AttentionKind.BrokenVessel, AttentionKind.HelpAsked, AttentionKind.HelpAsked, AttentionKind.CorrectionAsked, AttentionKind.DecisionWaiting],
-            order.Take(6).Select(a => a.Kind));
+        // From nothing to everything at once: each addition outranks the one before.
+        LessonMoment now = At(72, lastHeating: 70);
+        Assert.Equal(AttentionKind.Nothing, Of(Group("empty=28.60@70"), now).Kind);
+        Assert.Equal(AttentionKind.DecisionWaiting, Of(Group(Weighed), now).Kind);
+        Assert.Equal(AttentionKind.QueriedTwice, Of(Group(Weighed, calls: new GroupCalls(queries: 2)), now).Kind);
+        Assert.Equal(AttentionKind.CorrectionAsked, Of(Group(Weighed, calls: new GroupCalls(correction: 70, queries: 2)), now).Kind);
+        Assert.Equal(AttentionKind.StillHeating, Of(Group(Weighed, lit: 66, calls: new GroupCalls(correction: 70)), now).Kind);
+        Assert.Equal(AttentionKind.HelpAsked, Of(Group(Weighed, lit: 66, calls: new GroupCalls(help: 71, correction: 70)), now).Kind);
+        Assert.Equal(AttentionKind.BrokenVessel, Of(Group(Weighed, calls: new GroupCalls(help: 71, broken: 71.5)), now).Kind);
+        Assert.Equal(AttentionKind.Stop, Of(Group(Weighed, observations: ["cracked"], calls: new GroupCalls(help: 71, broken: 71.5)), now).Kind);
     }
 
     [Fact]
-    public void Who_still_heats_after_the_last_call_is_named()
+    public void A_flame_before_the_last_call_needs_nobody()
     {
-        GroupAtWork group = Group("empty=28.60@15 before=28.84@18 after=28.95@45", lit: 68);
-        LessonMoment moment = At(75, lastHeating: 65);
-        Assert.Equal(AttentionKind.StillHeating, Watch.AttentionFor(group, Watch.AdviceFor(group, moment), moment).Kind);
+        Assert.Equal(AttentionKind.Nothing, Of(Group(Weighed, lit: 66), At(70, lastHeating: 70)).Kind);
+        Assert.Equal(AttentionKind.Nothing, Of(Group(Weighed, lit: 66, flameOut: 69), At(72, lastHeating: 70)).Kind);
     }
+
+    [Fact]
+    public void A_group_that_decided_does_not_wait_for_a_decision()
+    {
+        Assert.Equal(AttentionKind.Nothing, Of(Group(Weighed, decided: new OwnDecision("after2", false, 63)), At(64)).Kind);
+    }
+
+    [Fact]
+    public void Longer_than_everything_up_to_the_next_reading_can_take_is_too_long()
+    {
+        // Weighing with the magnesium takes 2 min at most, and 3 min of patience.
+        Assert.Equal(AttentionKind.Nothing, Of(Group("empty=28.60@15"), At(20)).Kind);
+        Attention late = Of(Group("empty=28.60@15"), At(21));
+        Assert.Equal((AttentionKind.WaitingLong, 15.0), (late.Kind, late.SinceMinute));
+        Assert.Equal("Nothing heard for 6 min at 'weigh with the magnesium': longer than usual.", late.Sentence);
+    }
+
+    [Fact]
+    public void Groups_come_in_the_order_of_need_then_of_waiting_then_of_their_numbers()
+    {
+        Attention[] given =
+        [
+            new(4, AttentionKind.Nothing, "", null), new(3, AttentionKind.HelpAsked, "", 20), new(2, AttentionKind.HelpAsked, "", 18),
+            new(1, AttentionKind.DecisionWaiting, "", 5), new(6, AttentionKind.HelpAsked, "", 18), new(5, AttentionKind.Stop, "", 30),
+        ];
+        Assert.Equal([5, 2, 6, 3, 1, 4], Attention.InOrder(given).Select(a => a.Group));
+        Assert.Equal([5, 2, 6, 3, 1, 4], Attention.InOrder(given.Reverse()).Select(a => a.Group));
+    }
+
+    [Fact]
+    public void The_sentence_says_how_long_ago()
+    {
+        Assert.Equal("Asked for help 3 min ago.", Of(Group("", calls: new GroupCalls(help: 17)), At(20)).Sentence);
+        Assert.Equal("Asked for help just now.", Of(Group("", calls: new GroupCalls(help: 19.5)), At(20)).Sentence);
+    }
+
+    private static Attention Of(GroupAtWork group, LessonMoment moment) =>
+        Watch.AttentionFor(group, Watch.AdviceFor(group, moment), moment);
 }

@@ -15,6 +15,10 @@ internal static class Bench
 
     public static Practical Magnesium => BuiltInPracticals.Find("magnesium-oxide")!;
 
+    /// <summary>The same with vessels that do not break.</summary>
+    public static Practical Unbroken { get; } = PracticalReader.Read(
+        Magnesium.SourceText.Replace("breaks: 0.04, startsAgain: true", "breaks: 0.04", StringComparison.Ordinal), "unbroken.yaml").Practical!;
+
     public static PlanSettings Plan { get; } =
         new PlanSettings(Magnesium, 12, [Centigram, Centigram], 100).WithPrepared(true);
 

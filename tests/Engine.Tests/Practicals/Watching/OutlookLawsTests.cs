@@ -44,48 +44,50 @@ public sealed class OutlookLawsTests
     [Fact]
     public void A_later_bell_never_lessens_the_chance_and_moves_the_calls_with_it()
     {
+        // Where vessels break, a later bell lets groups start again that would have joined others, and so may end later.
+        var unbroken = new LessonWatch(
+            new PlanSettings(Unbroken, 12, [Centigram, Centigram], 100).WithPrepared(true), AtomicWeights.Iupac2024, seed: 5);
         double before = -1;
         LastCalls? calls = null;
-        double at = 0;
-        foreach (double bell in (double[])[90, 110, 130, 140, 150, 160, 170, 180])
+        foreach (double bell in (double[])[90, 100, 110, 120, 130, 140, 150, 160, 170])
         {
-            LessonOutlook outlook = Watch.Outlook(HalfWay, At(40, bell), 400);
-            // A later bell lets new starts begin that an earlier one forbids, so a few lessons in a hundred end later for it.
-            Assert.True(outlook.Fits.Value >= before - 0.02, $"{bell}: {outlook.Fits.Value} after {before}");
-            Assert.Equal(calls?.Reheat + (bell - at) ?? outlook.Calls.Reheat, outlook.Calls.Reheat);
-            (before, calls, at) = (outlook.Fits.Value, outlook.Calls, bell);
+            LessonOutlook outlook = unbroken.Outlook(HalfWay, At(40, bell), 400);
+            Assert.True(outlook.Fits.Value >= before);
+            Assert.Equal(calls?.Reheat + 10 ?? outlook.Calls.Reheat, outlook.Calls.Reheat);
+            (before, calls) = (outlook.Fits.Value, outlook.Calls);
         }
 
-        Assert.True(before > 0.9, $"{before}");
+        Assert.True(before > 0.9);
     }
 
     /// <summary>
     /// One step from 4 to 12 min, most often 6: a beta law with shapes 2 and 4, whose survival at x of the range is
-    /// (1 - x)^4 (1 + 4x). After 8 min x = 0.5, survival 0.1875; of those that last longer half last to survival 0.09375, that is
-    /// 8.732 min, and nine in ten to survival 0.01875.
+    /// (1 - x)^4 (1 + 4x). After 8 min x = 0.5 and the survival is 0.1875; of those that last longer, half last to where it is
+    /// 0.09375, and nine in ten to where it is 0.01875.
     /// </summary>
     [Fact]
     public void A_step_that_has_lasted_so_long_goes_on_by_its_law_given_that()
     {
         const string steps = """
               - { id: weigh-before, label: weigh, minutes: [1, 1, 1], kit: { balance: 1 }, reading: before, standing: judgement }
+              - { id: fetch, label: fetch a rod, minutes: [1, 1, 1], kit: {}, standing: judgement }
               - { id: stir, label: stir, minutes: [4, 6, 12], kit: {}, standing: judgement }
               - { id: weigh-after, label: weigh, minutes: [0.001, 0.001, 0.001], kit: { balance: 1 }, reading: after, standing: judgement }
             """;
         Practical practical = Given.WithSteps(steps);
         var lesson = new LessonWatch(new PlanSettings(practical, 1, Given.Balances(1), 60).WithHeatings(1), AtomicWeights.Iupac2024, 3);
         LessonOutlook outlook = lesson.Outlook(
-            [Group("before=28.84@10", practical: practical)], new LessonMoment(18, 60, 9), 20_000);
+            [Group("before=28.84@9", practical: practical)], new LessonMoment(18, 60, 8), 20_000);
         Assert.Equal(10 + Quantile(0.09375), outlook.Groups[0].NextReading!.Value.Median, 0.03);
         Assert.Equal(10 + Quantile(0.01875), outlook.Groups[0].NextReading!.Value.Ninth, 0.05);
 
-        // Told of the step alone the law is the same.
+        // Told of the step itself the law is the same, whenever the reading before it was taken.
         LessonOutlook told = lesson.Outlook(
             [Group("before=28.84@8", told: new ToldStep("stir", 10), practical: practical)], new LessonMoment(18, 60, 7), 20_000);
         Assert.Equal(10 + Quantile(0.09375), told.Groups[0].NextReading!.Value.Median, 0.03);
 
         // Longer than the longest: it is due.
-        LessonOutlook due = lesson.Outlook([Group("before=28.84@10", practical: practical)], new LessonMoment(25, 60, 9), 100);
+        LessonOutlook due = lesson.Outlook([Group("before=28.84@9", practical: practical)], new LessonMoment(25, 60, 8), 100);
         Assert.InRange(due.Groups[0].NextReading!.Value.Ninth, 25, 25.01);
 
         // By bisection of the survival, which no code of the program knows.
@@ -127,9 +129,9 @@ public sealed class OutlookLawsTests
         double constant = Done(Group("empty=28.60@15 before=28.84@18 after=28.98@45 after2=28.98@62"), 70);
         Assert.True(heats > stops + 15);
         Assert.True(undecided > stops + 15);
-        // Deciding took until minute 63; without it the group went on when it had weighed, at 62.
-        Assert.Equal(stops - 1, late, 1);
-        Assert.Equal(stops - 1, constant, 1);
+        // It stopped a minute after its weighing.
+        Assert.Equal(stops, late + 1, 0.2);
+        Assert.Equal(late, constant, 0.2);
 
         static double Done(GroupAtWork group, double call) =>
             Watch.Outlook([.. HalfWay[1..], group], At(64, lastHeating: call), 200).Groups[0].Done!.Value.Median;
