@@ -47,8 +47,14 @@
 
   async function ask() {
     const now = query();
-    if (now === shown) return;
+    // Given up first: figures on their way must not come in under a form that has gone back to what is shown.
     asked?.abort();
+    if (now === shown) {
+      figures.removeAttribute("aria-busy");
+      placeFaults();
+      say("");
+      return resume();
+    }
     asked = new AbortController();
     const { signal } = asked;
     figures.setAttribute("aria-busy", "true");
@@ -69,9 +75,16 @@
     }
   }
 
+  // The ways of the figures that are shown, where they had not come yet.
+  function resume() {
+    asked = new AbortController();
+    return ways(asked.signal).catch(trouble => {
+      if (trouble.name !== "AbortError") say("No answer from the program about ways out.");
+    });
+  }
+
   form.addEventListener("input", () => { clearTimeout(waiting); waiting = setTimeout(ask, 350); });
   form.addEventListener("change", () => { clearTimeout(waiting); waiting = setTimeout(ask, 30); });
   form.addEventListener("submit", event => { event.preventDefault(); clearTimeout(waiting); ask(); });
-  asked = new AbortController();
-  ways(asked.signal).catch(() => {});
+  resume();
 })();
