@@ -1,3 +1,5 @@
+using Calx.App.Pages.Lessons;
+using Calx.App.Pages.Practicals;
 using Calx.App.Serving;
 using Calx.Records.Storage;
 using Microsoft.AspNetCore.Builder;
@@ -23,8 +25,9 @@ public static class RecordsRoutes
             return Page(store, exports, words, null, null, words.IsFault ? StatusCodes.Status400BadRequest : StatusCodes.Status200OK);
         });
         records.MapPost("/backup", BackUp);
-        records.MapGet("/audit", async (HttpContext context, RecordStore store) => Show.Page<AuditPage>(new AuditModel(
-            [.. (await store.Audit(Lines, context.RequestAborted)).OrderByDescending(l => l.Number)])));
+        records.MapGet("/audit", async (HttpContext context, RecordStore store, LessonList lessons, Shelf shelf) => Show.Page<AuditPage>(new AuditModel(
+            [.. (await store.Audit(Lines, context.RequestAborted)).OrderByDescending(l => l.Number)],
+            await AuditNames.Now(store, lessons, shelf, context.RequestAborted))));
     }
 
     private static async Task<IResult> BackUp(HttpContext context, Exports exports)

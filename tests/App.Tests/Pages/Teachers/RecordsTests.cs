@@ -113,6 +113,31 @@ public sealed class RecordsTests
         Assert.Contains("9G", rows[0].TextContent, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task The_audit_calls_classes_members_lessons_and_balances_by_their_names()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        await screen.NewClass("9F", "Ada");
+        await screen.NewLesson();
+        await screen.Send("/balances", ("letter", "B"), ("resolution", "0.01"), ("label", ""));
+        string[] of = [.. (await screen.Page("/records/audit")).QuerySelectorAll(".audit tbody td:nth-of-type(3)").Select(c => c.TextContent)];
+        Assert.Contains("class 9F, 2026/27", of);
+        Assert.Contains("number 1 of class 9F, 2026/27", of);
+        Assert.Contains("lesson of 9F, 26 November 2026: Burning magnesium in a crucible", of);
+        Assert.Contains("balance B", of);
+    }
+
+    [Fact]
+    public async Task The_audit_keeps_the_line_of_a_lesson_that_is_gone()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await screen.NewLesson();
+        await screen.Send($"{lesson}/delete", ("typed", "9F"));
+        IElement row = (await screen.Page("/records/audit")).QuerySelectorAll(".audit tbody tr")[0];
+        Assert.Contains("lesson deleted", row.TextContent, StringComparison.Ordinal);
+        Assert.Contains($"lesson {lesson.Split('/')[^1]}", row.TextContent, StringComparison.Ordinal);
+    }
+
     /// <summary>Sends a file as the page does.</summary>
     internal static async Task<HttpResponseMessage> Import(TeachersScreen screen, byte[] zip)
     {
