@@ -68,6 +68,18 @@ public sealed class FindingsTests
     }
 
     [Fact]
+    public async Task The_history_says_how_many_groups_are_in_the_value_and_writes_an_interval_as_finely_as_the_value()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        await Taught(screen);
+        string[] cells = [.. (await screen.Page("/practicals/magnesium-oxide/history")).QuerySelectorAll("tbody td.n").Select(c => c.TextContent.Trim())];
+        // Group 4 lost nearly all that it gained, and is set aside.
+        Assert.Equal("3 of 4", cells[2]);
+        int decimals = Decimals(cells[0].Split(' ')[0]);
+        Assert.All(cells[1].Split(" to "), end => Assert.Equal(decimals, Decimals(end)));
+    }
+
+    [Fact]
     public async Task Slips_have_one_for_each_group()
     {
         await using TeachersScreen screen = await TeachersScreen.Start();
@@ -76,6 +88,8 @@ public sealed class FindingsTests
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal(7, (await TeachersScreen.Parsed(answer)).QuerySelectorAll("article.slip").Length);
     }
+
+    private static int Decimals(string number) => number.Length - 1 - number.IndexOf('.', StringComparison.Ordinal);
 
     private static async Task<string> Taught(TeachersScreen screen)
     {
