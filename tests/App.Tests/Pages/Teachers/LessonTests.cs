@@ -109,6 +109,18 @@ public sealed class LessonTests
         Assert.Empty(await Entries(screen, lesson));
     }
 
+    [Fact]
+    public async Task Groups_that_are_made_are_put_elsewhere_by_one_tap_only_after_a_question()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        await screen.NewClass("9F", "Ada", "Ben");
+        string lesson = await screen.NewLesson("?groups=4");
+        Assert.All((await screen.Page(lesson)).QuerySelectorAll($"form[action='{lesson}/groups']"), f => Assert.Null(f.GetAttribute("data-ask")));
+        IElement[] ways = [.. (await screen.After($"{lesson}/members/1", ("group", "2"))).QuerySelectorAll($"form[action='{lesson}/groups']")];
+        Assert.Equal(3, ways.Length);
+        Assert.All(ways, f => Assert.Contains("everybody", f.GetAttribute("data-ask"), StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("in-order")]
     [InlineData("drawn")]
