@@ -6,7 +6,7 @@ namespace Calx.App.Pages.Home;
 /// <param name="Today">This day.</param>
 /// <param name="Open">Lessons that run or whose door is open.</param>
 /// <param name="Next">Lessons of today and later that have not begun.</param>
-/// <param name="Last">Lessons that were held last.</param>
+/// <param name="Last">Lessons of earlier days, and those that are over; the latest first.</param>
 /// <param name="HasClasses">Whether there is a class.</param>
 public sealed record HomeModel(
     DateOnly Today, IReadOnlyList<OpenLesson> Open, IReadOnlyList<LessonRow> Next, IReadOnlyList<LessonRow> Last, bool HasClasses);

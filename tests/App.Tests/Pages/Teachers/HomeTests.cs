@@ -32,6 +32,14 @@ public sealed class HomeTests
     }
 
     [Fact]
+    public async Task A_new_lesson_can_be_made_while_another_is_on()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start(new FixedClock(new DateTimeOffset(2026, 11, 26, 9, 0, 0, TimeSpan.Zero)));
+        await screen.Send($"{await screen.NewLesson()}/door");
+        Assert.NotNull((await screen.Page("/")).QuerySelector("main a[href='/lessons/new']"));
+    }
+
+    [Fact]
     public async Task A_lesson_that_has_ended_is_on_no_longer()
     {
         await using TeachersScreen screen = await TeachersScreen.Start(new FixedClock(new DateTimeOffset(2026, 11, 26, 9, 0, 0, TimeSpan.Zero)));
@@ -41,6 +49,6 @@ public sealed class HomeTests
         await screen.Send($"{lesson}/end");
         IDocument page = await screen.Page("/");
         Assert.DoesNotContain("On now", page.Body!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("Held last", page.Body.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Earlier", page.Body.TextContent, StringComparison.Ordinal);
     }
 }
