@@ -114,7 +114,7 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
         return same ? Text.Of(number) : $"{Text.Of(number)}<br/><small>written {Text.Of(reading.AsWritten.Trim())}</small>";
     }
 
-    private static string Remarks(GroupFindings group)
+    private string Remarks(GroupFindings group)
     {
         var parts = new List<string>();
         if (group.IsAnomalous)
@@ -125,11 +125,14 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
         parts.AddRange(group.Contradictions.Select(Text.OfSentence));
         if (group.Readings.Remarks.Observations.Count > 0)
         {
-            parts.Add(Text.Of($"Noted: {string.Join("; ", group.Readings.Remarks.Observations)}."));
+            parts.Add(Text.Of($"Noted: {string.Join("; ", group.Readings.Remarks.Observations.Select(Seen))}."));
         }
 
         return string.Join(' ', parts);
     }
+
+    /// <summary>What was tapped in a lesson comes as the practical's id and is said in its words; what was written stays as written.</summary>
+    private string Seen(string observation) => findings.Practical.Observations.FirstOrDefault(o => o.Id == observation)?.Label ?? observation;
 
     private IEnumerable<(string BaseId, int Occurrence)> Readings()
     {

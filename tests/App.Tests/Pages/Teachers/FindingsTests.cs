@@ -42,6 +42,17 @@ public sealed class FindingsTests
     }
 
     [Fact]
+    public async Task What_a_group_saw_is_said_in_words_and_not_by_the_practicals_id()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await Taught(screen);
+        await screen.Send($"{lesson}/write", ("id", NewEntryId.Draw().ToString()), ("kind", "observation"), ("group", "1"), ("trial", "1"), ("what", "smoke-seen"), ("seen", "yes"), ("back", lesson));
+        string text = (await screen.Page($"{lesson}/findings?all=yes")).QuerySelector(".report")!.TextContent;
+        Assert.Contains("Noted: white smoke was seen.", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("smoke-seen", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_report_is_a_file_that_needs_nothing_else()
     {
         await using TeachersScreen screen = await TeachersScreen.Start();
