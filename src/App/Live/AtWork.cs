@@ -18,13 +18,11 @@ public static class AtWork
     {
         GroupState state = view.State.Group(number);
         var readAt = new Dictionary<string, double>(StringComparer.Ordinal);
-        var readings = new List<TakenReading>();
         string? letter = null;
-        foreach ((ReadingDefinition reading, int occurrence, string id) in view.Weighings)
+        foreach ((_, _, string id) in view.Weighings)
         {
             if (view.Reading(number, id) is { Entry.Content: EntryContent.Reading taken } kept)
             {
-                readings.Add(new TakenReading(reading.Id, occurrence, taken.Written, taken.Unit, balance: taken.Balance));
                 readAt[id] = view.MinuteAt(WhenTyped.Of(kept)) ?? 0;
                 letter = taken.Balance ?? letter;
             }
@@ -34,8 +32,7 @@ public static class AtWork
             number,
             state.Trial,
             balances.Of(onBalance ?? letter) ?? view.Room.Plan.Balances[(number - 1) % view.Room.Plan.Balances.Count],
-            new GroupReadings(
-                FormattableString.Invariant($"{number}"), null, readings, remarks: new GroupRemarks(observations: [.. view.SeenBy(number)])),
+            view.ReadingsOf(number),
             Moments(view, state, readAt),
             Condition(view, state, number),
             Calls(view, state));

@@ -6,7 +6,7 @@ using Calx.Records;
 namespace Calx.App.Live;
 
 /// <summary>
-/// The id of the entry that a teacher's button will make. It is the same each time the page is shown until the journal has
+/// The id of the entry that a form or button will make. It is the same each time the page is shown until the journal has
 /// grown, so that a part of the page that says the same stays in its place, and a double click is one entry. A key that is
 /// drawn at each start keeps everybody else from taking the id first.
 /// </summary>

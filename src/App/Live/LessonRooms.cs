@@ -39,7 +39,10 @@ public sealed class LessonRooms : IDisposable
             rooms.Clear();
         }
 
-        return rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
+        LessonRoom room = rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
+        // Beside the page that is asked for, so that the first reading of the lesson does not wait for the engine.
+        _ = Task.Run(room.Watch.WarmUp, CancellationToken.None);
+        return room;
     }
 
     public void Dispose()

@@ -59,11 +59,11 @@ public sealed class LessonView
         Cell(group, weighing)?.Current is { Entry.Content: EntryContent.Reading } kept ? kept : null;
 
     /// <summary>Ids of what a group has seen in its present trial.</summary>
-    public IEnumerable<string> SeenBy(int group) => cells[(group, State.Group(group).Trial)]
-        .Where(c => c.Current.Entry.Content is EntryContent.Observation && IsSeen(c)).Select(c => c.Cell.What);
+    public IReadOnlyList<string> SeenBy(int group) => ReadingsOf(group).Remarks.Observations;
 
-    /// <summary>An observation may be taken back and noted again: what was said last holds.</summary>
-    private static bool IsSeen(CellState cell) => cell.History[^1].Entry.Content is EntryContent.Observation { Seen: true };
+    /// <summary>A group's readings and observations of its present trial, as the engine takes them.</summary>
+    public GroupReadings ReadingsOf(int group) => LessonReadings.OfGroup(
+        FormattableString.Invariant($"{group}"), null, [.. cells[(group, State.Group(group).Trial)]], Practical);
 
     /// <summary>Every weighing of the sheet, repeats one by one, in the order of the practical.</summary>
     public IEnumerable<(ReadingDefinition Reading, int Occurrence, string Id)> Weighings =>

@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using Calx.Practicals.Readings;
 using Calx.Practicals.Watching;
-using Calx.Records.Storage;
 
 namespace Calx.App.Live;
 
@@ -9,7 +8,7 @@ namespace Calx.App.Live;
 /// Asks the engine about a lesson, once for all who look at it: the answer is kept until the lesson moves on, and for at most
 /// ten seconds, since minutes pass.
 /// </summary>
-public sealed class LiveDesk(RecordStore store, TimeProvider clock)
+public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(10);
 
@@ -40,7 +39,7 @@ public sealed class LiveDesk(RecordStore store, TimeProvider clock)
 
     private async Task<LiveFacts> Ask(LessonView view, Kept of, CancellationToken cancellation)
     {
-        var balances = new LetteredBalances(await store.Balances(cancellation));
+        LetteredBalances balances = await school.Now(cancellation);
         LessonWatch watch = view.Room.Watch;
         GroupAtWork[] groups = [.. view.Groups.Select(g => AtWork.Of(view, balances, g))];
         LessonState state = view.State;

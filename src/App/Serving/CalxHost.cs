@@ -67,7 +67,8 @@ public static class CalxHost
         services.AddSingleton<TeachersKey>(_ => new TeachersKey(store, options.OpenToRoom));
         services.AddSingleton<Cookies>();
         services.AddSingleton<GuessLimit>();
-        services.AddSingleton(new SameOrigin(() => RoomAddresses.All(options.OpenToRoom)));
+        services.AddSingleton<OwnHosts>();
+        services.AddSingleton<SameOrigin>();
         services.AddSingleton<Gate>();
         services.AddSingleton<SafetyGate>();
         services.AddSingleton<LessonRooms>();

@@ -9,12 +9,12 @@ namespace Calx.App.Serving;
 /// The host that was asked for must be one that the program goes by, so that a foreign name which somebody points at this
 /// machine reaches nothing.
 /// </summary>
-public sealed class SameOrigin(Func<IReadOnlyCollection<string>> ownHosts)
+public sealed class SameOrigin(OwnHosts hosts)
 {
     /// <summary>Whether a request may go on; where not, why, for the person.</summary>
     public string? Refusal(HttpRequest request)
     {
-        if (!ownHosts().Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
+        if (!hosts.Now().Contains(request.Host.Host, StringComparer.OrdinalIgnoreCase))
         {
             return $"This program does not go by the name '{Short(request.Host.Host)}'. Type the address as it stands on the teacher's screen.";
         }

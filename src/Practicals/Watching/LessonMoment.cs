@@ -28,7 +28,4 @@ public sealed record LessonMoment
 
     /// <summary>After this minute nobody is told to heat again, or null.</summary>
     public double? LastHeatingStartsBy { get; }
-
-    /// <summary>Minutes to the bell; negative once it has rung.</summary>
-    public double ToTheBell => Bell - Now;
 }

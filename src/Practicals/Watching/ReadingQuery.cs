@@ -1,3 +1,5 @@
+using Calx.Practicals.Readings;
+
 namespace Calx.Practicals.Watching;
 
 /// <summary>What is asked of a student who has typed a reading. The reading is kept in any case. A closed set.</summary>
@@ -21,7 +23,7 @@ public abstract record ReadingQuery
     public sealed record WrongDecimals : ReadingQuery
     {
         internal WrongDecimals(int decimals)
-            : base($"Your balance shows {QueryWords.Decimals(decimals)}. Look again and type all you see.") => Decimals = decimals;
+            : base($"Your balance shows {DecimalsInWords.Of(decimals)}. Look again and type all you see.") => Decimals = decimals;
 
         /// <summary>How many the balance shows.</summary>
         public int Decimals { get; }

@@ -16,18 +16,27 @@ public static class LessonReadings
         bool severalTrials = groups.Any(g => g.Key.Trial > 1);
         return
         [
-            .. groups.Select(g => new GroupReadings(
-                FormattableString.Invariant($"G{g.Key.Group}"),
-                severalTrials ? FormattableString.Invariant($"{g.Key.Trial}") : null,
-                [.. ReadingsOf(practical, [.. g])],
-                remarks: new GroupRemarks(observations: [.. SeenIn(practical, g)]))),
+            .. groups.Select(g => OfGroup(
+                FormattableString.Invariant($"G{g.Key.Group}"), severalTrials ? FormattableString.Invariant($"{g.Key.Trial}") : null, [.. g], practical)),
         ];
+    }
+
+    /// <summary>One group's readings and observations of one trial.</summary>
+    /// <param name="name">The name to give it.</param>
+    /// <param name="trial">The trial to name, or null.</param>
+    /// <param name="cells">Its cells of that trial.</param>
+    /// <param name="practical">The practical.</param>
+    public static GroupReadings OfGroup(string name, string? trial, IReadOnlyList<CellState> cells, Practical practical)
+    {
+        ArgumentNullException.ThrowIfNull(cells);
+        ArgumentNullException.ThrowIfNull(practical);
+        return new GroupReadings(name, trial, [.. ReadingsOf(practical, cells)], remarks: new GroupRemarks(observations: [.. SeenIn(practical, cells)]));
     }
 
     private static bool IsOfGroup(CellState cell) =>
         cell.Cell is { Group: > 0, Member: 0 } && cell.Current.Entry.Content is EntryContent.Reading or EntryContent.Observation;
 
-    private static IEnumerable<TakenReading> ReadingsOf(Practical practical, CellState[] cells)
+    private static IEnumerable<TakenReading> ReadingsOf(Practical practical, IReadOnlyList<CellState> cells)
     {
         foreach (ReadingDefinition reading in practical.Readings)
         {
@@ -42,7 +51,8 @@ public static class LessonReadings
         }
     }
 
+    /// <summary>An observation may be taken back and noted again: what was said last holds.</summary>
     private static IEnumerable<string> SeenIn(Practical practical, IEnumerable<CellState> cells) => cells
-        .Where(c => c.Current.Entry.Content is EntryContent.Observation { Seen: true } && practical.Observations.Any(o => o.Id == c.Cell.What))
+        .Where(c => c.History[^1].Entry.Content is EntryContent.Observation { Seen: true } && practical.Observations.Any(o => o.Id == c.Cell.What))
         .Select(c => c.Cell.What);
 }

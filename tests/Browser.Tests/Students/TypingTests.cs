@@ -67,6 +67,16 @@ public sealed class TypingTests(Chromium chromium)
         // Two digits changed places: 28.34 was meant.
         await phone.Type("82.34");
         ILocator ask = phone.Locator("#ask");
+        // The first reading may be one of the ordinary ones that are asked about too, and its question may still stand.
+        while (!(await ask.TextContentAsync())!.Contains("82.34", StringComparison.Ordinal))
+        {
+            await Expect(ask).ToContainTextAsync("Look again at the display.");
+            if ((await ask.TextContentAsync())!.Contains("28.10", StringComparison.Ordinal))
+            {
+                await ask.GetByRole(AriaRole.Button, new() { Name = "It is right" }).ClickAsync();
+            }
+        }
+
         await Expect(ask).ToContainTextAsync("Look again at the display.");
         await Expect(ask).Not.ToContainTextAsync(new Regex("28|odd|wrong|expected|sure"));
         await Pictures.Keep(phone, "student-look-again");

@@ -55,6 +55,18 @@ public sealed class LessonReadingsTests
         Assert.Equal(3, journal.Entries.Count);
     }
 
+    [Fact]
+    public void What_was_seen_can_be_taken_back_and_seen_again_and_the_last_word_holds()
+    {
+        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        var journal = new LessonJournal();
+        foreach (bool seen in (bool[])[true, false, true, false])
+        {
+            journal.Append(new JournalEntry(EntryId.Of((UInt128)next++), new JournalCell(1, 1, "smoke-seen"), new EntryContent.Observation(seen), "phone 1", Noon), Noon);
+            Assert.Equal(seen ? ["smoke-seen"] : [], LessonReadings.Of(journal, practical).Single().Remarks.Observations);
+        }
+    }
+
     private EntryId Type(LessonJournal journal, int group, string what, string written, EntryId? replaces = null, int trial = 1)
     {
         EntryId id = EntryId.Of((UInt128)next++);

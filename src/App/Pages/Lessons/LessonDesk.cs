@@ -6,7 +6,7 @@ using Calx.Records.Storage;
 namespace Calx.App.Pages.Lessons;
 
 /// <summary>Finds a lesson with what its pages show.</summary>
-public sealed class LessonDesk(RecordStore store, LessonRooms rooms, SafetyGate gate)
+public sealed class LessonDesk(RecordStore store, KnownBalances school, LessonRooms rooms, SafetyGate gate)
 {
     /// <summary>The room of a lesson by the id in an address, or null.</summary>
     public async Task<LessonRoom?> Room(string id, CancellationToken cancellation) =>
@@ -30,7 +30,7 @@ public sealed class LessonDesk(RecordStore store, LessonRooms rooms, SafetyGate 
     public async Task<FindingsModel> Findings(LessonRoom room, bool causes, CancellationToken cancellation)
     {
         LessonView view = await room.Now(cancellation);
-        var balances = new LetteredBalances(await store.Balances(cancellation));
+        LetteredBalances balances = await school.Now(cancellation);
         return new FindingsModel(
             view, await Class(room, cancellation), await Task.Run(() => LessonFindings.Of(view, balances, causes), cancellation), causes);
     }

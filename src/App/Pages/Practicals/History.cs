@@ -4,13 +4,12 @@ using Calx.App.Pages.Lessons;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Findings.History;
-using Calx.Records.Storage;
 using Microsoft.AspNetCore.Http;
 
 namespace Calx.App.Pages.Practicals;
 
 /// <summary>Works out what classes found with a practical; a lesson that has not moved on is not worked out again.</summary>
-public sealed class History(RecordStore store, LessonList lessons, LessonRooms rooms, Shelf shelf)
+public sealed class History(KnownBalances school, LessonList lessons, LessonRooms rooms, Shelf shelf)
 {
     /// <summary>Lessons on the page: some years of a department.</summary>
     private const int Most = 60;
@@ -26,7 +25,7 @@ public sealed class History(RecordStore store, LessonList lessons, LessonRooms r
         }
 
         LessonRow[] of = [.. (await lessons.All(cancellation)).Where(r => r.Lesson.PracticalId == id && !r.Lesson.Settings.Trial)];
-        var balances = new LetteredBalances(await store.Balances(cancellation));
+        LetteredBalances balances = await school.Now(cancellation);
         var rows = new List<HistoryRow>();
         int left = Math.Max(0, of.Length - Most);
         foreach (LessonRow row in of.Take(Most))

@@ -1,6 +1,5 @@
 using System.Globalization;
-using System.Security.Cryptography;
-using System.Text;
+using Calx.App.Live;
 using Calx.App.Serving;
 
 namespace Calx.App.Pages.Students;
@@ -11,16 +10,10 @@ namespace Calx.App.Pages.Students;
 /// </summary>
 public static class FormId
 {
-    private const int Bytes = 16;
-
     /// <summary>32 hexadecimal digits.</summary>
     /// <param name="seat">The device.</param>
     /// <param name="table">The group.</param>
     /// <param name="form">What the form is for.</param>
-    public static string Of(Seat seat, GroupTable table, string form)
-    {
-        string text = string.Create(
-            CultureInfo.InvariantCulture, $"{seat.Lesson} {seat.Device} {table.Number} {table.State.Trial} {table.Mark} {form}");
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text))[..Bytes]);
-    }
+    public static string Of(Seat seat, GroupTable table, string form) => FormEntryId.Of(
+        seat.Lesson, table.Mark, string.Create(CultureInfo.InvariantCulture, $"{seat.Device} {table.Number} {table.State.Trial} {form}"));
 }

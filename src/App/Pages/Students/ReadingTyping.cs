@@ -46,7 +46,7 @@ public static class ReadingTyping
             return null;
         }
 
-        string shows = $"Your balance shows {DecimalWords.Of(balance.Decimals)}";
+        string shows = $"Your balance shows {DecimalsInWords.Of(balance.Decimals)}";
         bool hasTooFew = reading.Written.Decimals < balance.Decimals;
         // Adding a zero with the display's decimals writes the zeros that the display shows.
         var zero = new decimal(0, 0, 0, isNegative: false, (byte)balance.Decimals);

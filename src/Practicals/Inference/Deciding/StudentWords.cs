@@ -1,6 +1,6 @@
-using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Inference.Deciding;
 
@@ -57,14 +57,6 @@ internal static class StudentWords
     {
         int decimals = posterior.Problem.Rows.Where(r => r.IsReading).Select(r => r.DivisionInGrams).DefaultIfEmpty(0.01)
             .Max(d => Math.Max(0, (int)Math.Ceiling(-Math.Log10(d) - 1e-9)));
-        string words = decimals switch
-        {
-            0 => "no decimals",
-            1 => "one decimal",
-            2 => "two decimals",
-            3 => "three decimals",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{decimals} decimals"),
-        };
-        return $"Your balance shows {words}. Look again and type all you see.";
+        return $"Your balance shows {DecimalsInWords.Of(decimals)}. Look again and type all you see.";
     }
 }
