@@ -6,11 +6,15 @@ namespace Calx.App.Live;
 
 /// <summary>
 /// Asks the engine about a lesson, once for all who look at it: the answer is kept until the lesson moves on, and for at most
-/// ten seconds, since minutes pass.
+/// ten seconds, since minutes pass. The clock's forecast, which runs hundreds of lessons, is kept for those ten seconds
+/// whatever is typed meanwhile.
 /// </summary>
 public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(10);
+
+    /// <summary>What the class puts in is learned from its readings; one group more or less hardly changes it.</summary>
+    private const int ClassmatesThatCount = 4;
 
     private readonly ConditionalWeakTable<LessonRoom, Kept> kept = [];
 
@@ -45,14 +49,15 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
         LessonState state = view.State;
         double now = view.MinuteAt(Time) ?? 0;
         double? workBegan = state.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null;
-        LessonOutlook? outlook = state.BeganAt is null || state.IsOver ? null : watch.Outlook(groups, new LessonMoment(now, view.BellMinute, workBegan));
+        LessonOutlook? outlook = state.BeganAt is null || state.IsOver
+            ? null : of.Outlook(new LessonMoment(now, view.BellMinute, workBegan), Time, moment => watch.Outlook(groups, moment));
         var moment = new LessonMoment(now, view.BellMinute, workBegan, outlook?.Calls.Heating);
         IReadOnlyList<GroupNow> nows = watch.Now(groups, moment);
         GroupReadings[] classmates = [.. groups.Where(g => g.Condition.Weighs && g.Readings.Readings.Count > 1).Select(g => g.Readings)];
         var facts = new List<GroupFacts>(groups.Length);
         foreach ((GroupAtWork group, GroupNow at) in groups.Zip(nows))
         {
-            Advice advice = of.Advice(group, moment, classmates.Length, () => watch.AdviceFor(group, moment, classmates.Length > 2 ? classmates : null));
+            Advice advice = of.Advice(group, moment, classmates.Length / ClassmatesThatCount, () => watch.AdviceFor(group, moment, classmates.Length > 2 ? classmates : null));
             facts.Add(new GroupFacts(group, at, advice, watch.AttentionFor(group, advice, moment)));
         }
 
@@ -64,6 +69,8 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
     {
         private readonly Dictionary<int, (string Key, Advice Advice)> advices = [];
         private volatile Answer? last;
+        private LessonOutlook? outlook;
+        private DateTimeOffset outlookAt;
 
         public SemaphoreSlim Gate { get; } = new(1);
 
@@ -76,8 +83,19 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
             return facts;
         }
 
+        /// <summary>The forecast, anew after ten seconds, and at once where the bell has moved or the groups have begun.</summary>
+        public LessonOutlook Outlook(LessonMoment moment, DateTimeOffset now, Func<LessonMoment, LessonOutlook> ask)
+        {
+            if (outlook is not LessonOutlook known || now - outlookAt > Longest || known.Moment.Bell != moment.Bell || known.Moment.WorkBegan != moment.WorkBegan)
+            {
+                (outlook, outlookAt) = (known = ask(moment), now);
+            }
+
+            return known;
+        }
+
         /// <summary>Advice is the dearest to work out, and changes only with the group's own readings and observations, with the
-        /// number of others that say what the class puts in, and with the last call.</summary>
+        /// number of others that say what the class puts in (by fours), and with the last call.</summary>
         public Advice Advice(GroupAtWork group, LessonMoment moment, int classmates, Func<Advice> ask)
         {
             string key = FormattableString.Invariant(

@@ -107,12 +107,13 @@
   // Minutes and seconds until or since a moment, by the clock of the program and not of this device.
   const offset = Number(document.querySelector("meta[name=calx-now]")?.content ?? Date.now()) - Date.now();
   window.calxNow = () => Date.now() + offset;
+  const secondsTo = until => Math.max(0, Math.ceil((Number(until) - window.calxNow()) / 1000));
+  window.calxLeft = until => `${Math.floor(secondsTo(until) / 60)}:${String(secondsTo(until) % 60).padStart(2, "0")}`;
   function tick() {
     for (const e of document.querySelectorAll("[data-until]")) {
-      const left = Math.max(0, Math.ceil((Number(e.dataset.until) - window.calxNow()) / 1000));
-      const text = `${Math.floor(left / 60)}:${String(left % 60).padStart(2, "0")}`;
+      const text = window.calxLeft(e.dataset.until);
       if (e.textContent !== text) e.textContent = text;
-      if (left === 0 && e.dataset.over !== "yes") { e.dataset.over = "yes"; refresh(); }
+      if (secondsTo(e.dataset.until) === 0 && e.dataset.over !== "yes") { e.dataset.over = "yes"; refresh(); }
     }
     for (const e of document.querySelectorAll("[data-since]")) {
       const text = String(Math.max(0, Math.floor((window.calxNow() - Number(e.dataset.since)) / 60000)));

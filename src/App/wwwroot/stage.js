@@ -41,6 +41,7 @@
       const time = new Date(at).toLocaleTimeString("en-GB", { hour: "2-digit", minute: "2-digit" });
       const left = make("strong", "countdown");
       left.dataset.until = String(Math.round(at));
+      left.textContent = window.calxLeft(left.dataset.until);
       const care = make("p", "", ` at ${time}. Tongs and mat every time. Nobody tests by touch.`);
       if (isHot) box.append(make("p", "", "Cool enough to weigh in "), left, care);
       else box.append(make("p", "cool", "Cool enough to weigh. Tongs and mat every time."));

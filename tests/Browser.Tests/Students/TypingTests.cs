@@ -112,6 +112,8 @@ public sealed class TypingTests(Chromium chromium)
         await lit.ClickAsync();
         await phone.Stage().Locator("form[data-what='flame-out'] button").ClickAsync();
         await Expect(phone.Stage()).ToContainTextAsync(new Regex("[0-9]+:[0-9]{2}"));
+        // It is there with the words, and not half a second after them.
+        Assert.Matches("in [0-9]+:[0-9]{2}", (await phone.Stage().TextContentAsync())!);
         await Expect(phone.Locator("body")).ToContainTextAsync(new Regex("[Tt]ongs"));
         await Pictures.Keep(phone, "student-cooling");
         lab.NothingAmiss();
