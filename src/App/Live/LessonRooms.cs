@@ -39,10 +39,7 @@ public sealed class LessonRooms : IDisposable
             rooms.Clear();
         }
 
-        LessonRoom room = rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
-        // Beside the page that is asked for, so that the first reading of the lesson does not wait for the engine.
-        _ = Task.Run(room.Watch.WarmUp, CancellationToken.None);
-        return room;
+        return rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
     }
 
     public void Dispose()

@@ -13,6 +13,9 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
 {
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(10);
 
+    /// <summary>A forecast that took every processor for itself would hold up the entries of all lessons.</summary>
+    private static readonly ParallelOptions OneThread = new() { MaxDegreeOfParallelism = 1 };
+
     /// <summary>What the class puts in is learned from its readings; one group more or less hardly changes it.</summary>
     private const int ClassmatesThatCount = 4;
 
@@ -50,7 +53,7 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
         double now = view.MinuteAt(Time) ?? 0;
         double? workBegan = state.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null;
         LessonOutlook? outlook = state.BeganAt is null || state.IsOver
-            ? null : of.Outlook(new LessonMoment(now, view.BellMinute, workBegan), Time, moment => watch.Outlook(groups, moment));
+            ? null : of.Outlook(new LessonMoment(now, view.BellMinute, workBegan), Time, moment => watch.Outlook(groups, moment, parallel: OneThread));
         var moment = new LessonMoment(now, view.BellMinute, workBegan, outlook?.Calls.Heating);
         IReadOnlyList<GroupNow> nows = watch.Now(groups, moment);
         GroupReadings[] classmates = [.. groups.Where(g => g.Condition.Weighs && g.Readings.Readings.Count > 1).Select(g => g.Readings)];

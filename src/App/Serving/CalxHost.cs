@@ -26,12 +26,17 @@ public static class CalxHost
     /// <summary>Bytes of a request's body; an import says its own, larger limit.</summary>
     private const long LargestBody = 256 * 1024;
 
+    private const int ThreadsFromTheStart = 16;
+
     /// <summary>Builds it; it listens once it is started.</summary>
     /// <param name="options">How it serves.</param>
     /// <param name="store">The records, open.</param>
     /// <param name="clock">The time.</param>
     public static WebApplication Build(ServeOptions options, RecordStore store, TimeProvider clock)
     {
+        // While the engine works out one lesson, entries of the others go on: as many threads from the start as lessons may ask at once.
+        ThreadPool.GetMinThreads(out _, out int ports);
+        ThreadPool.SetMinThreads(ThreadsFromTheStart, ports);
         WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions { ContentRootPath = AppContext.BaseDirectory });
         builder.WebHost.UseKestrelCore();
         Listening.Configure(builder.WebHost, options, LargestBody);

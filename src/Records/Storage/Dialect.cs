@@ -17,6 +17,10 @@ internal abstract class Dialect : IAsyncDisposable
     /// <summary>Whether a column's text is one of the parameter that <see cref="List"/> makes.</summary>
     public abstract string IsIn(string column, string parameter);
 
+    /// <summary>What stands behind FROM where the rows of a table are looked up one by one, by the texts of a parameter that
+    /// <see cref="List"/> makes; the table's columns go by their own names.</summary>
+    public abstract string Among(string table, string column, string parameter);
+
     public abstract object List(IEnumerable<string> texts);
 
     public abstract Task<DbConnection> OpenWriter(CancellationToken cancel);

@@ -114,7 +114,7 @@ internal sealed class EntryWriter : IAsyncDisposable
         Session session, IEnumerable<EntryId> ids, CancellationToken cancel)
     {
         List<(RecordId Lesson, KeptEntry Kept)> rows = await session.Query(
-            $"SELECT {EntryRow.Selected}, lesson_id FROM entry WHERE school = @school AND {session.Dialect.IsIn("id", "@ids")}",
+            $"SELECT {EntryRow.Selected}, lesson_id FROM {session.Dialect.Among("entry", "id", "@ids")} WHERE school = @school",
             row => (row.Id(EntryRow.Columns.Length - 2), EntryRow.Read(row)),
             cancel,
             ("ids", session.Dialect.List(ids.Select(id => id.ToString()).Distinct())));

@@ -35,6 +35,9 @@ internal sealed class PostgresDialect : Dialect
 
     public override string IsIn(string column, string parameter) => $"{column} = ANY({parameter})";
 
+    public override string Among(string table, string column, string parameter) =>
+        $"unnest({parameter}) AS asked (wanted) JOIN {table} ON {table}.{column} = asked.wanted";
+
     public override object List(IEnumerable<string> texts) => texts.ToArray();
 
     public override async Task<DbConnection> OpenWriter(CancellationToken cancel)

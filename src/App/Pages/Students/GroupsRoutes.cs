@@ -54,6 +54,8 @@ public static class GroupsRoutes
             return await Page(context, room, seat, safety, $"The groups of this lesson are 1 to {room.Lesson.Groups}.");
         }
 
+        // Readings will come: the engine is made ready beside this, so that the first of them does not wait for it.
+        _ = Task.Run(room.Watch.WarmUp, CancellationToken.None);
         LessonView view = await room.Now(context.RequestAborted);
         if (seat.Role == SeatRole.Group && seat.Group != group && view.State.Group(seat.Group).Binds(seat.Device))
         {
