@@ -123,7 +123,9 @@ public sealed class CutOffTests
     {
         await using RecordStore store = await RehearsedLesson.Open(dataFolder);
         string[] kept = [.. (await store.Entries(lesson.Id)).Where(e => e.Entry.Content is EntryContent.Note).Select(e => e.Entry.Id.ToString())];
-        Assert.True(acknowledged.Length > 50, $"Only {acknowledged.Length} entries were acknowledged.");
+
+        // Ten of the thirty seconds have a link, five entries a second at the most; a slow machine makes fewer.
+        Assert.True(acknowledged.Length > 20, $"Only {acknowledged.Length} entries were acknowledged.");
         Assert.Equal(acknowledged.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));
         Assert.Equal(kept.Length, kept.Distinct().Count());
     }
