@@ -38,6 +38,10 @@ public static class AtWork
             Calls(view, state));
     }
 
+    /// <summary>A group with simulated readings as if it took them itself: its way and what it is advised are those of any group.</summary>
+    public static GroupAtWork AsIfWeighing(GroupAtWork group) => group.Condition is GroupCondition.Simulated
+        ? new(group.Number, group.Trial, group.Balance, group.Readings, group.Moments, new GroupCondition.StartedAgain()) : group;
+
     private static GroupMoments Moments(LessonView view, GroupState state, Dictionary<string, double> readAt) => new(
         readAt,
         Minute(view, state.FlameOnAt),

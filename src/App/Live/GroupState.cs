@@ -10,9 +10,15 @@ public sealed class GroupState
     private readonly Dictionary<string, int> lookedAgain = new(StringComparer.Ordinal);
     private readonly HashSet<string> devices = new(StringComparer.Ordinal);
     private readonly HashSet<string> bound = new(StringComparer.Ordinal);
+    private readonly HashSet<int> simulated = [];
+    private int starts = 1;
 
-    /// <summary>The trial it is at: it grows by one each time the group starts again.</summary>
+    /// <summary>The trial it is at: a new one each time the group starts again, and one for simulated readings, so that those never
+    /// stand among readings of a balance.</summary>
     public int Trial { get; private set; } = 1;
+
+    /// <summary>Whether the readings of its present trial are simulated, whatever became of it since.</summary>
+    public bool IsSimulated => simulated.Contains(Trial);
 
     /// <summary>What became of it, one of <see cref="Acts.Conditions"/>.</summary>
     public string Condition { get; private set; } = Acts.Conditions.AtWork;
@@ -145,10 +151,26 @@ public sealed class GroupState
     {
         Condition = text;
         BrokenAt = text == Acts.Conditions.Broken ? at : null;
-        if (text == Acts.Conditions.StartedAgain)
+        switch (text)
         {
-            Trial++;
-            (FlameOnAt, FlameOutAt, Told, Decided, LastWeighing) = (null, null, null, null, null);
+            case Acts.Conditions.StartedAgain:
+                GoTo(++starts);
+                break;
+            case Acts.Conditions.Simulated when !IsSimulated:
+                simulated.Add(++starts);
+                GoTo(starts);
+                break;
+            case Acts.Conditions.AtWork when IsSimulated:
+                GoTo(Enumerable.Range(1, starts).Last(t => !simulated.Contains(t)));
+                break;
+            default:
+                break;
         }
+    }
+
+    private void GoTo(int trial)
+    {
+        Trial = trial;
+        (FlameOnAt, FlameOutAt, Told, Decided, LastWeighing) = (null, null, null, null, null);
     }
 }

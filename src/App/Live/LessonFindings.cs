@@ -17,7 +17,7 @@ public static class LessonFindings
         // Groups that share another's data, or go on with simulated ones, are not counted a second time.
         GroupAtWork[] groups =
         [
-            .. view.Groups.Select(g => AtWork.Of(view, balances, g))
+            .. view.Groups.Where(g => !view.State.Group(g).IsSimulated).Select(g => AtWork.Of(view, balances, g))
                 .Where(g => (g.Condition.Weighs || g.Condition is GroupCondition.Finished) && g.Readings.Readings.Count > 0),
         ];
         if (groups.Length == 0)

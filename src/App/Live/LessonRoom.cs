@@ -31,7 +31,8 @@ public sealed class LessonRoom : IDisposable
         Practical = practical;
         Plan = plan;
         this.store = store;
-        Watch = new LessonWatch(plan, AtomicWeights.Iupac2024, SeedOf(lesson));
+        Watch = new LessonWatch(plan, AtomicWeights.Iupac2024, SeedOf(lesson.Id.ToString()));
+        Simulated = new SimulatedReadings(plan, group => SeedOf(FormattableString.Invariant($"{lesson.ClassId}/{group}")));
     }
 
     /// <summary>The lesson as it was planned.</summary>
@@ -45,6 +46,9 @@ public sealed class LessonRoom : IDisposable
 
     /// <summary>The engine made ready for this lesson.</summary>
     public LessonWatch Watch { get; }
+
+    /// <summary>Readings for those who lost their sample.</summary>
+    public SimulatedReadings Simulated { get; }
 
     /// <summary>How often its groups are asked about a reading.</summary>
     public AskingPace Asking { get; } = new();
@@ -129,8 +133,7 @@ public sealed class LessonRoom : IDisposable
     }
 
     /// <summary>The same for a lesson whichever program asks, so that the same entry is answered alike everywhere.</summary>
-    private static ulong SeedOf(Lesson lesson) =>
-        BinaryPrimitives.ReadUInt64BigEndian(SHA256.HashData(Encoding.ASCII.GetBytes(lesson.Id.ToString())));
+    private static ulong SeedOf(string name) => BinaryPrimitives.ReadUInt64BigEndian(SHA256.HashData(Encoding.ASCII.GetBytes(name)));
 
     /// <summary>Gives back what waiting for the journal needs.</summary>
     public void Dispose() => reading.Dispose();

@@ -60,7 +60,8 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
         var facts = new List<GroupFacts>(groups.Length);
         foreach ((GroupAtWork group, GroupNow at) in groups.Zip(nows))
         {
-            Advice advice = of.Advice(group, moment, classmates.Length / ClassmatesThatCount, () => watch.AdviceFor(group, moment, classmates.Length > 2 ? classmates : null));
+            GroupAtWork weighing = AtWork.AsIfWeighing(group);
+            Advice advice = of.Advice(weighing, moment, classmates.Length / ClassmatesThatCount, () => watch.AdviceFor(weighing, moment, classmates.Length > 2 ? classmates : null));
             facts.Add(new GroupFacts(group, at, advice, watch.AttentionFor(group, advice, moment)));
         }
 

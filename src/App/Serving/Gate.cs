@@ -1,4 +1,5 @@
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
 
 namespace Calx.App.Serving;
 
@@ -29,8 +30,24 @@ public sealed class Gate(SameOrigin origin, Cookies cookies, TeachersKey key)
             return Refusals.Answer(context, StatusCodes.Status404NotFound, "No such page", "There is nothing at this address. It may have been mistyped.");
         }
 
+        // Routing answers a known address under a wrong method by an endpoint of its own, which says which methods there are.
+        if (endpoint is not RouteEndpoint)
+        {
+            return WrongMethod(context, next);
+        }
+
         Admits? admits = endpoint.Metadata.GetMetadata<Admits>();
         return admits is not null && admits.Lets(visitor) ? next(context) : ShowTheWay(context, admits);
+    }
+
+    private static async Task WrongMethod(HttpContext context, RequestDelegate next)
+    {
+        await next(context);
+        if (!context.Response.HasStarted && context.Response.StatusCode == StatusCodes.Status405MethodNotAllowed)
+        {
+            await Refusals.Answer(
+                context, StatusCodes.Status405MethodNotAllowed, "Not in this way", $"This address can be asked by {context.Response.Headers.Allow}, not by {context.Request.Method}.");
+        }
     }
 
     /// <summary>To where the visitor can become one who is let in; a program gets a plain answer.</summary>

@@ -52,6 +52,9 @@
     form.insertBefore(said, pad);
     const say = text => { said.textContent = text; said.classList.toggle("hidden", !text); };
     input.addEventListener("input", () => { say(""); settings.changed(input.value); });
+    for (const field of form.querySelectorAll("[name=balance], [name=vessel]")) {
+      field.addEventListener("input", () => { say(""); settings.picked(field.name, field.value); });
+    }
 
     form.addEventListener("submit", event => {
       event.preventDefault();

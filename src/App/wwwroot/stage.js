@@ -83,16 +83,18 @@
     }
 
     function typing(form, from) {
-      const own = `${form.dataset.group}.${form.dataset.trial}`, letter = acts.remembered.balance ?? from.dataset.letter;
+      const own = `${form.dataset.group}.${form.dataset.trial}`, key = `${own}.${form.dataset.what}`;
+      if (doing.typedFor !== key) Object.assign(doing, { typed: "", typedFor: key, picked: {} });
+      // What was picked stands, though the page is put up anew before it is sent.
+      const letter = doing.picked.balance ?? acts.remembered.balance ?? from.dataset.letter;
       for (const radio of form.querySelectorAll("[name=balance]")) if (radio.value === letter) radio.checked = true;
       const vessel = find("[name=vessel]", form);
-      if (vessel && !vessel.value) vessel.value = acts.remembered[own] ?? "";
-      const key = `${own}.${form.dataset.what}`;
-      if (doing.typedFor !== key) Object.assign(doing, { typed: "", typedFor: key });
+      if (vessel) vessel.value = doing.picked.vessel ?? (vessel.value || (acts.remembered[own] ?? ""));
       calx.keypad(form, {
         typed: doing.typed,
         isAssessed: acts.isAssessed,
         changed: value => { doing.typed = value; },
+        picked: (name, value) => { doing.picked[name] = value; },
         send: reading => acts.keep(form, reading),
       });
     }

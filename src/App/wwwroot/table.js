@@ -13,7 +13,7 @@
   const drafts = new Map();
   // What the person is doing: the part of the page, the group at a station, a reading typed again, one typed ahead of its step.
   const doing = {
-    part: "now", group: ownGroup || Number(table.dataset.chosen) || 0, again: null, isAhead: false, typed: "", typedFor: "", hasMoved: false,
+    part: "now", group: ownGroup || Number(table.dataset.chosen) || 0, again: null, isAhead: false, typed: "", typedFor: "", picked: {}, hasMoved: false,
   };
   const stage = calx.stage(find("#stage"), doing, {
     isStation, isAssessed: table.dataset.assessed === "yes", remembered, keep, render,

@@ -27,7 +27,7 @@ public static class BudgetChart
         }
 
         GroupFindings middle = having[having.Length / 2];
-        string name = GroupNames.Of(findings, view ?? ReportView.Teacher)[middle];
+        string name = GroupNames.Of(findings, view ?? ReportView.Teacher).InSentence(middle);
         return Draw(findings.Practical, name, middle.Find(key)!);
     }
 

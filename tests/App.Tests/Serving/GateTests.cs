@@ -36,6 +36,16 @@ public sealed class GateTests
         }
     }
 
+    [Fact]
+    public async Task A_known_address_asked_in_a_wrong_way_says_which_ways_there_are()
+    {
+        await using OpenHost host = await OpenHost.Start();
+        HttpResponseMessage answer = await host.Browser().PostAsync("/practicals", new FormUrlEncodedContent([]), TestContext.Current.CancellationToken);
+        Assert.Equal(HttpStatusCode.MethodNotAllowed, answer.StatusCode);
+        Assert.Contains("GET", answer.Content.Headers.Allow);
+        Assert.Contains("can be asked by GET", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(null)]
     [InlineData("null")]

@@ -30,7 +30,13 @@ public sealed record GroupTable(int Number, GroupState State, IReadOnlyList<Plac
     public bool IsLit => State.FlameOnAt is not null && State.FlameOutAt is null;
 
     /// <summary>Whether it takes readings of its own.</summary>
-    public bool Weighs => State.JoinedGroup is null && State.Condition != Acts.Conditions.Simulated && !Waits;
+    public bool Weighs => State.JoinedGroup is null && !IsSimulated && !Waits;
+
+    /// <summary>Whether it goes on with simulated readings.</summary>
+    public bool IsSimulated => State.Condition == Acts.Conditions.Simulated;
+
+    /// <summary>What the simulated balance shows, by the reading's id; empty where the group weighs itself.</summary>
+    public IReadOnlyDictionary<string, string> SimulatedDisplays { get; init; } = new Dictionary<string, string>();
 
     /// <summary>Whether it has no step before it: it waits for the teacher's word, or is done.</summary>
     public bool Waits => State.Condition is Acts.Conditions.Finished or Acts.Conditions.Broken;

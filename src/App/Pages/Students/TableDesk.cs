@@ -52,10 +52,13 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
     private static GroupTable TableOf(LessonView view, GroupAtWork group, LessonMoment moment, bool began)
     {
         LessonWatch watch = view.Room.Watch;
+        bool isSimulated = group.Condition is GroupCondition.Simulated;
+        IReadOnlyList<Place> places = new ComingPlaces(watch, moment).Of(AtWork.AsIfWeighing(group), began || isSimulated);
         EntryContent.Reading[] readings =
             [.. view.Weighings.Select(w => view.Reading(group.Number, w.Id)?.Entry.Content).OfType<EntryContent.Reading>()];
-        return new GroupTable(group.Number, view.State.Group(group.Number), new ComingPlaces(watch, moment).Of(group, began))
+        return new GroupTable(group.Number, view.State.Group(group.Number), isSimulated ? OnPaper(places) : places)
         {
+            SimulatedDisplays = isSimulated ? view.Room.Simulated.DisplaysOf(group) : new Dictionary<string, string>(),
             CoolAt = CoolAt(view, group, watch.Now(group, moment, began).CoolEnoughAt),
             Stops = [.. view.Practical.Observations.Where(o => o.Stop && view.SeenBy(group.Number).Contains(o.Id)).Select(o => o.Label)],
             Vessel = readings.Select(r => r.Vessel).LastOrDefault(v => v is not null) ?? "",
@@ -63,6 +66,10 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
             Mark = view.NumberFor(group.Number),
         };
     }
+
+    /// <summary>A group with simulated readings has nothing to heat or to clear up: it reads and decides.</summary>
+    private static Place[] OnPaper(IReadOnlyList<Place> places) =>
+        [.. places.Where(p => p.Kind != PlaceKind.Do).Select(p => p with { Cautions = [], HasFlame = false, CoolingMinutes = null })];
 
     /// <summary>The time counts from flame out, so that a group that heats before the lesson's clock has started has a countdown too.</summary>
     private static DateTimeOffset? CoolAt(LessonView view, GroupAtWork group, double? minute) =>

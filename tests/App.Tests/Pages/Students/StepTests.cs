@@ -118,22 +118,6 @@ public sealed class StepTests
     }
 
     [Fact]
-    public async Task Simulated_readings_are_called_simulated()
-    {
-        await using Taught lesson = await Taught.Start();
-        Device device = await lesson.Device(2);
-        await lesson.Teacher(Acts.Condition, Acts.Conditions.Simulated, group: 2);
-        await lesson.Host.Store.Append(
-            lesson.Lesson.Id,
-            new JournalEntry(
-                Entries.NewId(), new(2, 1, "empty"), new EntryContent.Reading(new(23.11m), "g", null, null), "teacher", DateTimeOffset.UnixEpoch),
-            TestContext.Current.CancellationToken);
-        IDocument page = await device.Page();
-        Assert.Contains("simulated", page.QuerySelector(".announced")!.TextContent, StringComparison.Ordinal);
-        Assert.Equal("simulated", page.QuerySelector("#sent .readings small")!.TextContent);
-    }
-
-    [Fact]
     public async Task A_broken_vessel_sends_the_group_to_the_teacher()
     {
         await using Taught lesson = await Taught.Start();
