@@ -38,6 +38,9 @@ public static class Acts
     /// <summary>It goes on after all.</summary>
     public const string Reopened = "reopened";
 
+    /// <summary>The lesson has one group more than planned.</summary>
+    public const string GroupAdded = "group-added";
+
     /// <summary>A student is present, late or away (member).</summary>
     public const string Presence = "presence";
 
@@ -103,6 +106,7 @@ public static class Acts
         public const string StartedAgain = "started-again";
         public const string Simulated = "simulated";
         public const string Finished = "finished";
+        public const string Absent = "absent";
         public const string JoinedPrefix = "joined:";
     }
 }

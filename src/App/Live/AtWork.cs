@@ -57,6 +57,7 @@ public static class AtWork
             { JoinedGroup: int other } when other >= 1 => new GroupCondition.Joined(other),
             { Condition: Acts.Conditions.Simulated } => new GroupCondition.Simulated(),
             { Condition: Acts.Conditions.Finished } => new GroupCondition.Finished(),
+            { Condition: Acts.Conditions.Absent } => new GroupCondition.Away(),
             _ when allAway => new GroupCondition.Away(),
             { Trial: > 1 } => new GroupCondition.StartedAgain(),
             _ => new GroupCondition.AtWork(),

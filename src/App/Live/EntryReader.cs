@@ -31,9 +31,9 @@ public sealed class EntryReader(LessonView view, EntryWriter writer)
         int trial = Whole(json, "trial") ?? 1;
         int member = Whole(json, "member") ?? 0;
         string? what = Text(json, "what");
-        if (group < 0 || group > view.Room.Lesson.Groups || trial < 1 || trial > MostTrials || member < 0 || what is null or { Length: 0 or > JournalCell.LongestWhat })
+        if (group < 0 || group > view.GroupCount || trial < 1 || trial > MostTrials || member < 0 || what is null or { Length: 0 or > JournalCell.LongestWhat })
         {
-            return new EntryReading(idText, null, $"It does not say where it belongs: a group up to {view.Room.Lesson.Groups}, a trial and what it is.");
+            return new EntryReading(idText, null, $"It does not say where it belongs: a group up to {view.GroupCount}, a trial and what it is.");
         }
 
         string? kind = Text(json, "kind");

@@ -79,6 +79,7 @@ public sealed class GroupState
         {
             // A new weighing asks for a new decision; a correction of an old one does not.
             (Decided, LastWeighing) = (null, kept.Entry.Cell.What);
+            Condition = Condition == Acts.Conditions.Absent ? Acts.Conditions.AtWork : Condition;
         }
         else if (kept.Entry.Content is EntryContent.Happening happening)
         {

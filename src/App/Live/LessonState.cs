@@ -37,6 +37,9 @@ public sealed class LessonState
     /// <summary>Whether it is over.</summary>
     public bool IsOver { get; private set; }
 
+    /// <summary>How many groups were added to those that were planned.</summary>
+    public int AddedGroups { get; private set; }
+
     /// <summary>Place in the journal of the last entry that is in this.</summary>
     public long Number { get; private set; }
 
@@ -116,6 +119,9 @@ public sealed class LessonState
                 break;
             case Acts.ShowNames:
                 NamesShown = text == Yes;
+                break;
+            case Acts.GroupAdded:
+                AddedGroups++;
                 break;
             case Acts.Ended or Acts.Reopened:
                 IsOver = what == Acts.Ended;

@@ -1,3 +1,4 @@
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
 using Calx.Records.Journal;
@@ -42,7 +43,10 @@ public sealed class LessonView
     public long NumberFor(int group) => Entries.LastOrDefault(e => e.Entry.Cell.Group == group || e.Entry.Cell.Group == 0)?.Number ?? 0;
 
     /// <summary>Numbers of the groups, from 1.</summary>
-    public IEnumerable<int> Groups => Enumerable.Range(1, Room.Lesson.Groups);
+    public IEnumerable<int> Groups => Enumerable.Range(1, GroupCount);
+
+    /// <summary>How many groups there are: those planned, and those added since.</summary>
+    public int GroupCount => Math.Min(Room.Lesson.Groups + State.AddedGroups, PlanSettings.MostGroups);
 
     /// <summary>Minutes since the beginning, or null before it.</summary>
     public double? MinuteAt(DateTimeOffset time) => State.BeganAt is DateTimeOffset began ? (time - began).TotalMinutes : null;

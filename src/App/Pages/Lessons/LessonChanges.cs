@@ -60,7 +60,7 @@ public static class LessonChanges
         {
             await writer.Presence(number, presence, context.RequestAborted);
         }
-        else if (int.TryParse(form["group"], NumberStyles.None, CultureInfo.InvariantCulture, out int group) && group <= room.Lesson.Groups)
+        else if (int.TryParse(form["group"], NumberStyles.None, CultureInfo.InvariantCulture, out int group) && group <= (await room.Now(context.RequestAborted)).GroupCount)
         {
             await writer.Group(number, group, context.RequestAborted);
         }

@@ -29,7 +29,7 @@ public sealed class RollWriter(LessonRoom room, TimeProvider clock)
             RandomNumberGenerator.Shuffle(here.AsSpan());
         }
 
-        Dictionary<int, int> seats = Seats(here, model.Lesson.Groups);
+        Dictionary<int, int> seats = Seats(here, model.View.GroupCount);
         var writes = new List<Task>();
         foreach (Member member in model.Members)
         {

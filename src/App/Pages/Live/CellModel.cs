@@ -19,7 +19,7 @@ public sealed record CellModel(LessonView View, JournalCell Cell, ReadingDefinit
     {
         (ReadingDefinition Reading, int Occurrence, string Id) weighing = view.Weighings.FirstOrDefault(w => w.Id == what);
         var cell = new JournalCell(group, trial, what);
-        return weighing.Reading is null || group < 1 || group > view.Room.Lesson.Groups || trial < 1
+        return weighing.Reading is null || group < 1 || group > view.GroupCount || trial < 1
             ? null
             : new CellModel(view, cell, weighing.Reading, weighing.Occurrence, view.Table.FirstOrDefault(c => c.Cell == cell), fault);
     }

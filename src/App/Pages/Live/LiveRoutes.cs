@@ -16,7 +16,7 @@ public static class LiveRoutes
         lesson.MapGet("/live", (string id, HttpContext context, LessonRooms rooms, LivePages pages) =>
             In(id, rooms, context, async (view, cancellation) => Show.Page<LivePage>(await pages.Board(view, cancellation))));
         lesson.MapGet("/groups/{group:int}", (string id, int group, string? fault, HttpContext context, LessonRooms rooms, LivePages pages) =>
-            In(id, rooms, context, async (view, cancellation) => group >= 1 && group <= view.Room.Lesson.Groups
+            In(id, rooms, context, async (view, cancellation) => group >= 1 && group <= view.GroupCount
                 ? Show.Page<GroupPage>(await pages.Group(view, group, fault, cancellation)) : Show.Nothing("group")));
         lesson.MapGet("/groups/{group:int}/cells/{trial:int}/{what}", (string id, int group, int trial, string what, string? fault, HttpContext context, LessonRooms rooms) =>
             In(id, rooms, context, (view, _) => Task.FromResult(CellModel.Of(view, group, trial, what, fault) is CellModel cell

@@ -49,14 +49,14 @@ public static class GroupsRoutes
             return await Page(context, room, seat, safety, Closed);
         }
 
-        if (!int.TryParse(form["group"], CultureInfo.InvariantCulture, out int group) || group < 1 || group > room.Lesson.Groups)
+        LessonView view = await room.Now(context.RequestAborted);
+        if (!int.TryParse(form["group"], CultureInfo.InvariantCulture, out int group) || group < 1 || group > view.GroupCount)
         {
-            return await Page(context, room, seat, safety, $"The groups of this lesson are 1 to {room.Lesson.Groups}.");
+            return await Page(context, room, seat, safety, $"The groups of this lesson are 1 to {view.GroupCount}.");
         }
 
         // Readings will come: the engine is made ready beside this, so that the first of them does not wait for it.
         _ = Task.Run(room.Watch.WarmUp, CancellationToken.None);
-        LessonView view = await room.Now(context.RequestAborted);
         if (seat.Role == SeatRole.Group && seat.Group != group && view.State.Group(seat.Group).Binds(seat.Device))
         {
             string stays = $"This device has typed readings for group {seat.Group}, so it stays there. Your teacher can free it.";

@@ -11,7 +11,7 @@ public static class Seated
     public static async Task<IResult> In(HttpContext context, LessonRooms rooms, Func<LessonRoom, Seat, Task<IResult>> answer)
     {
         Seat seat = Gate.SeatOf(context);
-        if (await rooms.Find(seat.Lesson, context.RequestAborted) is LessonRoom room && seat.Group <= room.Lesson.Groups)
+        if (await rooms.Find(seat.Lesson, context.RequestAborted) is LessonRoom room && seat.Group <= (await room.Lately(context.RequestAborted)).GroupCount)
         {
             return await answer(room, seat);
         }

@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using AngleSharp.Dom;
 using Calx.App.Live;
-using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Tests.Pages.Students;
 
@@ -106,9 +105,5 @@ public sealed class SimulatedTests
 
     private static JsonObject Reading(string what, string shown) => Entries.Reading(what, shown.Split(' ')[0], balance: null).With("trial", 2);
 
-    private static async Task<LessonView> Now(Taught lesson)
-    {
-        LessonRoom room = (await lesson.Host.Services.GetRequiredService<LessonRooms>().Find(lesson.Lesson.Id, TestContext.Current.CancellationToken))!;
-        return await room.Now(TestContext.Current.CancellationToken);
-    }
+    private static async Task<LessonView> Now(Taught lesson) => await (await lesson.Room()).Now(TestContext.Current.CancellationToken);
 }

@@ -7,6 +7,7 @@ using Calx.Practicals.Planning;
 using Calx.Records;
 using Calx.Records.Journal;
 using Calx.Records.Lessons;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Tests.Pages.Students;
 
@@ -65,9 +66,11 @@ internal sealed class Taught : IAsyncDisposable
         return device;
     }
 
-    /// <summary>The teacher writes something.</summary>
-    public Task Teacher(string what, string text = "", int group = 0) => Host.Store.Append(
-        Lesson.Id,
+    /// <summary>The lesson in the program's memory.</summary>
+    public async Task<LessonRoom> Room() => (await Host.Services.GetRequiredService<LessonRooms>().Find(Lesson.Id, CancellationToken.None))!;
+
+    /// <summary>The teacher writes something, in the program: the next page shows it.</summary>
+    public async Task Teacher(string what, string text = "", int group = 0) => await (await Room()).Append(
         new JournalEntry(
             Entries.NewId(), new JournalCell(group, 1, what), new EntryContent.Happening(text), Visitor.TeachersDevice, DateTimeOffset.UnixEpoch),
         CancellationToken.None);
