@@ -67,6 +67,11 @@ public sealed class EntryReader(LessonView view, EntryWriter writer)
         DateTimeOffset typedAt = DateTimeOffset.TryParse(
             Text(json, "typedAt"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out DateTimeOffset typed)
             ? typed : DateTimeOffset.UnixEpoch;
+        if (!writer.IsTeacher && AfterTheEnd.Refusal(view.State, typedAt) is string late)
+        {
+            return new EntryReading(id.ToString(), null, late);
+        }
+
         try
         {
             return new EntryReading(

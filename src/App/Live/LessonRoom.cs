@@ -94,6 +94,11 @@ public sealed class LessonRoom : IDisposable
         if (result is AppendResult.Added)
         {
             Stale();
+            if (entry.Cell.What is Acts.Ended or Acts.Reopened)
+            {
+                // Devices are answered by the lesson as it was lately; from now on that has to know of its end.
+                await Now(cancellation);
+            }
         }
 
         return result;

@@ -34,8 +34,11 @@ public sealed class LessonState
     /// <summary>Whether names are shown on the projector.</summary>
     public bool NamesShown { get; private set; }
 
+    /// <summary>When it was ended, or null while it has not been, or goes on after all.</summary>
+    public DateTimeOffset? EndedAt { get; private set; }
+
     /// <summary>Whether it is over.</summary>
-    public bool IsOver { get; private set; }
+    public bool IsOver => EndedAt is not null;
 
     /// <summary>How many groups were added to those that were planned.</summary>
     public int AddedGroups { get; private set; }
@@ -123,8 +126,11 @@ public sealed class LessonState
             case Acts.GroupAdded:
                 AddedGroups++;
                 break;
-            case Acts.Ended or Acts.Reopened:
-                IsOver = what == Acts.Ended;
+            case Acts.Ended:
+                EndedAt ??= kept.ReceivedAt;
+                break;
+            case Acts.Reopened:
+                EndedAt = null;
                 break;
             default:
                 break;

@@ -77,6 +77,7 @@ public static class CalxHost
         services.AddSingleton<Gate>();
         services.AddSingleton<SafetyGate>();
         services.AddSingleton<LessonRooms>();
+        services.AddSingleton<Doors>();
         services.AddSingleton<KnownBalances>();
         services.AddSingleton<TableDesk>();
         services.AddSingleton<LiveDesk>();

@@ -20,7 +20,7 @@ public static class Door
     }
 
     public static async Task<IResult> Show(LessonRoom room, HttpContext context, RecordStore store, ServeOptions options, SafetyGate gate) =>
-        await store.DoorOf(room.Lesson.Id, context.RequestAborted) is { IsOpen: true } door
+        await store.DoorOf(room.Lesson.Id, context.RequestAborted) is { IsOpen: true } door && !(await room.Now(context.RequestAborted)).State.IsOver
             ? Pages.Show.Page<DoorPage>(new DoorModel(
                 await room.Now(context.RequestAborted), door, Addresses(context, options), await gate.IsOpen(room, context.RequestAborted)))
             : Pages.Show.See(Changes.Saying($"/lessons/{room.Lesson.Id}", "fault", "The door is closed."));

@@ -82,12 +82,12 @@ public static class LessonChanges
     }
 
     /// <summary>Ends it: the journal says so, and the codes let nobody in any more.</summary>
-    public static async Task<IResult> End(LessonRoom room, HttpContext context, RecordStore store, TimeProvider clock)
+    public static async Task<IResult> End(LessonRoom room, HttpContext context, Doors doors, TimeProvider clock)
     {
         await room.Append(
             new JournalEntry(NewEntryId.Draw(), new JournalCell(0, 1, Acts.Ended), new EntryContent.Happening(""), Visitor.TeachersDevice, clock.GetUtcNow()),
             context.RequestAborted);
-        await store.CloseDoor(room.Lesson.Id, Visitor.TeachersDevice, context.RequestAborted);
+        await doors.CloseAtTheEnd(room, context.RequestAborted);
         return Show.See($"/lessons/{room.Lesson.Id}");
     }
 

@@ -17,7 +17,7 @@ public sealed record LessonModel(
     public Lesson Lesson => View.Room.Lesson;
 
     /// <summary>Whether its codes let devices in.</summary>
-    public bool DoorIsOpen => Door is { IsOpen: true };
+    public bool DoorIsOpen => Door is { IsOpen: true } && !View.State.IsOver;
 
     /// <summary>Whether students see the practical: signed for, or the teacher's own trial run.</summary>
     public bool IsSafe => Lesson.Settings.Trial || Signed is not null;

@@ -41,8 +41,8 @@ public static class LessonsRoutes
             In(id, context, desk, room => Door.Show(room, context, store, options, gate)));
         lessons.MapPost("/{id}/door/close", (string id, HttpContext context, LessonDesk desk, RecordStore store) =>
             In(id, context, desk, room => Door.Close(room, context, store)));
-        lessons.MapPost("/{id}/end", (string id, HttpContext context, LessonDesk desk, RecordStore store, TimeProvider clock) =>
-            In(id, context, desk, room => LessonChanges.End(room, context, store, clock)));
+        lessons.MapPost("/{id}/end", (string id, HttpContext context, LessonDesk desk, Doors doors, TimeProvider clock) =>
+            In(id, context, desk, room => LessonChanges.End(room, context, doors, clock)));
         lessons.MapGet("/{id}/delete", (string id, string? fault, HttpContext context, LessonDesk desk, Exports exports) =>
             In(id, context, desk, async room =>
             {

@@ -27,12 +27,22 @@ public static class LiveRoutes
             In(id, rooms, context, async (view, cancellation) => Show.Page<ProjectorPage>(await pages.Projector(view, cancellation))));
         lesson.MapGet("/stream", async (string id, long? after, HttpContext context, LessonRooms rooms) =>
             await Find(id, rooms, context) is LessonRoom room ? LiveEvents.Of(room, after ?? -1, context) : Results.NotFound());
-        lesson.MapPost("/entries", async (string id, HttpContext context, LessonRooms rooms) =>
-            await Find(id, rooms, context) is LessonRoom room ? await EntryIntake.Take(context, room, EntryWriter.Teacher) : Results.NotFound());
-        lesson.MapPost("/write", async (string id, HttpContext context, LessonRooms rooms) =>
-            await Find(id, rooms, context) is LessonRoom room ? await FormEntry.Take(context, room, EntryWriter.Teacher) : Show.Nothing("lesson"));
+        lesson.MapPost("/entries", async (string id, HttpContext context, LessonRooms rooms, Doors doors) =>
+            await Find(id, rooms, context) is LessonRoom room
+                ? await Kept(EntryIntake.Take(context, room, EntryWriter.Teacher), room, context, doors) : Results.NotFound());
+        lesson.MapPost("/write", async (string id, HttpContext context, LessonRooms rooms, Doors doors) =>
+            await Find(id, rooms, context) is LessonRoom room
+                ? await Kept(FormEntry.Take(context, room, EntryWriter.Teacher), room, context, doors) : Show.Nothing("lesson"));
         lesson.MapPost("/grid", async (string id, HttpContext context, LessonRooms rooms) =>
             await Find(id, rooms, context) is LessonRoom room ? await GridForm.Take(context, room) : Show.Nothing("lesson"));
+    }
+
+    /// <summary>What the teacher wrote may have ended the lesson; with it ends its door.</summary>
+    private static async Task<IResult> Kept(Task<IResult> taken, LessonRoom room, HttpContext context, Doors doors)
+    {
+        IResult answer = await taken;
+        await doors.CloseAtTheEnd(room, context.RequestAborted);
+        return answer;
     }
 
     private static async Task<LessonRoom?> Find(string id, LessonRooms rooms, HttpContext context) =>

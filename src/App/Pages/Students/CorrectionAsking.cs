@@ -26,7 +26,13 @@ public static class CorrectionAsking
             return Show.See("/table?fault=" + Uri.EscapeDataString("What it should be was not a number as a balance shows it, such as 24.31."));
         }
 
-        GroupState state = (await room.Now(context.RequestAborted)).State.Group(seat.Group);
+        LessonState lesson = (await room.Now(context.RequestAborted)).State;
+        if (AfterTheEnd.Refusal(lesson, DateTimeOffset.UnixEpoch) is string late)
+        {
+            return Show.See("/table?fault=" + Uri.EscapeDataString(late));
+        }
+
+        GroupState state = lesson.Group(seat.Group);
         string sentence = $"{form.Short("label", Longest)}: {form.Short("was", Longest)} should be {number}; {form.Short("why", Longest)}.";
         var cell = new JournalCell(seat.Group, state.Trial, Acts.CorrectionAsked);
         AppendResult result = await room.Append(

@@ -14,6 +14,7 @@ public static class GroupsRoutes
 {
     private const int IdBytes = 16;
     private const string Closed = "Your teacher has not opened this practical yet.";
+    private const string Over = "This lesson is over: nobody takes a group any more. Your teacher can go on with it.";
 
     public static void Map(IEndpointRouteBuilder routes)
     {
@@ -50,6 +51,11 @@ public static class GroupsRoutes
         }
 
         LessonView view = await room.Now(context.RequestAborted);
+        if (view.State.IsOver)
+        {
+            return await Page(context, room, seat, safety, Over);
+        }
+
         if (!int.TryParse(form["group"], CultureInfo.InvariantCulture, out int group) || group < 1 || group > view.GroupCount)
         {
             return await Page(context, room, seat, safety, $"The groups of this lesson are 1 to {view.GroupCount}.");

@@ -1,6 +1,6 @@
+using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Records.Lessons;
-using Calx.Records.Storage;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -17,13 +17,13 @@ public static class JoinRoutes
     {
         routes.MapGet("/join", (HttpContext context, string? gone) =>
             Page(context, "", gone is null ? null : "That lesson is not kept here any more.", StatusCodes.Status200OK)).WithMetadata(Admits.Anybody);
-        routes.MapPost("/join", async (HttpContext context, RecordStore store, Cookies cookies, GuessLimit guesses) =>
-            await Join(context, (await FormFields.Of(context))["code"], store, cookies, guesses)).WithMetadata(Admits.Anybody);
-        routes.MapGet("/j/{code}", (string code, HttpContext context, RecordStore store, Cookies cookies, GuessLimit guesses) =>
-            Join(context, code, store, cookies, guesses)).WithMetadata(Admits.Anybody);
+        routes.MapPost("/join", async (HttpContext context, Doors doors, Cookies cookies, GuessLimit guesses) =>
+            await Join(context, (await FormFields.Of(context))["code"], doors, cookies, guesses)).WithMetadata(Admits.Anybody);
+        routes.MapGet("/j/{code}", (string code, HttpContext context, Doors doors, Cookies cookies, GuessLimit guesses) =>
+            Join(context, code, doors, cookies, guesses)).WithMetadata(Admits.Anybody);
     }
 
-    private static async Task<IResult> Join(HttpContext context, string typed, RecordStore store, Cookies cookies, GuessLimit guesses)
+    private static async Task<IResult> Join(HttpContext context, string typed, Doors doors, Cookies cookies, GuessLimit guesses)
     {
         string address = context.Connection.RemoteIpAddress?.ToString() ?? "";
         if (!guesses.MayTry(address))
@@ -32,7 +32,7 @@ public static class JoinRoutes
         }
 
         string code = JoinCode.Of(typed);
-        if (code.Length == 0 || await store.FindDoor(code, context.RequestAborted) is not LessonDoor door)
+        if (code.Length == 0 || await doors.Find(code, context.RequestAborted) is not LessonDoor door)
         {
             guesses.Missed(address);
             return Page(context, typed, NoSuchCode, StatusCodes.Status404NotFound);
