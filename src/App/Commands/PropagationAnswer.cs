@@ -1,3 +1,4 @@
+using Calx.App.Output;
 using Calx.Measurement.Uncertainty;
 
 namespace Calx.App.Commands;
@@ -44,13 +45,20 @@ internal sealed class PropagationAnswer
 
     public ValidationOutcome? Validation { get; }
 
-    /// <summary>The judgement on first order in words.</summary>
+    /// <summary>The judgement on first order in words, with what was compared: not the values but the ends of the intervals.</summary>
     public string ValidationInWords => Validation switch
     {
-        ValidationOutcome.Validated => "First order agrees with the draws to the digits of the uncertainty that matter: its interval may be used.",
-        ValidationOutcome.NotValidated => "First order does not agree with the draws to the digits of the uncertainty that matter: use the interval of the draws.",
+        ValidationOutcome.Validated agreed => $"{Compared(agreed)} First order agrees with the draws: its interval may be used.",
+        ValidationOutcome.NotValidated apart => $"{Compared(apart)} First order does not agree with the draws: use the interval of the draws.",
         _ => "One of the two results is missing, so they cannot be compared.",
     };
+
+    private string Compared(ValidationOutcome outcome)
+    {
+        string ends = $"The ends of first order's interval lie {Figure.Significant(outcome.LowDifference, 2)} and {Figure.Significant(outcome.HighDifference, 2)} from those of the shortest interval of the draws";
+        string uncertainty = Figure.Significant(Drawn!.StandardUncertainty, DigitsShown(FirstOrder!.StandardUncertainty));
+        return $"{ends}; {Figure.Significant(outcome.Tolerance, 2)} is allowed, half a unit in the last digit of the uncertainty {uncertainty} (JCGM 101:2008, clause 8).";
+    }
 
     /// <summary>Significant digits of the uncertainty to which first order has to agree (JCGM 101:2008, 8.1): two where the
     /// uncertainty begins with 1 or 2, else one, which keeps the tolerance between 2 % and 17 % of it.</summary>

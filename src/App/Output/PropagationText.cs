@@ -20,7 +20,7 @@ internal static class PropagationText
         }
 
         output.WriteLine();
-        output.WriteLine(answer.ValidationInWords);
+        WrappedText.Write(output, answer.ValidationInWords, "", "");
     }
 
     private static void WriteResults(TextWriter output, PropagationAnswer answer)

@@ -3,7 +3,7 @@ using Calx.Records.Storage;
 
 namespace Calx.App.Serving;
 
-/// <summary>Sees that a passphrase is set before the program opens to the room: from a file, or asked for once.</summary>
+/// <summary>Sees that a passphrase is set before the program opens to the room: from a file, or chosen on the terminal the first time.</summary>
 public static class PassphraseAsked
 {
     /// <summary>Whether one is set now; where not, it has said what to do.</summary>
@@ -11,20 +11,27 @@ public static class PassphraseAsked
     {
         var key = new TeachersKey(store, openToRoom: true);
         await key.Load(cancellation);
-        string? given = file is not null ? FirstLine(surroundings.FullPath(file)) : key.IsSet ? null : surroundings.AskUnseen("Passphrase for the teacher's pages: ");
+        if (file is null && key.IsSet)
+        {
+            return true;
+        }
+
+        if (file is null && !surroundings.HasPerson)
+        {
+            surroundings.Error.WriteLine("calx serve: --lan needs a passphrase for the teacher; there is no terminal to ask on, so give one with --passphrase-file FILE");
+            return false;
+        }
+
+        string? given = file is not null
+            ? FirstLine(surroundings.FullPath(file)) : PassphraseChoice.Ask(surroundings.AskUnseen, surroundings.Error.WriteLine);
         if (given is null)
         {
-            if (!key.IsSet)
-            {
-                surroundings.Error.WriteLine("calx serve: --lan needs a passphrase for the teacher; there is no terminal to ask on, so give one with --passphrase-file FILE");
-            }
-
-            return key.IsSet;
+            return false;
         }
 
         if (Passphrase.Fault(given) is string fault)
         {
-            surroundings.Error.WriteLine($"calx serve: {(file is null ? "the passphrase" : file)}: {fault}");
+            surroundings.Error.WriteLine($"calx serve: {file}: {fault}");
             return false;
         }
 

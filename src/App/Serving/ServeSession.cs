@@ -89,6 +89,10 @@ public static class ServeSession
                 surroundings.Output.WriteLine($"In the room: {address.Scheme}://{host}:{address.Port}/join");
             }
         }
+        else if (!options.Invented)
+        {
+            surroundings.Output.WriteLine("On this machine only: students' phones cannot join. For a lesson with phones, end it and start: calx serve --lan");
+        }
 
         surroundings.Output.WriteLine($"Records: {(options.Database is null ? options.Connection : "PostgreSQL")}");
         surroundings.Output.WriteLine("Ctrl-C ends it.");

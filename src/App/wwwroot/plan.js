@@ -16,6 +16,14 @@
     return fields.toString();
   }
 
+  // What a step of the plan brings about holds while the step is not left out; where it is, the teacher may say it.
+  function given() {
+    for (const box of form.querySelectorAll("[data-given]")) {
+      const out = [...form.querySelectorAll("[name=without]")].some(w => w.value === box.dataset.given && w.checked);
+      if (box.disabled === out) [box.disabled, box.checked] = [!out, !out];
+    }
+  }
+
   // Puts what is wrong beside its field.
   function placeFaults() {
     const faults = new Map();
@@ -84,7 +92,7 @@
   }
 
   form.addEventListener("input", () => { clearTimeout(waiting); waiting = setTimeout(ask, 350); });
-  form.addEventListener("change", () => { clearTimeout(waiting); waiting = setTimeout(ask, 30); });
+  form.addEventListener("change", () => { given(); clearTimeout(waiting); waiting = setTimeout(ask, 30); });
   form.addEventListener("submit", event => { event.preventDefault(); clearTimeout(waiting); ask(); });
   resume();
 })();

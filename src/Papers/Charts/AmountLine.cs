@@ -12,6 +12,9 @@ internal sealed class AmountLine
     /// <summary>From the ends of the lines to their names.</summary>
     private const double Gap = 22;
 
+    /// <summary>The names of the marks stand over the plot and may reach this far to the right: the names of the lines keep below.</summary>
+    private const double ClearOfMarks = 4;
+
     /// <summary>Roles of colours that conclusions take in turn.</summary>
     private const int Colours = 4;
 
@@ -74,7 +77,7 @@ internal sealed class AmountLine
         IReadOnlyList<string>[] texts = [.. lines.Select(l => TextWidth.Broken(l.name, width - left, most))];
         double[] heights = [.. texts.Select(t => (t.Count * LineHeight) + BetweenNames)];
         double[] ends = [.. lines.Select(l => upwards.At(l.points[^1].Percent))];
-        double[] places = LabelColumn.Spread(ends, heights, frame.Top - 10, frame.Bottom + LineHeight);
+        double[] places = LabelColumn.Spread(ends, heights, frame.Top + ClearOfMarks, frame.Bottom + LineHeight);
         for (int i = 0; i < lines.Count; i++)
         {
             picture.Line(frame.Right + 2, ends[i], left - 4, places[i], "leader");

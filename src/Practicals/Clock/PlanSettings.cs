@@ -191,6 +191,9 @@ public sealed class PlanSettings
     public bool IsInLesson(LessonStep step) =>
         IsDone(step) && !Moved.Contains(step.Id) && !(Prepared && step.Place.Freedom.Prepared);
 
+    /// <summary>The step of this plan that brings about what may be said of a class; null where none does.</summary>
+    public LessonStep? StepThatGives(string condition) => Practical.Steps.FirstOrDefault(s => s.Place.Freedom.Gives == condition && IsDone(s));
+
     /// <summary>What holds of the class: what its steps bring about, then what was said of it.</summary>
     public IReadOnlyList<string> AllConditions =>
         [.. Practical.Steps.Where(IsDone).Select(s => s.Place.Freedom.Gives).OfType<string>().Concat(Conditions).Distinct()];

@@ -1,4 +1,5 @@
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Clock;
 
@@ -21,8 +22,12 @@ internal static class SettingsWords
         .. settings.Times.Select(time => Invariant(
             $"'{Label(settings, time.Key)}' {time.Value.Least:0.##}, {time.Value.Likely:0.##}, {time.Value.Most:0.##} min")),
         .. settings.Kit.Select(piece => Invariant($"{piece.Value} of '{settings.Practical.Kit.First(k => k.Id == piece.Key).Label}'")),
-        .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => c.Label),
+        .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => Condition(settings, c)),
     ];
+
+    /// <summary>What a step of the plan brings about is not what somebody said of the class.</summary>
+    private static string Condition(PlanSettings settings, ConditionDefinition condition) =>
+        settings.StepThatGives(condition.Id) is LessonStep step ? $"{condition.Label} (by the step '{step.Label}')" : condition.Label;
 
     private static string Label(PlanSettings settings, string step) => settings.Practical.Steps.First(s => s.Id == step).Label;
 

@@ -59,6 +59,15 @@ public sealed class LessonOutlook
     /// <summary>What keeps the rest of the lesson longest, one sentence.</summary>
     public string Bottleneck { get; }
 
+    /// <summary>The group that the end most often waits for, where no queue matters more; else null.</summary>
+    public int? WaitsFor { get; internal init; }
+
     /// <summary>What a teacher is to read first, a sentence each: the bell, the chance, the last call, what it waits for.</summary>
-    public IReadOnlyList<string> Sentences => OutlookWords.Of(this);
+    /// <param name="whereIs">Where a group is, by its number, in the words that stand on its tile; null where that says nothing. The
+    /// forecast may be some seconds older than what was heard of the group, and guesses what nobody said; the tile does not.</param>
+    public IReadOnlyList<string> SentencesWith(Func<int, string?> whereIs)
+    {
+        ArgumentNullException.ThrowIfNull(whereIs);
+        return OutlookWords.Of(this, whereIs);
+    }
 }

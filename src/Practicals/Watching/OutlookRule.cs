@@ -85,9 +85,10 @@ internal sealed class OutlookRule
                 counts.PackedOf(g))),
         ];
         (int last, double share) = counts.Last(working);
-        string bottleneck = OutlookWords.Bottleneck(
-            [.. things.Select((thing, i) => counts.UseOf(i, thing, working.Length))], last < 0 ? null : groups[last], share);
-        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck);
+        ThingUse[] uses = [.. things.Select((thing, i) => counts.UseOf(i, thing, working.Length))];
+        string bottleneck = OutlookWords.Bottleneck(uses, last < 0 ? null : groups[last], share);
+        int? waitsFor = last < 0 || OutlookWords.QueueMatters(uses) ? null : groups[last].Group;
+        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck) { WaitsFor = waitsFor };
     }
 
     private static Definition.LessonStep? StepAt(OutlookScene scene, int group, int place) => scene.Groups[group].IsAway ? null

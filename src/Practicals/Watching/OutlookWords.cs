@@ -7,11 +7,11 @@ namespace Calx.Practicals.Watching;
 internal static class OutlookWords
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> Of(LessonOutlook outlook) =>
+    public static IReadOnlyList<string> Of(LessonOutlook outlook, Func<int, string?> whereIs) =>
     [
         $"From here all is done and the gas off in time {Odds.Times(outlook.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}.",
         .. Call(outlook),
-        outlook.Bottleneck,
+        outlook.WaitsFor is int group && whereIs(group) is string place ? $"{outlook.Bottleneck[..^1]}, now: {place}." : outlook.Bottleneck,
     ];
 
     private static IEnumerable<string> Call(LessonOutlook outlook)
@@ -35,11 +35,12 @@ internal static class OutlookWords
         return last is null ? "Nothing is left to wait for."
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"No queue matters; the end most often waits for group {last.Group} ({100 * lastShare:F0} in 100){At(last)}.");
+                $"No queue matters; the end most often waits for group {last.Group} ({100 * lastShare:F0} in 100).");
     }
+
+    /// <summary>Whether a queue is what keeps the rest of the lesson longest.</summary>
+    public static bool QueueMatters(IReadOnlyList<ThingUse> uses) => uses.Any(u => u.MeanWait >= WaitThatCounts);
 
     /// <summary>A wait of so many minutes, added up over the rest of a group's lesson, is the bottleneck (judgement).</summary>
     private const double WaitThatCounts = 2;
-
-    private static string At(GroupOutlook last) => last.ProbablyAt is null ? string.Empty : $", now probably at '{last.ProbablyAt.Label}'";
 }

@@ -20,6 +20,21 @@ public class AmountChartTests
         }
     }
 
+    [Fact]
+    public void Names_of_lines_keep_a_line_of_writing_away_from_the_names_of_amounts()
+    {
+        foreach (Plan plan in new[] { Planned.Magnesium(1), Planned.Magnesium(12), Planned.WithoutEmpty, Planned.Hydrate, Planned.WithWays })
+        {
+            XElement picture = Picture(plan);
+            XElement[] texts = [.. picture.Descendants(Svg + "text")];
+            string[] roles = ["planned-label", "smallest-label", "best-label"];
+            double lowestMark = texts.Where(t => roles.Contains(t.Attribute("class")!.Value)).Max(t => Of(t, "y"));
+            double highestName = texts.Where(t => t.Attribute("class")!.Value is string role && (role.StartsWith("of-", StringComparison.Ordinal) || role == "odd-label"))
+                .Min(t => Of(t, "y"));
+            Assert.True(highestName - lowestMark >= 20, $"{highestName - lowestMark} in {plan.Settings.Practical.Title}");
+        }
+    }
+
     // The ticks of both axes tell what a place on paper means.
     [Fact]
     public void The_class_and_one_group_lie_where_the_ticks_say()

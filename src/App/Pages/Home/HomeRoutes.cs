@@ -19,7 +19,7 @@ public static class HomeRoutes
 
     public static void Map(IEndpointRouteBuilder routes) => routes.MapGet("/", Show).WithMetadata(Admits.Teacher);
 
-    private static async Task<IResult> Show(HttpContext context, LessonList list, LessonRooms rooms, RecordStore store, TimeProvider clock)
+    private static async Task<IResult> Show(HttpContext context, LessonList list, LessonRooms rooms, RecordStore store, ServeOptions options, TimeProvider clock)
     {
         DateOnly today = Dates.Today(clock);
         IReadOnlyList<LessonRow> all = await list.All(context.RequestAborted);
@@ -44,7 +44,12 @@ public static class HomeRoutes
         }
 
         return Pages.Show.Page<HomePage>(new HomeModel(
-            today, open, [.. next.OrderBy(r => r.Lesson.Date).Take(Most)], last, all.Count > 0 || (await store.Classes(context.RequestAborted)).Count > 0));
+            today,
+            open,
+            [.. next.OrderBy(r => r.Lesson.Date).Take(Most)],
+            last,
+            all.Count > 0 || (await store.Classes(context.RequestAborted)).Count > 0,
+            options is { OpenToRoom: false, Invented: false }));
     }
 
     private static async Task<bool> IsOn(LessonView view, RecordStore store, CancellationToken cancellation) =>

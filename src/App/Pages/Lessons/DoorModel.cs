@@ -12,7 +12,4 @@ public sealed record DoorModel(LessonView View, LessonDoor Door, IReadOnlyList<s
 {
     /// <summary>The code in threes, to be read aloud.</summary>
     public string Code => $"{Door.Code[..3]} {Door.Code[3..]}";
-
-    /// <summary>The station's code in fours.</summary>
-    public string Station => $"{Door.StationCode[..4]} {Door.StationCode[4..]}";
 }

@@ -19,6 +19,9 @@ public sealed record LessonModel(
     /// <summary>Whether its codes let devices in.</summary>
     public bool DoorIsOpen => Door is { IsOpen: true } && !View.State.IsOver;
 
+    /// <summary>The code of a balance station in fours, while it lets one in; else null.</summary>
+    public string? Station => DoorIsOpen ? $"{Door!.StationCode[..4]} {Door.StationCode[4..]}" : null;
+
     /// <summary>Whether students see the practical: signed for, or the teacher's own trial run.</summary>
     public bool IsSafe => Lesson.Settings.Trial || Signed is not null;
 

@@ -15,12 +15,13 @@ public sealed class LivePages(LiveDesk desk, RecordStore store)
     public async Task<BoardModel> Board(LessonView view, CancellationToken cancellation)
     {
         LiveFacts facts = await desk.Facts(view, cancellation);
+        IReadOnlyList<GroupTile> tiles = Live.Board.Tiles(facts, await NamesOf(view, cancellation));
         return new BoardModel(
             view,
             await ClassNameOf(view, cancellation),
             desk.Time,
-            Live.Board.Tiles(facts, await NamesOf(view, cancellation)),
-            facts.Outlook?.Sentences ?? []);
+            tiles,
+            facts.Outlook?.SentencesWith(group => tiles.FirstOrDefault(t => t.Number == group && !t.Now.IsDone)?.Step) ?? []);
     }
 
     /// <summary>One group's page.</summary>

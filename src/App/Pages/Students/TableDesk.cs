@@ -59,6 +59,7 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
         return new GroupTable(group.Number, view.State.Group(group.Number), isSimulated ? OnPaper(places) : places)
         {
             SimulatedDisplays = isSimulated ? view.Room.Simulated.DisplaysOf(group) : new Dictionary<string, string>(),
+            WaitsForStart = !began && moment.WorkBegan is null && places[0] is { Kind: PlaceKind.Do, Following: null },
             CoolAt = CoolAt(view, group, watch.Now(group, moment, began).CoolEnoughAt),
             Stops = [.. view.Practical.Observations.Where(o => o.Stop && view.SeenBy(group.Number).Contains(o.Id)).Select(o => o.Label)],
             Vessel = readings.Select(r => r.Vessel).LastOrDefault(v => v is not null) ?? "",

@@ -129,6 +129,23 @@ public sealed class StepTests
     }
 
     [Fact]
+    public async Task A_group_is_told_to_wait_until_the_teacher_starts_the_work()
+    {
+        await using Taught lesson = await Taught.Start();
+        Device device = await lesson.Device(2);
+        const string wait = "your teacher starts the work";
+        Assert.Contains(wait, (await device.Page()).QuerySelector("#now")!.TextContent, StringComparison.Ordinal);
+        await lesson.Teacher(Acts.Began);
+        IElement together = (await device.Page()).QuerySelector("#now")!;
+        Assert.Contains(wait, together.TextContent, StringComparison.Ordinal);
+        Assert.Equal("arrive", together.QuerySelector(".place")!.GetAttribute("data-step"));
+        await lesson.Teacher(Acts.WorkBegan);
+        IElement working = (await device.Page()).QuerySelector("#now")!;
+        Assert.DoesNotContain(wait, working.TextContent, StringComparison.Ordinal);
+        Assert.NotEqual("arrive", working.QuerySelector(".place")!.GetAttribute("data-step"));
+    }
+
+    [Fact]
     public async Task A_lesson_that_is_over_says_so_and_stays_readable()
     {
         await using Taught lesson = await Taught.Start();

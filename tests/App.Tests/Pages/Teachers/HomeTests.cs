@@ -1,5 +1,8 @@
 using AngleSharp.Dom;
 using Calx.App.Live;
+using Calx.App.Serving;
+using Calx.App.Tests.Serving;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Tests.Pages.Teachers;
 
@@ -50,5 +53,21 @@ public sealed class HomeTests
         IDocument page = await screen.Page("/");
         Assert.DoesNotContain("On now", page.Body!.TextContent, StringComparison.Ordinal);
         Assert.Contains("Earlier", page.Body.TextContent, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_program_that_phones_cannot_reach_says_so_on_its_first_page(bool openToRoom)
+    {
+        await using OpenHost host = await OpenHost.Start(openToRoom);
+        TeachersKey key = host.Services.GetRequiredService<TeachersKey>();
+        await key.Set("four plain words here", TestContext.Current.CancellationToken);
+        using HttpClient browser = host.Browser();
+        await browser.PostAsync(
+            "/sign-in", new FormUrlEncodedContent([KeyValuePair.Create("passphrase", "four plain words here")]), TestContext.Current.CancellationToken);
+        string page = await browser.GetStringAsync("/", TestContext.Current.CancellationToken);
+        Assert.Contains("Start here", page, StringComparison.Ordinal);
+        Assert.Equal(!openToRoom, page.Contains("calx serve --lan", StringComparison.Ordinal));
     }
 }

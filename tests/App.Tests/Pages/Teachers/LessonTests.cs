@@ -152,12 +152,28 @@ public sealed class LessonTests
         LessonDoor door = (await screen.Host.Store.DoorOf(IdOf(lesson), Cancel))!;
         string text = page.Body!.TextContent;
         Assert.Contains($"{door.Code[..3]} {door.Code[3..]}", text, StringComparison.Ordinal);
-        Assert.Contains($"{door.StationCode[..4]} {door.StationCode[4..]}", text, StringComparison.Ordinal);
         Assert.Contains("open on this machine only", text, StringComparison.Ordinal);
         Assert.Contains("not signed", text, StringComparison.Ordinal);
         await screen.Send($"{lesson}/door/close");
         Assert.Null(await screen.Host.Store.FindDoor(door.Code, Cancel));
         Assert.Contains("closed", TeachersScreen.Faults(await screen.Page((await screen.Browser.GetAsync($"{lesson}/door", Cancel)).Headers.Location!.ToString())), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_stations_code_stands_on_the_lessons_page_and_never_on_the_one_that_is_projected()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await screen.NewLesson();
+        IDocument projected = await screen.After($"{lesson}/door");
+        LessonDoor door = (await screen.Host.Store.DoorOf(IdOf(lesson), Cancel))!;
+        string letters = string.Concat(projected.DocumentElement.OuterHtml.Where(char.IsLetter));
+        Assert.DoesNotContain(door.StationCode, letters, StringComparison.OrdinalIgnoreCase);
+        Assert.NotNull(projected.QuerySelector($"a[href='{lesson}#station']"));
+        IElement station = (await screen.Page(lesson)).QuerySelector("details#station")!;
+        Assert.Contains($"{door.StationCode[..4]} {door.StationCode[4..]}", station.TextContent, StringComparison.Ordinal);
+        Assert.False(station.HasAttribute("open"));
+        await screen.Send($"{lesson}/door/close");
+        Assert.Null((await screen.Page(lesson)).QuerySelector("#station"));
     }
 
     [Fact]

@@ -147,4 +147,32 @@ public sealed class PlanPageTests
     }
 
     private static string Words(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    [Fact]
+    public async Task What_a_step_of_the_plan_brings_about_is_ticked_and_the_sentence_names_the_step()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument page = await screen.Page(Magnesium);
+        IElement fired = Condition(page, "fired"), careful = Condition(page, "careful");
+        Assert.True(fired.HasAttribute("checked") && fired.HasAttribute("disabled"));
+        Assert.Contains("heat the empty crucible and lid", fired.ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.False(careful.HasAttribute("checked") || careful.HasAttribute("disabled"));
+        Assert.Contains("fired empty and kept dry (by the step 'heat the empty crucible and lid')", page.QuerySelector(".planned")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Where_the_step_is_left_out_it_is_the_teachers_to_say()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument without = await screen.Page($"{Magnesium}?without=firing");
+        Assert.False(Condition(without, "fired").HasAttribute("checked") || Condition(without, "fired").HasAttribute("disabled"));
+        Assert.DoesNotContain("fired empty", without.QuerySelector(".planned")!.TextContent, StringComparison.Ordinal);
+        IDocument said = await screen.Page($"{Magnesium}?without=firing&condition=fired");
+        Assert.True(Condition(said, "fired").HasAttribute("checked"));
+        string planned = said.QuerySelector(".planned")!.TextContent;
+        Assert.Contains("fired empty and kept dry", planned, StringComparison.Ordinal);
+        Assert.DoesNotContain("by the step 'heat the empty", planned, StringComparison.Ordinal);
+    }
+
+    private static IElement Condition(IDocument page, string id) => page.QuerySelector($"input[name=condition][value={id}]")!;
 }

@@ -136,10 +136,23 @@ public sealed class OutlookByHandTests
     [Fact]
     public void What_a_class_waits_for_is_named()
     {
-        Assert.Equal("No queue matters; the end most often waits for group 3 (100 in 100), now probably at 'heat'.",
-            Lesson.Outlook(Known(14, true), new LessonMoment(14, 40, 2), 20).Bottleneck);
+        LessonOutlook outlook = Lesson.Outlook(Known(14, true), new LessonMoment(14, 40, 2), 20);
+        Assert.Equal("No queue matters; the end most often waits for group 3 (100 in 100).", outlook.Bottleneck);
+        Assert.Equal(3, outlook.WaitsFor);
         // Seen from minute 3 groups 2 and 3 wait 3 and 6 min: 3 each.
         Assert.Equal("A group still waits 3 min for the balance until the end.",
             Lesson.Outlook(Known(3, true), new LessonMoment(3, 40, 2), 20).Bottleneck);
+    }
+
+    [Fact]
+    public void The_sentence_on_whom_the_end_waits_for_says_where_it_is_in_the_words_of_its_tile()
+    {
+        LessonOutlook outlook = Lesson.Outlook(Known(14, true), new LessonMoment(14, 40, 2), 20);
+        Assert.Equal(
+            "No queue matters; the end most often waits for group 3 (100 in 100), now: heat gently.",
+            outlook.SentencesWith(group => group == 3 ? "heat gently" : "elsewhere")[^1]);
+        Assert.Equal(outlook.Bottleneck, outlook.SentencesWith(_ => null)[^1]);
+        // Where groups wait for the balance, no one group is named.
+        Assert.DoesNotContain("now:", Lesson.Outlook(Known(3, true), new LessonMoment(3, 40, 2), 20).SentencesWith(_ => "heat")[^1], StringComparison.Ordinal);
     }
 }
