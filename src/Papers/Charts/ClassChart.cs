@@ -9,12 +9,12 @@ namespace Calx.Papers.Charts;
 /// <summary>
 /// The class's key quantity while readings come in, for a projector: a row for every group by its number, empty until the
 /// group has a value, and the class's interval as it narrows. It fills what a screen of 1920 by 1080 has beside the
-/// minutes that are left, where its letters are 30 px high; it has few ticks and no names.
+/// minutes that are left, where its letters are over 30 px high; it has few ticks and no names.
 /// </summary>
 public static class ClassChart
 {
-    private const double Width = 640;
-    private const double Height = 440;
+    private const double Width = 560;
+    private const double Height = 386;
     private const double BelowRows = 50;
     private const double MostForName = 150;
 

@@ -47,6 +47,20 @@ public sealed class PrintTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Findings_and_plan_have_a_button_that_prints_them()
+    {
+        DemoLab demo = await chromium.Demo();
+        IPage page = await demo.Lab.Page(Screens.Laptop());
+        await page.AddInitScriptAsync("window.print = () => { window.printed = (window.printed ?? 0) + 1; };");
+        foreach (string address in (string[])[$"{demo.Lesson}/findings", "/practicals/magnesium-oxide"])
+        {
+            await page.GotoAsync(address);
+            await page.Locator("[data-print]").ClickAsync();
+            Assert.Equal(1, await page.EvaluateAsync<int>("() => window.printed"));
+        }
+    }
+
+    [Fact]
     public async Task A_groups_page_prints_what_was_sent()
     {
         await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Groups = 3 });

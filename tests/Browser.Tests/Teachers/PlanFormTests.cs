@@ -49,4 +49,25 @@ public sealed class PlanFormTests(Chromium chromium)
         Assert.DoesNotContain("13", new Uri(teacher.Url).Query, StringComparison.Ordinal);
         lab.NothingAmiss();
     }
+
+    [Fact]
+    public async Task What_a_step_brings_about_can_be_said_only_once_the_step_is_left_out()
+    {
+        await using Lab lab = await Lab.Over(chromium, null);
+        IPage teacher = await lab.Teacher();
+        await teacher.GotoAsync(Plan);
+        ILocator fired = teacher.Locator("[name=condition][value=fired]"), without = teacher.Locator("[name=without][value=firing]");
+        await Expect(fired).ToBeCheckedAsync();
+        await Expect(fired).ToBeDisabledAsync();
+        await without.CheckAsync();
+        await Expect(fired).Not.ToBeCheckedAsync();
+        await Expect(teacher.Locator("p.planned")).Not.ToContainTextAsync("fired empty");
+        await fired.CheckAsync();
+        await Expect(teacher.Locator("p.planned")).ToContainTextAsync("fired empty and kept dry");
+        await without.UncheckAsync();
+        await Expect(fired).ToBeDisabledAsync();
+        await Expect(teacher.Locator("p.planned")).ToContainTextAsync("(by the step 'heat the empty crucible and lid')");
+        Assert.DoesNotContain("condition", new Uri(teacher.Url).Query, StringComparison.Ordinal);
+        lab.NothingAmiss();
+    }
 }

@@ -20,6 +20,10 @@ public sealed class ProjectorTests(Chromium chromium)
         await Expect(teacher.Locator(".left")).ToHaveTextAsync(new Regex("^[0-9]+$"));
         await Pictures.Keep(teacher, "projector");
 
+        // The height is used: the chart reaches down to the buttons, and nothing lies below the screen.
+        Assert.True(await teacher.EvaluateAsync<double>("() => document.querySelector('.screen .chart').getBoundingClientRect().height") >= 0.75 * 1080);
+        Assert.True(await teacher.EvaluateAsync<bool>("() => document.documentElement.scrollHeight <= window.innerHeight"));
+
         string wall = await teacher.Locator(".screen").InnerTextAsync();
         Assert.DoesNotMatch(new Regex("Ada|Cleo|theory|accepted|smoke|tarnish|odd result|paper record", RegexOptions.IgnoreCase), wall);
         // It must be read from the back row: no text of the screen itself below 20 px, and nothing beside it.
