@@ -25,8 +25,8 @@ internal static class ServeCommand
             "serve",
             "Opens the pages for teacher and class: plans, classes, the lesson live, findings.",
             [
-                new("calx serve", "on this machine alone: the teacher's laptop does the whole lesson"),
-                new("calx serve --lan", "students' phones in the room can join; asks for a passphrase the first time"),
+                new("calx serve", "on this machine alone, without phones: the teacher's laptop does the whole lesson"),
+                new("calx serve --lan", "students' phones in the room can join; has you choose a passphrase the first time"),
             ],
             (result, surroundings) => Run(
                 new ServeWords(
