@@ -12,7 +12,8 @@ namespace Calx.App.Live;
 /// </summary>
 /// <param name="view">The lesson.</param>
 /// <param name="writer">Who sends, and what they may write.</param>
-public sealed class EntryReader(LessonView view, EntryWriter writer)
+/// <param name="now">The time: when an entry was typed that does not say so itself.</param>
+public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOffset now)
 {
     /// <summary>Most trials of a group: more new starts than any lesson has time for.</summary>
     private const int MostTrials = 20;
@@ -66,7 +67,7 @@ public sealed class EntryReader(LessonView view, EntryWriter writer)
 
         DateTimeOffset typedAt = DateTimeOffset.TryParse(
             Text(json, "typedAt"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out DateTimeOffset typed)
-            ? typed : DateTimeOffset.UnixEpoch;
+            ? typed : now;
         try
         {
             return new EntryReading(

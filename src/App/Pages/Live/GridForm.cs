@@ -15,7 +15,7 @@ public static class GridForm
     {
         FormFields form = await FormFields.Of(context);
         LessonView view = await room.Now(context.RequestAborted);
-        var reader = new EntryReader(view, EntryWriter.Teacher);
+        var reader = new EntryReader(view, EntryWriter.Teacher, ServerTime.Of(context));
         var faults = new List<string>();
         foreach (int group in view.Groups)
         {
@@ -27,7 +27,7 @@ public static class GridForm
                 {
                     EntryReading read = reader.Read(json);
                     string? fault = read.Entry is JournalEntry entry
-                        ? (await room.Append(entry, context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
+                        ? (await room.Append([.. CellDecision.With(view, entry, EntryWriter.Teacher), entry], context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
                     faults.AddRange(fault is null ? [] : [string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {fault}")]);
                 }
             }

@@ -1,6 +1,7 @@
 using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Records;
+using Calx.Records.Journal;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -31,6 +32,8 @@ public static class LiveRoutes
             await Find(id, rooms, context) is LessonRoom room ? await EntryIntake.Take(context, room, EntryWriter.Teacher) : Results.NotFound());
         lesson.MapPost("/write", async (string id, HttpContext context, LessonRooms rooms) =>
             await Find(id, rooms, context) is LessonRoom room ? await FormEntry.Take(context, room, EntryWriter.Teacher) : Show.Nothing("lesson"));
+        lesson.MapPost("/groups/{group:int}/cells/{trial:int}/{what}/counts", async (string id, int group, int trial, string what, HttpContext context, LessonRooms rooms) =>
+            await Find(id, rooms, context) is LessonRoom room ? await CellChoice.Take(context, room, new JournalCell(group, trial, what)) : Show.Nothing("lesson"));
         lesson.MapPost("/grid", async (string id, HttpContext context, LessonRooms rooms) =>
             await Find(id, rooms, context) is LessonRoom room ? await GridForm.Take(context, room) : Show.Nothing("lesson"));
     }

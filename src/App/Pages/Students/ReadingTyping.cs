@@ -18,7 +18,7 @@ public static class ReadingTyping
         FormFields form = await FormFields.Of(context);
         LessonView view = await room.Now(context.RequestAborted);
         EntryWriter writer = EntryWriter.Of(seat);
-        EntryReading read = FormEntry.Read(form, view, writer);
+        EntryReading read = FormEntry.Read(form, view, writer, ServerTime.Of(context));
         int chosen = seat.Role == SeatRole.Station && int.TryParse(form["group"], CultureInfo.InvariantCulture, out int group) ? group : 0;
         TableModel page = await TableRoutes.Model(context, desk, room, seat, chosen);
         if (read.Entry is not JournalEntry entry)
