@@ -45,7 +45,7 @@ public static class CellDecision
     ];
 
     /// <summary>The same decision on the same entry has the same id, so that one that is sent twice is one.</summary>
-    private static EntryId IdOf(EntryId decision, EntryId other)
+    internal static EntryId IdOf(EntryId decision, EntryId other)
     {
         byte[] hash = SHA256.HashData(Encoding.ASCII.GetBytes($"{decision} sets aside {other}"));
         return EntryId.TryParse(Convert.ToHexStringLower(hash)[..IdLength], out EntryId id) ? id : throw new InvalidOperationException("The hash was 0.");

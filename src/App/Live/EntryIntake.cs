@@ -56,6 +56,7 @@ public static class EntryIntake
         var answers = new List<EntryAnswer>(sent.Length);
         foreach ((EntryReading read, Task<AppendResult>? kept) in sent)
         {
+            await read.KeepWish(room, cancellation);
             EntryAnswer answer = kept is null ? new EntryAnswer(read.Id, "refused", read.Fault, null) : Answer(read, await kept);
             bool mayAsk = answer.Result == "added" && !writer.IsTeacher && LookAgain.MayAsk(room, read.Entry!);
             answers.Add(mayAsk ? answer with { Ask = await Question(context, room, read.Entry!) } : answer);

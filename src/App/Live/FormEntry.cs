@@ -20,6 +20,7 @@ public static class FormEntry
         string back = Back(form["back"]);
         LessonView view = await room.Now(context.RequestAborted);
         EntryReading read = Read(form, view, writer, ServerTime.Of(context));
+        await read.KeepWish(room, context.RequestAborted);
         string? fault = read.Fault;
         if (read.Entry is JournalEntry entry
             && await room.Append([.. CellDecision.With(view, entry, writer), entry], context.RequestAborted) is AppendResult.Refused refused)

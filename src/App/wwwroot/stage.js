@@ -73,11 +73,13 @@
     // A reading typed once more has no place on the way before the group any longer: its form is made.
     function readingAgain() {
       const item = doing.again, article = make("article", "place reads");
-      article.append(make("h1", "", `Again: ${item.title}`), find("[data-again]", document).content.firstElementChild.cloneNode(true));
+      article.append(make("h1", "", `${item.state === "warm" ? "Now cool" : "Again"}: ${item.title}`), find("[data-again]", document).content.firstElementChild.cloneNode(true));
       const form = find("form", article);
       const { what, group, trial } = item.entry;
       Object.assign(form.dataset, { what, group, trial, label: item.title.split("\u00a0/")[0] });
-      if (!item.entry.balance) { find(".which", form)?.remove(); delete form.dataset.decimals; }
+      if (!item.entry.balance) find(".which", form)?.remove();
+      // The decimals are those of the balance that is chosen; the form itself knows none.
+      delete form.dataset.decimals;
       article.dataset.of = item.entry.id;
       return article;
     }
@@ -86,10 +88,11 @@
       const own = `${form.dataset.group}.${form.dataset.trial}`, key = `${own}.${form.dataset.what}`;
       if (doing.typedFor !== key) Object.assign(doing, { typed: "", typedFor: key, picked: {} });
       // What was picked stands, though the page is put up anew before it is sent.
-      const letter = doing.picked.balance ?? acts.remembered.balance ?? from.dataset.letter;
+      const again = doing.again?.entry;
+      const letter = doing.picked.balance ?? again?.balance ?? acts.remembered.balance ?? from.dataset.letter;
       for (const radio of form.querySelectorAll("[name=balance]")) if (radio.value === letter) radio.checked = true;
       const vessel = find("[name=vessel]", form);
-      if (vessel) vessel.value = doing.picked.vessel ?? (vessel.value || (acts.remembered[own] ?? ""));
+      if (vessel) vessel.value = doing.picked.vessel ?? again?.vessel ?? (vessel.value || (acts.remembered[own] ?? ""));
       calx.keypad(form, {
         typed: doing.typed,
         isAssessed: acts.isAssessed,

@@ -11,6 +11,9 @@ public sealed record GroupTable(int Number, GroupState State, IReadOnlyList<Plac
     /// <summary>What the engine lets its students read now, or null.</summary>
     public string? Sentence { get; init; }
 
+    /// <summary>The weighing that the engine lets it take again when cool, or null.</summary>
+    public WeighedWarm? Warm { get; init; }
+
     /// <summary>When what was heated is cool enough to weigh, or null.</summary>
     public DateTimeOffset? CoolAt { get; init; }
 

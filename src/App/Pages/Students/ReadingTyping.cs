@@ -23,6 +23,7 @@ public static class ReadingTyping
         TableModel page = await TableRoutes.Model(context, desk, room, seat, chosen);
         if (read.Entry is not JournalEntry entry)
         {
+            await read.KeepWish(room, context.RequestAborted);
             return Show.Page<TablePage>(page with { Fault = read.Fault }, StatusCodes.Status400BadRequest);
         }
 
