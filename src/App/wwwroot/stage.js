@@ -49,6 +49,7 @@
     }
 
     function put(parts, from) {
+      const cools = parts.some(p => Number(p.dataset.cooling) > 0);
       // Ids and minutes that the page works with, and nobody sees, say nothing about whether it looks different.
       for (const part of parts) {
         for (const id of part.querySelectorAll("input[name=id]")) id.remove();
@@ -60,7 +61,7 @@
       shown = look;
       stage.replaceChildren(...parts);
       const form = find("[data-typing]", stage);
-      if (form) typing(form, from);
+      if (form) typing(form, from, cools);
       if (hadFocus || doing.hasMoved) {
         const target = find(".figure", stage) ?? find("h1", stage);
         if (!target?.matches("input")) target?.setAttribute("tabindex", "-1");
@@ -84,7 +85,7 @@
       return article;
     }
 
-    function typing(form, from) {
+    function typing(form, from, cools) {
       const own = `${form.dataset.group}.${form.dataset.trial}`, key = `${own}.${form.dataset.what}`;
       if (doing.typedFor !== key) Object.assign(doing, { typed: "", typedFor: key, picked: {} });
       // What was picked stands, though the page is put up anew before it is sent.
@@ -96,6 +97,8 @@
       calx.keypad(form, {
         typed: doing.typed,
         isAssessed: acts.isAssessed,
+        isHot: () => stage.dataset.hot === "yes" && doing.hotAsked !== key && !doing.again && cools,
+        askedHot: () => { doing.hotAsked = key; },
         changed: value => { doing.typed = value; },
         picked: (name, value) => { doing.picked[name] = value; },
         send: reading => acts.keep(form, reading),
