@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using Calx.App.Pages;
+using Calx.App.Pages.Students;
 using Calx.Records.Journal;
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Live;
 
@@ -22,6 +24,13 @@ public static class FormEntry
         EntryReading read = Read(form, view, writer, ServerTime.Of(context));
         await read.KeepWish(room, context.RequestAborted);
         string? fault = read.Fault;
+        if (read.Entry is JournalEntry typed && form.IsTicked("asks") && form["sure"] != form["written"]
+            && DecimalsCheck.Ask(view, await Balances(context, room), typed) is string question)
+        {
+            string again = $"ask={Uri.EscapeDataString(question)}&typed={Uri.EscapeDataString(form["written"])}&why={Uri.EscapeDataString(form["reason"])}";
+            return Show.See($"{back}{(back.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{again}");
+        }
+
         if (read.Entry is JournalEntry entry
             && await room.Append([.. CellDecision.With(view, entry, writer), entry], context.RequestAborted) is AppendResult.Refused refused)
         {
@@ -30,6 +39,10 @@ public static class FormEntry
 
         return Show.See(fault is null ? back : $"{back}{(back.Contains('?', StringComparison.Ordinal) ? '&' : '?')}fault={Uri.EscapeDataString(fault)}");
     }
+
+    /// <summary>The balances of a lesson.</summary>
+    public static async Task<IReadOnlyList<BalanceChoice>> Balances(HttpContext context, LessonRoom room) => BalanceChoices.Of(
+        await context.RequestServices.GetRequiredService<KnownBalances>().Now(context.RequestAborted), room.Plan);
 
     /// <summary>Reads it.</summary>
     /// <param name="form">The form.</param>

@@ -19,11 +19,11 @@ public static class LiveRoutes
         lesson.MapGet("/groups/{group:int}", (string id, int group, string? fault, HttpContext context, LessonRooms rooms, LivePages pages) =>
             In(id, rooms, context, async (view, cancellation) => group >= 1 && group <= view.GroupCount
                 ? Show.Page<GroupPage>(await pages.Group(view, group, fault, cancellation)) : Show.Nothing("group")));
-        lesson.MapGet("/groups/{group:int}/cells/{trial:int}/{what}", (string id, int group, int trial, string what, string? fault, HttpContext context, LessonRooms rooms) =>
+        lesson.MapGet("/groups/{group:int}/cells/{trial:int}/{what}", (string id, int group, int trial, string what, string? fault, string? ask, string? typed, string? why, HttpContext context, LessonRooms rooms) =>
             In(id, rooms, context, (view, _) => Task.FromResult(CellModel.Of(view, group, trial, what, fault) is CellModel cell
-                ? Show.Page<CellPage>(cell) : Show.Nothing("cell"))));
+                ? Show.Page<CellPage>(cell with { Ask = ask, Typed = typed, Why = why }) : Show.Nothing("cell"))));
         lesson.MapGet("/grid", (string id, string? fault, HttpContext context, LessonRooms rooms) =>
-            In(id, rooms, context, (view, _) => Task.FromResult(Show.Page<GridPage>(new GridModel(view, fault)))));
+            In(id, rooms, context, async (view, _) => Show.Page<GridPage>(new GridModel(view, fault, await FormEntry.Balances(context, view.Room)))));
         lesson.MapGet("/projector", (string id, HttpContext context, LessonRooms rooms, LivePages pages) =>
             In(id, rooms, context, async (view, cancellation) => Show.Page<ProjectorPage>(await pages.Projector(view, cancellation))));
         lesson.MapGet("/stream", async (string id, long? after, HttpContext context, LessonRooms rooms) =>

@@ -104,6 +104,37 @@ public sealed class CellTests
         Assert.All(kept, k => Assert.InRange(k.Entry.TypedAt, before.AddSeconds(-1), DateTimeOffset.UtcNow));
     }
 
+    [Fact]
+    public async Task A_number_with_other_decimals_than_its_balance_is_asked_about_and_one_more_press_keeps_it()
+    {
+        await using Taught lesson = await Taught.Start();
+        await (await lesson.Device(1)).Tell(Entries.Reading("empty", "27.63"));
+        var teacher = new Device(lesson.Host.Browser());
+        IElement form = Correction(await teacher.Page(Cell(lesson)));
+        string asking = (await teacher.Send(form, ("written", "27.9"), ("reason", "misread"))).Headers.Location!.ToString();
+        IDocument page = await teacher.Page(asking);
+        Assert.StartsWith("Balance A shows two decimals: 27.90?", page.QuerySelector(".fault")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("27.63", Counting(await lesson.Room()));
+        Assert.Equal(("27.9", "misread"), (page.QuerySelector("#written")!.GetAttribute("value"), page.QuerySelector("#reason")!.GetAttribute("value")));
+        await teacher.Send(Correction(page), ("written", "27.9"), ("reason", "misread"));
+        Assert.Equal("27.9", Counting(await lesson.Room()));
+    }
+
+    [Fact]
+    public async Task The_table_without_script_asks_the_same_and_loses_nothing_that_was_typed()
+    {
+        await using Taught lesson = await Taught.Start();
+        var teacher = new Device(lesson.Host.Browser());
+        string grid = $"/lessons/{lesson.Lesson.Id}/grid";
+        HttpResponseMessage asked = await teacher.Send(grid, ("b.1", "A"), ("r.1.1.empty", "28.0"), ("b.2", "A"), ("r.2.1.empty", "28.10"));
+        IDocument page = await Device.Parsed(asked);
+        Assert.Contains("Balance A shows two decimals: 28.00?", page.QuerySelector(".fault")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("28.0", page.QuerySelector("[name='r.1.1.empty']")!.GetAttribute("value"));
+        Assert.Equal("28.10", ((EntryContent.Reading)Assert.Single(await lesson.Journal()).Content).Written.ToString());
+        await teacher.Send(grid, ("b.1", "A"), ("r.1.1.empty", "28.0"), ("sure.r.1.1.empty", page.QuerySelector("[name='sure.r.1.1.empty']")!.GetAttribute("value")!));
+        Assert.Equal("28.0", Counting(await lesson.Room()));
+    }
+
     private static string Cell(Taught lesson) => $"/lessons/{lesson.Lesson.Id}/groups/1/cells/1/empty";
 
     private static IElement Correction(IDocument page) => page.QuerySelector("form:has(#written)")!;
