@@ -116,7 +116,7 @@ public sealed class WholeLessonTests(Chromium chromium)
         for (int i = 0; i < phones.Length; i++)
         {
             await phones[i].GoOnToReading();
-            await phones[i].Type(typed[i]);
+            await phones[i].TypeWarmOrCool(typed[i]);
             // Where it is one of those that are asked about, it is sent all the same and shown meanwhile.
             long sent = Stopwatch.GetTimestamp();
             await Expect(teacher.Locator($"article[aria-labelledby=t{i + 1}]")).ToContainTextAsync(typed[i]);

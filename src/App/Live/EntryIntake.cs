@@ -48,13 +48,15 @@ public static class EntryIntake
         CancellationToken cancellation = context.RequestAborted;
         // What an entry replaces may have come a moment ago; for all others the plan of the lesson is enough.
         bool corrects = entries.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Object && e.TryGetProperty("replaces", out _));
-        var reader = new EntryReader(corrects ? await room.Now(cancellation) : await room.Lately(cancellation), writer);
+        LessonView view = corrects ? await room.Now(cancellation) : await room.Lately(cancellation);
+        var reader = new EntryReader(view, writer, ServerTime.Of(context));
         // All are handed over before the first is waited for: they go into one commit. The order stays.
         var sent = entries.EnumerateArray().Select(reader.Read)
-            .Select(r => (Read: r, Kept: r.Entry is null ? null : room.Append(r.Entry, cancellation))).ToArray();
+            .Select(r => (Read: r, Kept: r.Entry is null ? null : room.Append([.. CellDecision.With(view, r.Entry, writer), r.Entry], cancellation))).ToArray();
         var answers = new List<EntryAnswer>(sent.Length);
         foreach ((EntryReading read, Task<AppendResult>? kept) in sent)
         {
+            await read.KeepWish(room, cancellation);
             EntryAnswer answer = kept is null ? new EntryAnswer(read.Id, "refused", read.Fault, null) : Answer(read, await kept);
             bool mayAsk = answer.Result == "added" && !writer.IsTeacher && LookAgain.MayAsk(room, read.Entry!);
             answers.Add(mayAsk ? answer with { Ask = await Question(context, room, read.Entry!) } : answer);

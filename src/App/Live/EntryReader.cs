@@ -12,7 +12,8 @@ namespace Calx.App.Live;
 /// </summary>
 /// <param name="view">The lesson.</param>
 /// <param name="writer">Who sends, and what they may write.</param>
-public sealed class EntryReader(LessonView view, EntryWriter writer)
+/// <param name="now">The time: when an entry was typed that does not say so itself.</param>
+public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOffset now)
 {
     /// <summary>Most trials of a group: more new starts than any lesson has time for.</summary>
     private const int MostTrials = 20;
@@ -58,15 +59,9 @@ public sealed class EntryReader(LessonView view, EntryWriter writer)
             return new EntryReading(id.ToString(), null, "A correction names the entry that it replaces and says why.");
         }
 
-        if (replaces is EntryId old && !writer.IsTeacher
-            && view.Entries.FirstOrDefault(e => e.Entry.Id == old) is KeptEntry kept && kept.Entry.Device != writer.Device)
-        {
-            return new EntryReading(id.ToString(), null, "Another device typed that. Ask your teacher to correct it.");
-        }
-
         DateTimeOffset typedAt = DateTimeOffset.TryParse(
             Text(json, "typedAt"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out DateTimeOffset typed)
-            ? typed : DateTimeOffset.UnixEpoch;
+            ? typed : now;
         if (!writer.IsTeacher && AfterTheEnd.Refusal(view.State, typedAt) is string late)
         {
             return new EntryReading(id.ToString(), null, late);
@@ -74,6 +69,24 @@ public sealed class EntryReader(LessonView view, EntryWriter writer)
 
         try
         {
+            // Any device of a group corrects what was typed for it, also at a balance station: the group sits at one table, the phone
+            // that typed may be flat or have joined anew, and what is replaced stays to be seen. The teacher's word is the teacher's.
+            if (replaces is EntryId old && !writer.IsTeacher && view.Find(old) is KeptEntry kept && kept.Entry.Cell == cell)
+            {
+                if (kept.Entry.Content is EntryContent.Reading && content is not EntryContent.Reading)
+                {
+                    return new EntryReading(id.ToString(), null, "A reading is corrected by another reading.");
+                }
+
+                if (CorrectionWish.IsDecided(view, cell) && view.Find(id) is null)
+                {
+                    return new EntryReading(id.ToString(), null, CorrectionWish.PassedOn)
+                    {
+                        Wish = CorrectionWish.Of(view, kept, id, content, writer.Device, typedAt, reason!),
+                    };
+                }
+            }
+
             return new EntryReading(
                 id.ToString(), new JournalEntry(id, cell, content, writer.Device, typedAt, replaces, replaces is null ? null : reason), null);
         }

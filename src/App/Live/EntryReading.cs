@@ -6,4 +6,18 @@ namespace Calx.App.Live;
 /// <param name="Id">Its id as sent, for the answer; null where there was none.</param>
 /// <param name="Entry">The entry, or null where it was not understood.</param>
 /// <param name="Fault">Why not, or null.</param>
-public sealed record EntryReading(string? Id, JournalEntry? Entry, string? Fault);
+public sealed record EntryReading(string? Id, JournalEntry? Entry, string? Fault)
+{
+    /// <summary>What is kept in place of one that was not taken: the wish that the teacher put the reading right. Null for most.</summary>
+    public JournalEntry? Wish { get; init; }
+
+    /// <summary>Keeps the wish, where there is one, so that the teacher sees what was not taken.</summary>
+    public async Task KeepWish(LessonRoom room, CancellationToken cancellation)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        if (Wish is JournalEntry wish)
+        {
+            await room.Append(wish, cancellation);
+        }
+    }
+}

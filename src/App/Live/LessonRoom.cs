@@ -101,7 +101,18 @@ public sealed class LessonRoom : IDisposable
             }
         }
 
-        return result;
+        // A form that is sent twice says both times what it says; only when it was typed is filled in here.
+        return result is AppendResult.Refused && (await Now(cancellation)).Find(entry.Id) is KeptEntry known
+            && known.Entry.IsSameButForTime(entry) ? new AppendResult.Known(known) : result;
+    }
+
+    /// <summary>Keeps entries that belong together, in their order.</summary>
+    /// <returns>What became of the last.</returns>
+    public async Task<AppendResult> Append(IEnumerable<JournalEntry> entries, CancellationToken cancellation)
+    {
+        // All are handed over before the first is waited for: they go into one commit.
+        AppendResult[] results = await Task.WhenAll([.. entries.Select(e => Append(e, cancellation))]);
+        return results.FirstOrDefault(r => r is AppendResult.Refused) ?? results[^1];
     }
 
     /// <summary>Whether the lesson has to be opened anew: streams end, and a browser comes back to the new room.</summary>

@@ -39,6 +39,9 @@ public sealed class LessonView
     /// <summary>Every cell in which something was typed.</summary>
     public IReadOnlyList<CellState> Table { get; }
 
+    /// <summary>The entry with an id, or null.</summary>
+    public KeptEntry? Find(EntryId id) => Entries.FirstOrDefault(e => e.Entry.Id == id);
+
     /// <summary>Place of the last entry that a group's page shows: its own, or one of the whole lesson.</summary>
     public long NumberFor(int group) => Entries.LastOrDefault(e => e.Entry.Cell.Group == group || e.Entry.Cell.Group == 0)?.Number ?? 0;
 

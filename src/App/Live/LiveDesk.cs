@@ -103,7 +103,7 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
         public Advice Advice(GroupAtWork group, LessonMoment moment, int classmates, Func<Advice> ask)
         {
             string key = FormattableString.Invariant(
-                $"{group.Trial};{group.Condition};{string.Join(',', group.Readings.Readings)};{string.Join(',', group.Readings.Remarks.Observations)};{group.Moments.FlameOut};{group.Moments.FlameLit};{group.Moments.Decided};{group.Balance.ResolutionInGrams};{classmates};{moment.Now > moment.LastHeatingStartsBy}");
+                $"{group.Trial};{group.Condition};{string.Join(',', group.Readings.Readings)};{string.Join(',', group.Moments.ReadAt.Values)};{string.Join(',', group.Readings.Remarks.Observations)};{group.Moments.FlameOut};{group.Moments.FlameLit};{group.Moments.Decided};{group.Balance.ResolutionInGrams};{classmates};{moment.Now > moment.LastHeatingStartsBy}");
             if (!advices.TryGetValue(group.Number, out (string Key, Advice Advice) known) || known.Key != key)
             {
                 advices[group.Number] = known = (key, ask());

@@ -63,26 +63,41 @@
       const choice = form.querySelector("[name=balance]:checked");
       if (form.querySelector("[name=balance]") && !choice) { say("Choose the letter of your balance first."); return; }
       const decimals = form.dataset.decimals === undefined ? NaN : Number(choice?.dataset.decimals ?? form.dataset.decimals);
-      const question = settings.isAssessed ? null : calx.decimalsQuestion(written, decimals);
+      const question = settings.isAssessed ? null : calx.decimalsQuestion(written, decimals) ?? warm(written);
       const vessel = form.querySelector("[name=vessel]")?.value.trim() || null;
       const give = (number, sure) => settings.send({ written: number, balance: choice?.value ?? null, vessel, sure });
-      if (question) ask(question, give); else give(written, false);
+      if (question) ask(question, (number, sure) => {
+        const hot = question.isHot ? null : warm(number);
+        if (hot) ask(hot, () => give(number, sure)); else give(number, sure && !question.isHot);
+      });
+      else give(written, false);
     });
 
+    // Asked once while the countdown runs, and never in the way of a second 'Send'.
+    function warm(written) {
+      if (!settings.isHot()) return null;
+      settings.askedHot();
+      const words = "The countdown still runs: it may still be hot. Tongs and mat every time; nobody tests by touch.";
+      return { words, offered: written, yes: "Send ", no: "Wait for the countdown", isHot: true };
+    }
+
     function ask(question, give) {
+      form.querySelector(".doubt")?.remove();
       const box = make("div", "doubt");
       box.setAttribute("role", "alertdialog");
       const title = make("p", "big", question.words);
       title.id = "doubt-words";
       box.setAttribute("aria-labelledby", title.id);
-      const yes = make("button", "tall", question.yes + question.offered), again = make("button", "tall second", "Type it again");
+      const yes = make("button", "tall", question.yes + question.offered), again = make("button", "tall second", question.no ?? "Type it again");
       yes.type = again.type = "button";
       yes.addEventListener("click", () => give(question.offered, true));
       again.addEventListener("click", () => {
         box.remove();
         form.classList.remove("asking");
-        input.value = "";
-        settings.changed("");
+        if (!question.isHot) {
+          input.value = "";
+          settings.changed("");
+        }
         input.focus();
       });
       box.append(title, yes, again);

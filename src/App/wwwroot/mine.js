@@ -52,6 +52,21 @@
     place.classList.toggle("hidden", place.childElementCount === 0);
   };
 
+  // What was not taken stands before everything else until somebody has seen it: the page would else go on as if it counted.
+  calx.refusal = (place, item, queue, again) => {
+    if (!item) { place.classList.add("hidden"); delete place.dataset.of; return; }
+    if (place.dataset.of === item.entry.id) return;
+    place.dataset.of = item.entry.id;
+    const words = make("h1", "", "Not taken");
+    words.id = "refused-words";
+    place.replaceChildren(words, make("p", "big", item.label), make("p", "fault", item.reason ?? ""));
+    // A correction that was passed on is in the teacher's hands; anything else can be typed once more.
+    if (item.entry.kind === "reading" && !item.entry.replaces) place.append(button("Type it again", "tall", () => again(item)));
+    place.append(button("We have read this", "tall second", () => queue.set(item, { state: "aside" })));
+    place.classList.remove("hidden");
+    place.querySelector("button").focus();
+  };
+
   // The question about a reading, asked once. It never says whether anything is odd.
   calx.question = (place, item, queue, again) => {
     if (!item) { place.classList.add("hidden"); delete place.dataset.of; return; }

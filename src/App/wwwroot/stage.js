@@ -49,6 +49,7 @@
     }
 
     function put(parts, from) {
+      const cools = parts.some(p => Number(p.dataset.cooling) > 0);
       // Ids and minutes that the page works with, and nobody sees, say nothing about whether it looks different.
       for (const part of parts) {
         for (const id of part.querySelectorAll("input[name=id]")) id.remove();
@@ -60,7 +61,7 @@
       shown = look;
       stage.replaceChildren(...parts);
       const form = find("[data-typing]", stage);
-      if (form) typing(form, from);
+      if (form) typing(form, from, cools);
       if (hadFocus || doing.hasMoved) {
         const target = find(".figure", stage) ?? find("h1", stage);
         if (!target?.matches("input")) target?.setAttribute("tabindex", "-1");
@@ -73,26 +74,31 @@
     // A reading typed once more has no place on the way before the group any longer: its form is made.
     function readingAgain() {
       const item = doing.again, article = make("article", "place reads");
-      article.append(make("h1", "", `Again: ${item.title}`), find("[data-again]", document).content.firstElementChild.cloneNode(true));
+      article.append(make("h1", "", `${item.state === "warm" ? "Now cool" : "Again"}: ${item.title}`), find("[data-again]", document).content.firstElementChild.cloneNode(true));
       const form = find("form", article);
       const { what, group, trial } = item.entry;
       Object.assign(form.dataset, { what, group, trial, label: item.title.split("\u00a0/")[0] });
-      if (!item.entry.balance) { find(".which", form)?.remove(); delete form.dataset.decimals; }
+      if (!item.entry.balance) find(".which", form)?.remove();
+      // The decimals are those of the balance that is chosen; the form itself knows none.
+      delete form.dataset.decimals;
       article.dataset.of = item.entry.id;
       return article;
     }
 
-    function typing(form, from) {
+    function typing(form, from, cools) {
       const own = `${form.dataset.group}.${form.dataset.trial}`, key = `${own}.${form.dataset.what}`;
       if (doing.typedFor !== key) Object.assign(doing, { typed: "", typedFor: key, picked: {} });
       // What was picked stands, though the page is put up anew before it is sent.
-      const letter = doing.picked.balance ?? acts.remembered.balance ?? from.dataset.letter;
+      const again = doing.again?.entry;
+      const letter = doing.picked.balance ?? again?.balance ?? acts.remembered.balance ?? from.dataset.letter;
       for (const radio of form.querySelectorAll("[name=balance]")) if (radio.value === letter) radio.checked = true;
       const vessel = find("[name=vessel]", form);
-      if (vessel) vessel.value = doing.picked.vessel ?? (vessel.value || (acts.remembered[own] ?? ""));
+      if (vessel) vessel.value = doing.picked.vessel ?? again?.vessel ?? (vessel.value || (acts.remembered[own] ?? ""));
       calx.keypad(form, {
         typed: doing.typed,
         isAssessed: acts.isAssessed,
+        isHot: () => stage.dataset.hot === "yes" && doing.hotAsked !== key && !doing.again && cools,
+        askedHot: () => { doing.hotAsked = key; },
         changed: value => { doing.typed = value; },
         picked: (name, value) => { doing.picked[name] = value; },
         send: reading => acts.keep(form, reading),

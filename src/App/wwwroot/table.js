@@ -5,7 +5,7 @@
   const table = document.getElementById("table");
   if (!table) return;
   const find = (selector, from = table) => from.querySelector(selector);
-  const live = find("#live"), ask = find("#ask"), mine = find("#mine"), tell = find("[data-tell-now]");
+  const live = find("#live"), ask = find("#ask"), refused = find("#refused"), mine = find("#mine"), tell = find("[data-tell-now]");
   const { lesson, device } = table.dataset, ownGroup = Number(table.dataset.group), isStation = ownGroup === 0;
   const queue = new calx.Queue(lesson, device, ownGroup, table.dataset.entries, render);
   const which = `calx.${lesson}.${device}.which`;
@@ -38,14 +38,15 @@
 
   function render() {
     queue.shown(new Set((find("[data-kept]", live)?.dataset.kept ?? "").split(" ")));
-    const asked = queue.asked()[0];
+    const asked = queue.asked()[0], lost = doing.again ? undefined : queue.refused()[0];
     table.dataset.part = doing.part;
-    calx.question(ask, doing.again ? null : asked, queue, typeAgain);
+    calx.refusal(refused, lost, queue, typeAgain);
+    calx.question(ask, doing.again || lost ? null : asked, queue, typeAgain);
     calx.mine(mine, queue, typeAgain);
     renderLine();
     renderTell();
     show(find(".chooser", live), isStation && doing.group === 0);
-    const way = doing.part === "now" && (!asked || doing.again) ? section() : null;
+    const way = doing.part === "now" && (!(asked || lost) || doing.again) ? section() : null;
     stage.render(way, queue.local().filter(e => e.group === doing.group && e.trial === Number(way?.dataset.trial)));
     for (const link of table.querySelectorAll("nav [data-part]")) {
       if (link.dataset.part === doing.part) link.setAttribute("aria-current", "true"); else link.removeAttribute("aria-current");
@@ -89,6 +90,10 @@
     if (old?.state === "asked") {
       Object.assign(entry, { replaces: old.entry.id, reason: "looked at the display again" });
       queue.remove(old);
+    } else if (old?.state === "warm") {
+      // Weighed again and again without a connection, each replaces the one before it.
+      const before = queue.local().filter(e => e.kind === "reading" && e.what === what && e.group === group && e.trial === trial).pop();
+      Object.assign(entry, { replaces: before?.id ?? old.entry.id, reason: old.reason });
     } else if (old) queue.set(old, { state: "aside" });
     const label = `${form.dataset.label}: ${reading.written}${unit ? `\u00a0${unit}` : ""}`;
     Object.assign(doing, { again: null, isAhead: false, typed: "", typedFor: "", hasMoved: true });
@@ -150,6 +155,16 @@
     form.closest("details")?.removeAttribute("open");
     for (const key of drafts.keys()) if (key.startsWith(draftOf(form))) drafts.delete(key);
     add(entry, label);
+  });
+
+  // What was weighed too warm is typed once more in its own place.
+  document.addEventListener("click", event => {
+    const form = event.target.closest("button")?.closest("[data-warm]");
+    if (!form) return;
+    event.preventDefault();
+    const { of, what, label, unit, balance, vessel, reason } = form.dataset;
+    const entry = { id: of, what, group: Number(form.dataset.group), trial: Number(form.dataset.trial), balance, vessel };
+    typeAgain({ state: "warm", reason, title: `${label}\u00a0/\u00a0${unit}`, entry });
   });
 
   document.addEventListener("click", event => {

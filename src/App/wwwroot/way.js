@@ -7,7 +7,7 @@
     const places = [...section.querySelectorAll(":scope > .place")];
     const is = (i, name) => places[i]?.dataset[name] === "yes";
     const find = (from, wanted) => places.findIndex((p, i) => i >= from && wanted(p, i));
-    const at = { index: 0, isLit: section.dataset.lit === "yes", coolAt: Number(section.dataset.cool) || null, isAhead: false };
+    const at = { index: 0, isLit: section.dataset.lit === "yes", coolAt: Number(section.dataset.cool) || null, isAhead: false, isBack: false, backTo: -1 };
     const flameFrom = from => find(from, (p, i) => is(i, "flame") || p.dataset.reading);
     const behindFlame = from => {
       let i = flameFrom(from);
@@ -20,18 +20,28 @@
       at.coolAt = minutes > 0 ? Date.parse(typedAt) + minutes * 60000 : null;
       at.isLit = false;
     };
+    // A tap on 'Flame out' that was wrong is taken back: the group is where it was, or, where the program has gone on since, at its flame.
+    const heatsOn = () => {
+      if (at.coolAt === null) return false;
+      if (at.backTo >= 0) at.index = at.backTo;
+      else if (flameFrom(0) >= 0 && is(flameFrom(0), "flame")) return false;
+      else at.isBack = true;
+      Object.assign(at, { isLit: true, coolAt: null, backTo: -1, isAhead: true });
+      return true;
+    };
     const go = i => { if (i >= 0) { at.index = i; at.isAhead = true; } };
 
     for (const e of entries) {
       if (e.kind === "reading" && !e.replaces) {
         const i = find(at.index, p => p.dataset.reading === e.what);
-        if (i >= 0) { go(i + 1); at.coolAt = null; at.isLit = false; }
+        if (i >= 0) { go(i + 1); Object.assign(at, { coolAt: null, isLit: false, isBack: false, backTo: -1 }); }
       } else if (e.what === "flame-on") {
+        if (heatsOn()) continue;
         const i = flameFrom(at.index);
         if (is(i, "flame")) { go(i); at.isLit = true; at.coolAt = null; }
       } else if (e.what === "flame-out") {
-        const i = behindFlame(at.index);
-        if (i >= 0) { go(i); cool(i, e.typedAt); }
+        const i = at.isBack ? at.index : behindFlame(at.index);
+        if (i >= 0) { if (!at.isBack) at.backTo = at.index; at.isBack = false; go(i); cool(i, e.typedAt); }
       } else if (e.what === "at-step") {
         const i = find(at.index, p => p.dataset.step === e.text && p.dataset.kind !== "decide");
         const behind = behindFlame(at.index);
@@ -42,7 +52,7 @@
       }
     }
     at.index = Math.min(at.index, places.length - 1);
-    at.place = places[at.index] ?? null;
+    at.place = (at.isBack ? section.querySelector("template[data-back]")?.content.firstElementChild : null) ?? places[at.index] ?? null;
     at.nextReading = places.find((p, i) => i > at.index && p.dataset.reading) ?? null;
     return at;
   };

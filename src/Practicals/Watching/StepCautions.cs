@@ -56,7 +56,7 @@ internal sealed class StepCautions
 
     private bool IsBehindFirstFlame(int place) => FirstFlame is int flame && flame >= 0 && place >= flame;
 
-    /// <summary>What is put in is hazardous until it has been heated, what is made once it has been, a gas while it is made; a thing or
+    /// <summary>What is put in is hazardous until it has been heated, what burns in air only at the flame, what is made once it has been, a gas while it is made; a thing or
     /// an act at the flame and while it cools.</summary>
     private bool Concerns(Hazard hazard, int place)
     {
@@ -72,9 +72,13 @@ internal sealed class StepCautions
         }
 
         return IsPutIn(hazard.Material)
-            ? place >= PutInAt(hazard.Material) && (FirstFlame < 0 || place < trial.BehindFlame(FirstFlame))
+            ? place >= PutInAt(hazard.Material) && (FirstFlame < 0 || place < trial.BehindFlame(FirstFlame)) && (at.Step.Flame || !Burns(hazard.Material))
             : IsBehindFirstFlame(place) && at.Step.Flame == practical.Materials.Any(m => m.Id == hazard.Material && m.Air);
     }
+
+    /// <summary>Whether it reacts with the air once it is heated.</summary>
+    private bool Burns(string material) => FirstFlame >= 0 && practical.Reactions.Any(r =>
+        r.Reactants.Any(t => t.Material == material) && r.Reactants.Any(t => practical.Materials.Any(m => m.Id == t.Material && m.Air)));
 
     private bool IsPutIn(string material) => Adds(material).Any();
 

@@ -73,10 +73,13 @@ internal static class ArchiveTables
         return
         [
             lesson.ToString(), Text(kept.Number), entry.Id.ToString(), Text(entry.Cell.Group), Text(entry.Cell.Trial), Text(entry.Cell.Member), entry.Cell.What,
-            parts.Kind, parts.Value, parts.Unit, parts.Balance, parts.Vessel, parts.OutOf, parts.Comment, entry.Device, Written.Time(entry.TypedAt),
+            parts.Kind, parts.Value, parts.Unit, parts.Balance, parts.Vessel, parts.OutOf, parts.Comment, entry.Device, TypedAt(entry),
             entry.Replaces?.ToString(), entry.Reason, Written.Time(kept.ReceivedAt),
         ];
     }
+
+    /// <summary>Empty where nobody knows: journals of earlier versions have the year 1970 for that.</summary>
+    private static string TypedAt(JournalEntry entry) => entry.TypedAt == DateTimeOffset.UnixEpoch ? "" : Written.Time(entry.TypedAt);
 
     private static void Table(ZipArchive zip, string name, string[] headings, IEnumerable<string?[]> rows)
     {

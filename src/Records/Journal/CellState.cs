@@ -26,8 +26,30 @@ public sealed class CellState
     /// <summary>The last that stands: of happenings, what holds now.</summary>
     public KeptEntry Latest => Standing[^1];
 
-    /// <summary>Whether several entries stand that cannot all count, so that somebody has to decide. Notes and happenings all count.</summary>
-    public bool IsContested => Decisive.Skip(1).Any();
+    /// <summary>Whether several entries stand that cannot all count, so that somebody has to decide. Notes and happenings all count, and
+    /// what says the same twice is no contradiction.</summary>
+    public bool IsContested => Rivals.Any();
 
-    private IEnumerable<KeptEntry> Decisive => Standing.Where(e => !e.Entry.Content.StandsBesideOthers);
+    /// <summary>Entries that stand beside the one that counts and say something else, in the order of the journal.</summary>
+    public IEnumerable<KeptEntry> Rivals => Decisive.Skip(1).Where(e => !SaysTheSame(Current.Entry, e.Entry));
+
+    /// <summary>Entries that stand and of which one can count, in the order of the journal.</summary>
+    public IEnumerable<KeptEntry> Decisive => Standing.Where(e => !e.Entry.Content.StandsBesideOthers);
+
+    /// <summary>Whether anything was replaced or set aside here.</summary>
+    public bool IsCorrected => Standing.Count < History.Count;
+
+    /// <summary>The entry that replaced one or set it aside, the first where several did; null where it stands.</summary>
+    public KeptEntry? ReplacerOf(KeptEntry old)
+    {
+        ArgumentNullException.ThrowIfNull(old);
+        return History.FirstOrDefault(k => k.Number > old.Number && k.Entry.Replaces == old.Entry.Id);
+    }
+
+    /// <summary>One device that sends a number twice says it once, though it may have named another balance or vessel the second time;
+    /// two devices agree only where all that they typed is alike.</summary>
+    private static bool SaysTheSame(JournalEntry one, JournalEntry other) =>
+        one.Content == other.Content
+        || (one.Device == other.Device && one.Content is EntryContent.Reading a && other.Content is EntryContent.Reading b
+            && (a.Written, a.Unit) == (b.Written, b.Unit));
 }

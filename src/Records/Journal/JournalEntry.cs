@@ -43,6 +43,26 @@ public sealed record JournalEntry
         (Id, Cell, Content, Device, TypedAt, Replaces, Reason) = (id, cell, content, device, typedAt, replaces, reason);
     }
 
+    /// <summary>An entry by which another one of the same cell is set aside, so that it no longer counts: words beside the readings that
+    /// replace what they name. One decision on a cell is one of these for each entry that loses.</summary>
+    /// <param name="id">Its own id.</param>
+    /// <param name="other">The entry that is set aside.</param>
+    /// <param name="device">Who decided.</param>
+    /// <param name="typedAt">When, by the device's clock.</param>
+    /// <param name="reason">Why.</param>
+    public static JournalEntry SettingAside(EntryId id, JournalEntry other, string device, DateTimeOffset typedAt, string reason)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return new(id, other.Cell, new EntryContent.Note($"Set aside: {reason}"), device, typedAt, other.Id, reason);
+    }
+
+    /// <summary>Whether another one is the same in everything but the time at which it was typed.</summary>
+    public bool IsSameButForTime(JournalEntry other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return other == new JournalEntry(Id, Cell, Content, Device, other.TypedAt, Replaces, Reason);
+    }
+
     /// <summary>Made where it was typed.</summary>
     public EntryId Id { get; }
 

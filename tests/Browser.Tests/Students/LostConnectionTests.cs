@@ -37,7 +37,7 @@ public sealed class LostConnectionTests(Chromium chromium)
         foreach (string written in Three)
         {
             await phone.GoOnToReading();
-            await phone.Type(written);
+            await phone.TypeWarmOrCool(written);
         }
 
         await Expect(phone.Locator("[data-line]")).ToContainTextAsync("to be sent");

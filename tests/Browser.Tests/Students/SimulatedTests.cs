@@ -13,6 +13,11 @@ public sealed class SimulatedTests(Chromium chromium)
         ILocator display = phone.Stage().Locator(".display");
         await Expect(display).ToBeVisibleAsync();
         await Pictures.Keep(phone, "student-simulated");
+        // All of the form stands above the parts of the page on a small phone too.
+        await phone.SetViewportSizeAsync(360, 740);
+        LocatorBoundingBoxResult send = (await phone.Stage().Locator("form[data-typing] > button.tall").BoundingBoxAsync())!;
+        LocatorBoundingBoxResult parts = (await phone.Locator(".parts").BoundingBoxAsync())!;
+        Assert.True(send.Y + send.Height <= parts.Y, $"'Send' ends at {send.Y + send.Height:0}, and the parts begin at {parts.Y:0}.");
         for (int i = 0; i < 3; i++)
         {
             await Expect(phone.Stage().Locator(".place")).ToHaveAttributeAsync("data-kind", "read");

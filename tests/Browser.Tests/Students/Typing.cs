@@ -38,6 +38,18 @@ internal static class Typing
         await page.Stage().Locator("form[data-typing] > button.tall").ClickAsync();
     }
 
+    /// <summary>Types a reading and sends it also where the countdown still runs and the page asks about that.</summary>
+    public static async Task TypeWarmOrCool(this IPage page, string written)
+    {
+        await page.Type(written);
+        // The question is there as soon as 'Send' was pressed.
+        ILocator send = page.Stage().Locator(".doubt button", new LocatorLocatorOptions { HasTextString = $"Send {written}" });
+        if (await send.IsVisibleAsync())
+        {
+            await send.ClickAsync();
+        }
+    }
+
     /// <summary>Opens a part of the page: now, sent, seen or help.</summary>
     public static Task Open(this IPage page, string part) => page.Locator($"nav [data-part='{part}']").ClickAsync();
 

@@ -115,6 +115,60 @@ public sealed class TypingTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task A_reading_while_the_countdown_runs_is_asked_about_once_and_a_wrong_flame_out_is_taken_back()
+    {
+        await using Lab lab = await Lab.Open(chromium);
+        IPage phone = await lab.Phone(group: 4);
+        foreach (string written in (string[])["28.10", "28.34"])
+        {
+            await phone.GoOnToReading();
+            await phone.Type(written);
+        }
+
+        ILocator lit = phone.Stage().Locator("form[data-what='flame-on'] button");
+        ILocator done = phone.Stage().Locator("form[data-what='at-step'] button");
+        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
+        {
+            await done.First.ClickAsync();
+            await phone.WaitForTimeoutAsync(100);
+        }
+
+        await lit.ClickAsync();
+        string heating = await phone.Stage().Locator("h1").InnerTextAsync();
+        ILocator flameOut = phone.Stage().Locator("form[data-what='flame-out'] button");
+        ILocator still = phone.Stage().GetByRole(AriaRole.Button, new() { Name = "We are still heating" });
+        // With a connection, without one, and where the connection went after the program had gone on to the cooling.
+        await flameOut.ClickAsync();
+        await Expect(phone.Locator("#live .place").First).ToHaveAttributeAsync("data-step", "cool");
+        await still.ClickAsync();
+        await Expect(phone.Stage().Locator("h1")).ToHaveTextAsync(heating);
+        await phone.Context.SetOfflineAsync(true);
+        await flameOut.ClickAsync();
+        await still.ClickAsync();
+        await Expect(phone.Stage().Locator("h1")).ToHaveTextAsync(heating);
+        await phone.Context.SetOfflineAsync(false);
+        await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");
+        await flameOut.ClickAsync();
+        await Expect(phone.Locator("#live .place").First).ToHaveAttributeAsync("data-step", "cool");
+        await phone.Context.SetOfflineAsync(true);
+        await still.ClickAsync();
+        await Expect(phone.Stage().Locator("h1")).ToHaveTextAsync("The heating goes on");
+        await flameOut.ClickAsync();
+
+        await phone.GoOnToReading();
+        await phone.Type("28.48");
+        await Expect(phone.Locator(".doubt")).ToContainTextAsync("The countdown still runs: it may still be hot.");
+        await Pictures.Keep(phone, "student-still-hot");
+        await phone.Locator(".doubt").GetByRole(AriaRole.Button, new() { Name = "Wait for the countdown" }).ClickAsync();
+        await Expect(phone.Stage().Locator(".figure")).ToHaveValueAsync("28.48");
+        await phone.Stage().Locator("form[data-typing] > button.tall").ClickAsync();
+        await phone.Context.SetOfflineAsync(false);
+        await phone.Open("sent");
+        await Expect(phone.Locator("#sent .value").Nth(2)).ToHaveTextAsync("28.48");
+        lab.NothingAmiss();
+    }
+
+    [Fact]
     public async Task After_the_flame_is_out_the_page_counts_down_to_cool_enough_to_weigh()
     {
         await using Lab lab = await Lab.Open(chromium);

@@ -37,6 +37,25 @@ public sealed class GridTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Other_decimals_than_the_balances_are_asked_about_and_one_more_press_keeps_them()
+    {
+        await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Groups = 2 });
+        IPage teacher = await lab.Teacher();
+        await teacher.GotoAsync($"{lab.LessonPath}/grid");
+        await teacher.Locator("[name='b.1']").FillAsync("A");
+        ILocator cell = teacher.Locator("input[data-what=empty][data-group='1']"), fault = teacher.Locator("[data-grid-fault]");
+        await cell.FocusAsync();
+        await teacher.Keyboard.TypeAsync("28.0");
+        await teacher.Keyboard.PressAsync("Enter");
+        await Expect(fault).ToContainTextAsync("balance A shows two decimals: 28.00?");
+        await Expect(teacher.Locator("input.kept")).ToHaveCountAsync(0);
+        await teacher.Keyboard.PressAsync("Enter");
+        await Expect(teacher.Locator("[data-grid-said]")).ToContainTextAsync("28.0 kept");
+        await Expect(fault).ToBeHiddenAsync();
+        lab.NothingAmiss();
+    }
+
+    [Fact]
     public async Task A_kept_reading_is_changed_by_keyboard_only_with_a_reason()
     {
         await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Groups = 2 });

@@ -148,6 +148,20 @@ public abstract class ArchiveTests(Place place)
     }
 
     [Fact]
+    public async Task When_something_was_typed_is_left_empty_where_nobody_knows()
+    {
+        await using RecordStore store = await place.OpenFresh();
+        await Sample.Prepare(store);
+        var note = new JournalEntry(Sample.Id(1), new JournalCell(1, 1, "note"), new EntryContent.Note("a lid was missing"), "teacher", DateTimeOffset.UnixEpoch);
+        await store.Append(Sample.LessonId, note, Cancel);
+        await store.Append(Sample.LessonId, Sample.Reading(2, 1, "empty", "28.10"), Cancel);
+        using var zip = new ZipArchive(new MemoryStream(await All(store)));
+        Assert.Contains("a lid was missing,,,,,,teacher,,", Text(zip, "journal.csv"), StringComparison.Ordinal);
+        Assert.DoesNotContain("1970", Text(zip, "journal.csv"), StringComparison.Ordinal);
+        Assert.Contains(",tablet 3,2026-03-04T", Text(zip, "journal.csv"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task Forgotten_names_are_nowhere_any_more()
     {
         await using RecordStore store = await place.OpenFresh();

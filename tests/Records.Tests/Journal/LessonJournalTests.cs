@@ -46,6 +46,41 @@ public sealed class LessonJournalTests
     }
 
     [Fact]
+    public void What_is_set_aside_no_longer_counts_and_stays_with_the_reason()
+    {
+        var journal = new LessonJournal();
+        JournalEntry first = Reading(1, 2, "before", "27.63"), second = Reading(2, 2, "before", "26.63");
+        journal.Append(first, Noon);
+        journal.Append(second, Noon);
+        journal.Append(JournalEntry.SettingAside(Id(3), first, "teacher", Noon, "the paper record says so"), Noon);
+        CellState cell = journal.Find(first.Cell)!;
+        Assert.Equal(("26.63", false, true), (Shown(cell.Current), cell.IsContested, cell.IsCorrected));
+        Assert.Equal("the paper record says so", cell.ReplacerOf(cell.History[0])!.Entry.Reason);
+        Assert.Equal(3, cell.History.Count);
+        // A correction beside one that was set aside counts at once, and what comes later does not push it aside.
+        journal.Append(JournalEntry.SettingAside(Id(4), second, "teacher", Noon, "misread"), Noon);
+        journal.Append(Reading(5, 2, "before", "27.64", replaces: Id(1)), Noon);
+        journal.Append(Reading(6, 2, "before", "27.99"), Noon);
+        Assert.Equal(("27.64", "27.99"), (Shown(journal.Find(first.Cell)!.Current), Shown(journal.Find(first.Cell)!.Rivals.Single())));
+    }
+
+    [Theory]
+    [InlineData("tablet 3", "30.24", "B", false)]
+    [InlineData("tablet 3", "30.42", "A", true)]
+    [InlineData("tablet 4", "30.24", "A", false)]
+    [InlineData("tablet 4", "30.24", "B", true)]
+    [InlineData("tablet 3", "30.240", "A", true)]
+    public void What_says_the_same_twice_needs_no_decision(string device, string written, string balance, bool contested)
+    {
+        var journal = new LessonJournal();
+        journal.Append(Reading(1, 2, "before", "30.24"), Noon);
+        var content = new EntryContent.Reading(new WrittenNumber(decimal.Parse(written, CultureInfo.InvariantCulture)), "g", balance, null);
+        journal.Append(new JournalEntry(Id(2), new JournalCell(2, 1, "before"), content, device, Noon), Noon);
+        CellState cell = journal.Find(new JournalCell(2, 1, "before"))!;
+        Assert.Equal((contested, false), (cell.IsContested, cell.IsCorrected));
+    }
+
+    [Fact]
     public void A_correction_of_another_cell_or_of_nothing_replaces_nothing()
     {
         var journal = new LessonJournal();

@@ -24,6 +24,15 @@ public sealed record CellModel(LessonView View, JournalCell Cell, ReadingDefinit
             : new CellModel(view, cell, weighing.Reading, weighing.Occurrence, view.Table.FirstOrDefault(c => c.Cell == cell), fault);
     }
 
+    /// <summary>What is asked about the number that was typed last and is not kept yet, or null.</summary>
+    public string? Ask { get; init; }
+
+    /// <summary>That number, or null.</summary>
+    public string? Typed { get; init; }
+
+    /// <summary>The reason that was given with it, or null.</summary>
+    public string? Why { get; init; }
+
     /// <summary>Its name for people.</summary>
     public string Label => ReadingNames.Of(View.Practical, Reading.Id, Occurrence);
 }

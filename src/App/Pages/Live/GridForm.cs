@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Calx.App.Live;
+using Calx.App.Pages.Students;
 using Calx.Records.Journal;
 using Microsoft.AspNetCore.Http;
 
@@ -15,22 +16,40 @@ public static class GridForm
     {
         FormFields form = await FormFields.Of(context);
         LessonView view = await room.Now(context.RequestAborted);
-        var reader = new EntryReader(view, EntryWriter.Teacher);
+        var reader = new EntryReader(view, EntryWriter.Teacher, ServerTime.Of(context));
+        IReadOnlyList<BalanceChoice> balances = await FormEntry.Balances(context, room);
         var faults = new List<string>();
+        var asked = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (int group in view.Groups)
         {
             int trial = view.State.Group(group).Trial;
             foreach ((_, _, string id) in view.Weighings)
             {
-                string typed = form[string.Create(CultureInfo.InvariantCulture, $"r.{group}.{trial}.{id}")];
+                string field = string.Create(CultureInfo.InvariantCulture, $"r.{group}.{trial}.{id}");
+                string typed = form[field];
                 if (Entry(view, group, trial, id, typed, form) is JsonElement json)
                 {
                     EntryReading read = reader.Read(json);
+                    if (read.Entry is JournalEntry doubted && form[$"sure.{field}"] != typed && DecimalsCheck.Ask(view, balances, doubted) is string question)
+                    {
+                        asked[field] = typed;
+                        faults.Add(string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {question}"));
+                        continue;
+                    }
+
                     string? fault = read.Entry is JournalEntry entry
-                        ? (await room.Append(entry, context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
+                        ? (await room.Append([.. CellDecision.With(view, entry, EntryWriter.Teacher), entry], context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
                     faults.AddRange(fault is null ? [] : [string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {fault}")]);
                 }
             }
+        }
+
+        if (asked.Count > 0)
+        {
+            return Show.Page<GridPage>(new GridModel(await room.Now(context.RequestAborted), string.Join(" ", faults.Take(5)), balances)
+            {
+                Asked = asked, Reason = form["reason"],
+            });
         }
 
         string address = $"/lessons/{room.Lesson.Id}/grid";

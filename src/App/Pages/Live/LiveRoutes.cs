@@ -1,6 +1,7 @@
 using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Records;
+using Calx.Records.Journal;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -18,11 +19,11 @@ public static class LiveRoutes
         lesson.MapGet("/groups/{group:int}", (string id, int group, string? fault, HttpContext context, LessonRooms rooms, LivePages pages) =>
             In(id, rooms, context, async (view, cancellation) => group >= 1 && group <= view.GroupCount
                 ? Show.Page<GroupPage>(await pages.Group(view, group, fault, cancellation)) : Show.Nothing("group")));
-        lesson.MapGet("/groups/{group:int}/cells/{trial:int}/{what}", (string id, int group, int trial, string what, string? fault, HttpContext context, LessonRooms rooms) =>
+        lesson.MapGet("/groups/{group:int}/cells/{trial:int}/{what}", (string id, int group, int trial, string what, string? fault, string? ask, string? typed, string? why, HttpContext context, LessonRooms rooms) =>
             In(id, rooms, context, (view, _) => Task.FromResult(CellModel.Of(view, group, trial, what, fault) is CellModel cell
-                ? Show.Page<CellPage>(cell) : Show.Nothing("cell"))));
+                ? Show.Page<CellPage>(cell with { Ask = ask, Typed = typed, Why = why }) : Show.Nothing("cell"))));
         lesson.MapGet("/grid", (string id, string? fault, HttpContext context, LessonRooms rooms) =>
-            In(id, rooms, context, (view, _) => Task.FromResult(Show.Page<GridPage>(new GridModel(view, fault)))));
+            In(id, rooms, context, async (view, _) => Show.Page<GridPage>(new GridModel(view, fault, await FormEntry.Balances(context, view.Room)))));
         lesson.MapGet("/projector", (string id, HttpContext context, LessonRooms rooms, LivePages pages) =>
             In(id, rooms, context, async (view, cancellation) => Show.Page<ProjectorPage>(await pages.Projector(view, cancellation))));
         lesson.MapGet("/stream", async (string id, long? after, HttpContext context, LessonRooms rooms) =>
@@ -33,6 +34,8 @@ public static class LiveRoutes
         lesson.MapPost("/write", async (string id, HttpContext context, LessonRooms rooms, Doors doors) =>
             await Find(id, rooms, context) is LessonRoom room
                 ? await Kept(FormEntry.Take(context, room, EntryWriter.Teacher), room, context, doors) : Show.Nothing("lesson"));
+        lesson.MapPost("/groups/{group:int}/cells/{trial:int}/{what}/counts", async (string id, int group, int trial, string what, HttpContext context, LessonRooms rooms) =>
+            await Find(id, rooms, context) is LessonRoom room ? await CellChoice.Take(context, room, new JournalCell(group, trial, what)) : Show.Nothing("lesson"));
         lesson.MapPost("/grid", async (string id, HttpContext context, LessonRooms rooms) =>
             await Find(id, rooms, context) is LessonRoom room ? await GridForm.Take(context, room) : Show.Nothing("lesson"));
     }

@@ -36,7 +36,7 @@ public static class CorrectionAsking
         string sentence = $"{form.Short("label", Longest)}: {form.Short("was", Longest)} should be {number}; {form.Short("why", Longest)}.";
         var cell = new JournalCell(seat.Group, state.Trial, Acts.CorrectionAsked);
         AppendResult result = await room.Append(
-            new JournalEntry(id, cell, new EntryContent.Happening(sentence), seat.Device, DateTimeOffset.UnixEpoch), context.RequestAborted);
+            new JournalEntry(id, cell, new EntryContent.Happening(sentence), seat.Device, ServerTime.Of(context)), context.RequestAborted);
         return Show.See(result is AppendResult.Refused refused ? "/table?fault=" + Uri.EscapeDataString(refused.Reason) : "/table#sent");
     }
 }

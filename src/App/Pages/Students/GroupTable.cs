@@ -14,6 +14,9 @@ public sealed record GroupTable(int Number, GroupState State, IReadOnlyList<Plac
     /// <summary>Whether the class is still together: the group waits until the teacher starts its work.</summary>
     public bool WaitsForStart { get; init; }
 
+    /// <summary>The weighing that the engine lets it take again when cool, or null.</summary>
+    public WeighedWarm? Warm { get; init; }
+
     /// <summary>When what was heated is cool enough to weigh, or null.</summary>
     public DateTimeOffset? CoolAt { get; init; }
 

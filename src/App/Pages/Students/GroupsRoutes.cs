@@ -71,23 +71,24 @@ public static class GroupsRoutes
 
         if (seat.Role == SeatRole.Group && seat.Group != group)
         {
-            await Tell(room, seat, seat.Group, Acts.DeviceOut, context.RequestAborted);
+            await Tell(context, room, seat, seat.Group, Acts.DeviceOut);
         }
 
         if (seat.Role != SeatRole.Group || seat.Group != group)
         {
-            await Tell(room, seat, group, Acts.DeviceIn, context.RequestAborted);
+            await Tell(context, room, seat, group, Acts.DeviceIn);
             cookies.Give(context, seat with { Role = SeatRole.Group, Group = group });
         }
 
         return Show.See("/table");
     }
 
-    private static async Task Tell(LessonRoom room, Seat seat, int group, string what, CancellationToken cancellation)
+    private static async Task Tell(HttpContext context, LessonRoom room, Seat seat, int group, string what)
     {
+        CancellationToken cancellation = context.RequestAborted;
         var id = EntryId.Of(BitConverter.ToUInt128(RandomNumberGenerator.GetBytes(IdBytes)));
         int trial = (await room.Now(cancellation)).State.Group(group).Trial;
         var cell = new JournalCell(group, trial, what);
-        await room.Append(new JournalEntry(id, cell, new EntryContent.Happening(""), seat.Device, DateTimeOffset.UnixEpoch), cancellation);
+        await room.Append(new JournalEntry(id, cell, new EntryContent.Happening(""), seat.Device, ServerTime.Of(context)), cancellation);
     }
 }

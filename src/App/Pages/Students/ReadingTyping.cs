@@ -18,39 +18,63 @@ public static class ReadingTyping
         FormFields form = await FormFields.Of(context);
         LessonView view = await room.Now(context.RequestAborted);
         EntryWriter writer = EntryWriter.Of(seat);
-        EntryReading read = FormEntry.Read(form, view, writer);
+        EntryReading read = FormEntry.Read(form, view, writer, ServerTime.Of(context));
         int chosen = seat.Role == SeatRole.Station && int.TryParse(form["group"], CultureInfo.InvariantCulture, out int group) ? group : 0;
         TableModel page = await TableRoutes.Model(context, desk, room, seat, chosen);
         if (read.Entry is not JournalEntry entry)
         {
+            await read.KeepWish(room, context.RequestAborted);
             return Show.Page<TablePage>(page with { Fault = read.Fault }, StatusCodes.Status400BadRequest);
         }
 
-        if (!form.IsTicked("sure") && !page.IsAssessed && Question(page, entry) is TypedReading question)
+        TypedReading? question = page.IsAssessed || view.Find(entry.Id) is not null ? null
+            : (form.IsTicked("sure") ? null : Question(page, entry))
+                ?? (form.IsTicked("cool") ? null : Warm(page, entry, form.IsTicked("sure"), ServerTime.Of(context)));
+        if (question is not null)
         {
-            return Show.Page<TablePage>(page with { Typed = question });
+            return Show.Page<TablePage>(page with { Typed = question with { Replaces = entry.Replaces?.ToString(), Reason = entry.Reason } });
         }
 
-        return await room.Append(entry, context.RequestAborted) is AppendResult.Refused refused
-            ? Show.Page<TablePage>(page with { Fault = refused.Reason }, StatusCodes.Status409Conflict)
-            : Show.See("/table");
+        AppendResult result = await room.Append(entry, context.RequestAborted);
+        if (result is AppendResult.Refused refused)
+        {
+            return Show.Page<TablePage>(page with { Fault = refused.Reason }, StatusCodes.Status409Conflict);
+        }
+
+        bool mayAsk = result is AppendResult.Added && !form.IsTicked("sure") && LookAgain.MayAsk(room, entry);
+        return Show.See(mayAsk && await AskedReading.Of(context, room, seat, entry.Id) is not null ? $"/table?asked={entry.Id}" : "/table");
+    }
+
+    /// <summary>The question about what was heated and is weighed while its countdown runs; null for any other reading.</summary>
+    private static TypedReading? Warm(TableModel page, JournalEntry entry, bool isSure, DateTimeOffset now)
+    {
+        GroupTable? table = page.Tables.FirstOrDefault(t => t.Number == entry.Cell.Group);
+        bool cools = table?.Places.FirstOrDefault(p => p.Kind == PlaceKind.Read) is { CoolingMinutes: not null } next && next.Reading?.Id == entry.Cell.What;
+        return entry is { Content: EntryContent.Reading reading, Replaces: null } && cools && table!.CoolAt > now
+            ? new TypedReading(
+                entry.Cell.Group,
+                entry.Cell.What,
+                reading.Written.ToString(),
+                "The countdown still runs: it may still be hot. Tongs and mat every time; nobody tests by touch.",
+                reading.Written.ToString(),
+                reading.Balance ?? "",
+                reading.Vessel ?? "") { Sure = isSure, IsHot = true }
+            : null;
     }
 
     /// <summary>What is asked about a reading, or null where its decimals are those of its balance or no balance shows it.</summary>
     private static TypedReading? Question(TableModel page, JournalEntry entry)
     {
-        if (entry.Content is not EntryContent.Reading reading || !IsWeighing(page.View, entry.Cell.What)
-            || page.Balances.FirstOrDefault(b => b.Letter == reading.Balance) is not BalanceChoice balance
-            || reading.Written.Decimals == balance.Decimals)
+        if (entry.Content is not EntryContent.Reading { Balance: string letter } reading
+            || DecimalsCheck.DecimalsOf(page.View, page.Balances, entry.Cell.What, letter) is not int decimals
+            || reading.Written.Decimals == decimals)
         {
             return null;
         }
 
-        string shows = $"Your balance shows {DecimalsInWords.Of(balance.Decimals)}";
-        bool hasTooFew = reading.Written.Decimals < balance.Decimals;
-        // Adding a zero with the display's decimals writes the zeros that the display shows.
-        var zero = new decimal(0, 0, 0, isNegative: false, (byte)balance.Decimals);
-        string offered = (hasTooFew ? new WrittenNumber(reading.Written.Value + zero) : reading.Written).ToString();
+        string shows = $"Your balance shows {DecimalsInWords.Of(decimals)}";
+        bool hasTooFew = reading.Written.Decimals < decimals;
+        string offered = DecimalsCheck.Whole(reading.Written, decimals).ToString();
         return new TypedReading(
             entry.Cell.Group,
             entry.Cell.What,
@@ -58,9 +82,6 @@ public static class ReadingTyping
             hasTooFew ? $"{shows}: {offered}?" : $"{shows}. Look again and type all you see.",
             offered,
             reading.Balance ?? "",
-            reading.Vessel ?? "");
+            reading.Vessel ?? "") { Sure = true };
     }
-
-    private static bool IsWeighing(LessonView view, string id) =>
-        view.Weighings.Any(w => TakenReading.IdOf(w.Reading.Id, w.Occurrence) == id && w.Reading is ReadingDefinition { Gauge: null });
 }

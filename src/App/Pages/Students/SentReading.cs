@@ -7,4 +7,8 @@ namespace Calx.App.Pages.Students;
 /// <param name="Before">What it replaced, the oldest first, each with the reason; empty where nothing.</param>
 /// <param name="Beside">Other readings typed for the same place that nobody has decided on.</param>
 public sealed record SentReading(
-    string Label, string Written, string Where, IReadOnlyList<string> Before, IReadOnlyList<string> Beside);
+    string Label, string Written, string Where, IReadOnlyList<string> Before, IReadOnlyList<string> Beside)
+{
+    /// <summary>Whether those beside came from the very device that sent the one that counts.</summary>
+    public bool IsOwnBeside { get; init; }
+}

@@ -35,17 +35,17 @@ public static class SentReadings
             counts.Written.ToString(),
             string.Join(", ", new[] { Word("balance", counts.Balance), Word("vessel", counts.Vessel) }.OfType<string>()),
             [.. cell.History.Where(k => !cell.Standing.Contains(k)).Select(k => Replaced(cell, k)).OfType<string>()],
-            [
-                .. cell.Standing.Where(k => k != cell.Current).Select(k => k.Entry.Content).OfType<EntryContent.Reading>()
-                    .Select(r => r.Written.ToString()),
-            ]);
+            [.. cell.Rivals.Select(k => k.Entry.Content).OfType<EntryContent.Reading>().Select(r => r.Written.ToString())])
+        {
+            IsOwnBeside = cell.Rivals.All(k => k.Entry.Device == cell.Current.Entry.Device),
+        };
     }
 
     private static string? Word(string name, string? value) => value is null ? null : $"{name} {value}";
 
     private static string? Replaced(CellState cell, KeptEntry old)
     {
-        string? reason = cell.History.FirstOrDefault(k => k.Entry.Replaces == old.Entry.Id)?.Entry.Reason;
+        string? reason = cell.ReplacerOf(old)?.Entry.Reason;
         return old.Entry.Content is EntryContent.Reading reading ? reason is null ? $"{reading.Written}" : $"{reading.Written} ({reason})" : null;
     }
 }

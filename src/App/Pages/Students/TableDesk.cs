@@ -1,6 +1,7 @@
 using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
 using Calx.Practicals.Watching;
 using Calx.Records.Journal;
 using Calx.Records.Lessons;
@@ -21,8 +22,8 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
         var tables = new List<GroupTable>();
         foreach (GroupAtWork group in seat.Role == SeatRole.Station ? all : [all[seat.Group - 1]])
         {
-            string? sentence = seat.Role == SeatRole.Station ? null : await Sentence(view, group, cancellation);
-            tables.Add(TableOf(view, group, moment, began) with { Sentence = sentence });
+            (string? sentence, bool isWarm) = seat.Role == SeatRole.Station ? default : await Sentence(view, group, cancellation);
+            tables.Add(TableOf(view, group, moment, began) with { Sentence = sentence, Warm = isWarm ? WarmOf(view, group) : null });
         }
 
         return new TableModel(view, seat, tables, BalanceChoices.Of(known, view.Room.Plan));
@@ -34,19 +35,35 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
         view.State.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null);
 
     /// <summary>The engine's sentence for the students. It is worked out only once there is something to decide on, and never in an
-    /// assessed lesson, where what keeps people safe is said by the page itself.</summary>
-    private async Task<string?> Sentence(LessonView view, GroupAtWork group, CancellationToken cancellation)
+    /// assessed lesson, where what keeps people safe is said by the page itself. With it comes whether it asks for a weighing again when
+    /// cool, which a simulated balance cannot do.</summary>
+    private async Task<(string? Said, bool IsWarm)> Sentence(LessonView view, GroupAtWork group, CancellationToken cancellation)
     {
         LessonSettings settings = view.Room.Lesson.Settings;
         if (settings.Assessed || group.Readings.Readings.Count == 0)
         {
-            return null;
+            return default;
         }
 
         bool hasDecided = !settings.DecideFirst || view.State.Group(group.Number).Decided is not null;
         LiveFacts facts = await desk.Facts(view, cancellation);
-        return facts.Groups[group.Number - 1].Advice is Advice.StopTellYourTeacher
-            ? null : facts.Groups[group.Number - 1].Advice.ForStudent(settings.Assessed, hasDecided);
+        Advice advice = facts.Groups[group.Number - 1].Advice;
+        bool isWarm = advice is Advice.CoolAndReweigh && hasDecided;
+        return advice is Advice.StopTellYourTeacher || (isWarm && group.Condition is GroupCondition.Simulated)
+            ? default : (advice.ForStudent(settings.Assessed, hasDecided), isWarm);
+    }
+
+    /// <summary>The group's last weighing of what cools.</summary>
+    private static WeighedWarm? WarmOf(LessonView view, GroupAtWork group)
+    {
+        if (view.Practical.Cooling?.Reading is not string cools || group.Readings.LastOf(cools) is not TakenReading last
+            || view.Reading(group.Number, last.Id) is not { Entry: { Content: EntryContent.Reading reading } entry })
+        {
+            return null;
+        }
+
+        string label = ReadingNames.OfId(view.Practical, last.Id);
+        return new WeighedWarm(entry.Id.ToString(), last.Id, label, reading.Unit, reading.Balance ?? "", reading.Vessel ?? "");
     }
 
     private static GroupTable TableOf(LessonView view, GroupAtWork group, LessonMoment moment, bool began)

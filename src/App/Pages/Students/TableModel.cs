@@ -19,6 +19,9 @@ public sealed record TableModel(LessonView View, Seat Seat, IReadOnlyList<GroupT
     /// <summary>A reading to be asked about, or null.</summary>
     public TypedReading? Typed { get; init; }
 
+    /// <summary>A reading that was kept and is asked about, or null.</summary>
+    public AskedReading? Asked { get; init; }
+
     /// <summary>Whether the page is that of a balance station.</summary>
     public bool IsStation => Seat.Role == SeatRole.Station;
 

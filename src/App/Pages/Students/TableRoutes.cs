@@ -1,5 +1,6 @@
 using Calx.App.Live;
 using Calx.App.Serving;
+using Calx.Records.Journal;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
@@ -14,9 +15,12 @@ public static class TableRoutes
     public static void Map(IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder table = routes.MapGroup("/table").WithMetadata(Admits.AtTheTable);
-        table.MapGet("", (int? group, string? fault, HttpContext context, LessonRooms rooms, SafetyGate safety, TableDesk desk) =>
+        table.MapGet("", (int? group, string? fault, string? asked, HttpContext context, LessonRooms rooms, SafetyGate safety, TableDesk desk) =>
             Opened(context, rooms, safety, async (room, seat) => Show.Page<TablePage>(
-                await Model(context, desk, room, seat, group ?? 0) with { Fault = fault })));
+                await Model(context, desk, room, seat, group ?? 0) with
+                {
+                    Fault = fault, Asked = EntryId.TryParse(asked, out EntryId id) ? await AskedReading.Of(context, room, seat, id) : null,
+                })));
         table.MapGet("/stream", (long? after, HttpContext context, LessonRooms rooms) => Seated.In(context, rooms, (room, seat) =>
             Task.FromResult(LiveEvents.Of(room, after ?? -1, context, seat.Role == SeatRole.Station ? null : seat.Group))));
         table.MapPost("/entries", (HttpContext context, LessonRooms rooms, SafetyGate safety) =>

@@ -1,5 +1,6 @@
 using System.Net;
 using AngleSharp.Dom;
+using Calx.App.Live;
 using Calx.Records.Journal;
 
 namespace Calx.App.Tests.Pages.Students;
@@ -71,6 +72,54 @@ public sealed class PlainPageTests
         string sentence = Assert.IsType<EntryContent.Happening>((await lesson.Journal())[1].Content).Text;
         Assert.EndsWith("23.11 should be 23.71; the paper record says so.", sentence, StringComparison.Ordinal);
         Assert.Contains(sentence, (await device.Page()).QuerySelector("#sent")!.TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_reading_that_cannot_well_be_is_asked_about_on_the_page_that_follows_and_only_once()
+    {
+        await using Taught lesson = await Taught.Start();
+        Device device = await lesson.Device(1);
+        await device.Tell(Entries.Reading("empty", "27.63"));
+        HttpResponseMessage sent = await device.Send(await Form(device), ("written", "72.87"), ("balance", "A"));
+        string address = sent.Headers.Location!.ToString();
+        IElement question = (await device.Page(address)).QuerySelector(".asked")!;
+        Assert.Equal("Look again at the display.", question.QuerySelector("h1")!.TextContent);
+        Assert.Equal("/table", (await device.Send(question.QuerySelectorAll("form")[1], ("written", "27.87"))).Headers.Location!.ToString());
+        IDocument page = await device.Page(address);
+        Assert.Null(page.QuerySelector(".asked"));
+        Assert.Equal("72.87 (looked at the display again)", page.QuerySelectorAll("#sent .readings li")[1].QuerySelector("s")!.TextContent);
+        Assert.Equal("27.87", page.QuerySelectorAll("#sent .readings .value")[1].TextContent);
+    }
+
+    [Fact]
+    public async Task What_is_right_is_said_to_be_so_and_not_asked_about_again()
+    {
+        await using Taught lesson = await Taught.Start();
+        Device device = await lesson.Device(1), other = await lesson.Device(2);
+        await device.Tell(Entries.Reading("empty", "27.63"));
+        string address = (await device.Send(await Form(device), ("written", "72.87"), ("balance", "A"))).Headers.Location!.ToString();
+        Assert.Null((await other.Page(address)).QuerySelector(".asked"));
+        await device.Send((await device.Page(address)).QuerySelector(".asked form")!);
+        Assert.Null((await device.Page(address)).QuerySelector(".asked"));
+        Assert.Equal(Acts.LookedAgain, (await lesson.Journal())[^1].Cell.What);
+    }
+
+    [Fact]
+    public async Task A_reading_while_the_countdown_runs_is_asked_about_before_it_is_kept()
+    {
+        await using Taught lesson = await Taught.Start();
+        await lesson.Teacher(Acts.Began);
+        Device device = await lesson.Device(1);
+        await device.Tell(Entries.Reading("empty", "23.11"), Entries.Reading("before", "23.35"));
+        await device.Tell(Entries.Happening(Acts.FlameOn));
+        await device.Tell(Entries.Happening(Acts.FlameOut));
+        await device.Tell(Entries.Happening(Acts.AtStep, "weigh-after"));
+        HttpResponseMessage asked = await device.Send(await Form(device), ("written", "23.49"), ("balance", "A"));
+        IElement hot = (await Device.Parsed(asked)).QuerySelector(".typed")!;
+        Assert.Contains("The countdown still runs", hot.QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("Send 23.49", hot.QuerySelector("button")!.TextContent);
+        await device.Send(hot.QuerySelector("form")!);
+        Assert.Equal("after", (await lesson.Journal())[^1].Cell.What);
     }
 
     [Fact]

@@ -43,6 +43,27 @@ public sealed class StepTests
     }
 
     [Fact]
+    public async Task A_flame_that_was_not_out_after_all_brings_the_group_back_to_the_step_where_it_was()
+    {
+        await using Taught lesson = await Taught.Start();
+        await lesson.Teacher(Acts.Began);
+        Device device = await lesson.Device(1);
+        await device.Tell(Entries.Reading("empty", "23.11"));
+        await device.Tell(Entries.Reading("before", "23.35"));
+        await device.Tell(Entries.Happening(Acts.AtStep, "gentle-start"));
+        await device.Tell(Entries.Happening(Acts.FlameOn));
+        await device.Tell(Entries.Happening(Acts.FlameOut));
+        IElement cooling = (await device.Page()).QuerySelector("#now > .place")!;
+        Assert.Equal("cool", cooling.GetAttribute("data-step"));
+        IElement back = cooling.QuerySelector("form[data-what=flame-on]")!;
+        Assert.Equal("We are still heating", back.TextContent.Trim());
+        await device.Send(back);
+        IElement now = (await device.Page()).QuerySelector("#now")!;
+        Assert.Equal(("gentle-start", "yes"), (now.QuerySelector(".place")!.GetAttribute("data-step"), now.GetAttribute("data-lit")));
+        Assert.Null(now.GetAttribute("data-cool"));
+    }
+
+    [Fact]
     public async Task A_group_decides_before_it_reads_what_its_weighings_say()
     {
         await using Taught lesson = await Taught.Start();

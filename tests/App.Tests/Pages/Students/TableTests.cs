@@ -67,19 +67,42 @@ public sealed class TableTests
     }
 
     [Fact]
-    public async Task A_device_corrects_its_own_reading_and_asks_for_anybody_elses()
+    public async Task Any_device_of_a_group_corrects_what_was_typed_for_it()
     {
         await using Taught lesson = await Taught.Start();
-        Device one = await lesson.Device(2), other = await lesson.Device(2);
+        Device one = await lesson.Device(2), other = await lesson.Device(2), stranger = await lesson.Device(3);
         string first = Entries.Id();
         await one.Tell(Entries.Reading("empty", "23.11", first));
-        var foreign = await other.Tell(Entries.Reading("empty", "24.11").With("replaces", first).With("reason", "the display shows it"));
-        Assert.Equal("Another device typed that. Ask your teacher to correct it.", foreign.Single().Reason);
-        var own = await one.Tell(Entries.Reading("empty", "24.11").With("replaces", first).With("reason", "looked at the display again"));
+        var foreign = await stranger.Tell(Entries.Reading("empty", "25.11").With("group", 2).With("replaces", first).With("reason", "misread"));
+        Assert.Equal("refused", foreign.Single().Result);
+        var note = Entries.Happening("empty").With("kind", "note").With("text", "away").With("replaces", first).With("reason", "misread");
+        Assert.Equal("refused", (await other.Tell(note)).Single().Result);
+        var own = await other.Tell(Entries.Reading("empty", "24.11").With("replaces", first).With("reason", "looked at the display again"));
         Assert.Equal("added", own.Single().Result);
         IElement sent = (await one.Page()).QuerySelector("#sent .readings li")!;
         Assert.Equal("24.11", sent.QuerySelector(".value")!.TextContent);
         Assert.Equal("23.11 (looked at the display again)", sent.QuerySelector("s")!.TextContent);
+    }
+
+    [Fact]
+    public async Task A_correction_of_what_the_teacher_decided_reaches_the_teacher_as_one_that_is_asked_for()
+    {
+        await using Taught lesson = await Taught.Start();
+        Device device = await lesson.Device(2);
+        string first = Entries.Id();
+        await device.Tell(Entries.Reading("empty", "51.74", first));
+        var teacher = new Device(lesson.Host.Browser());
+        IElement form = (await teacher.Page($"/lessons/{lesson.Lesson.Id}/groups/2/cells/1/empty")).QuerySelector("form:has(#written)")!;
+        await teacher.Send(form, ("written", "15.74"), ("reason", "mistyped"));
+        JsonObject late = Entries.Reading("empty", "15.48").With("replaces", first).With("reason", "looked at the display again");
+        var answer = (await device.Tell(late)).Single();
+        Assert.Equal(("refused", CorrectionWish.PassedOn), (answer.Result, answer.Reason));
+        await device.Tell(late);
+        IDocument group = await teacher.Page($"/lessons/{lesson.Lesson.Id}/groups/2");
+        Assert.EndsWith("51.74 should be 15.48; looked at the display again.", group.QuerySelector("[data-key=asks] li")!.TextContent.Trim(), StringComparison.Ordinal);
+        Assert.Equal(1, group.QuerySelectorAll("[data-key=asks] li").Length);
+        Assert.Contains("Asked for a correction", (await teacher.Page($"/lessons/{lesson.Lesson.Id}/live")).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("15.74", (await device.Page()).QuerySelector("#sent .value")!.TextContent);
     }
 
     [Fact]
