@@ -72,6 +72,11 @@ public static class ClassReport
             page.Append("<p class=\"invented\">Invented data: no such class, no such readings</p>\n");
         }
 
+        if (findings.Readings.IsSimulated)
+        {
+            page.Append("<p class=\"invented\">Simulated data: no class measured these readings</p>\n");
+        }
+
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Text.Of(findings.Practical.Title)}</h1>\n")
             .Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{ReportPage.ClassAndDate(heading)}</p>\n")
             .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n");

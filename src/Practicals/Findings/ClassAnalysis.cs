@@ -52,7 +52,7 @@ public static class ClassAnalysis
         FormulaRanking? formula = FormulaDeduction.Of(practical, groups, weights);
         IReadOnlyList<EquationChoice> equations = EquationChoice.All(
             practical, pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key), weights);
-        var conclusion = new Conclusion(practical, identifiability, groups, pooled);
+        var conclusion = new Conclusion(practical, readings, identifiability, groups, pooled);
         return new ClassResult(
             pooled,
             ProductLine.Of(practical, ideal, groups),

@@ -4,6 +4,7 @@ using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Findings;
 
@@ -16,17 +17,20 @@ internal sealed class Conclusion
     private const int MostGroupsNamed = 12;
 
     private readonly Practical practical;
+    private readonly ClassReadings readings;
     private readonly Identifiability identifiability;
     private readonly IReadOnlyList<GroupFindings> groups;
     private readonly IReadOnlyList<ClassQuantity> pooled;
 
     public Conclusion(
         Practical practical,
+        ClassReadings readings,
         Identifiability identifiability,
         IReadOnlyList<GroupFindings> groups,
         IReadOnlyList<ClassQuantity> pooled)
     {
         this.practical = practical;
+        this.readings = readings;
         this.identifiability = identifiability;
         this.groups = groups;
         this.pooled = pooled;
@@ -62,6 +66,12 @@ internal sealed class Conclusion
                 $"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement."));
         }
 
+        if (readings.IsSimulated)
+        {
+            sentences.Insert(0, new(ConclusionTopic.Simulated, SimulatedData.Sentence));
+        }
+
+        sentences.AddRange(UncountedWords.Sentences(readings.Uncounted));
         if (odd.Length > 0)
         {
             sentences.Add(new(ConclusionTopic.OddResults, Odd(odd, named: true), Odd(odd, named: false), mentionsOdd: true));
