@@ -82,6 +82,6 @@ public sealed class GroupReadings
     public static string InSentence(string name)
     {
         ArgumentException.ThrowIfNullOrEmpty(name);
-        return name.Split(',')[0].All(char.IsAsciiDigit) ? $"group {name}" : name;
+        return name.Split(',')[0].All(c => char.IsAsciiDigit(c) || c == ' ') ? $"group {name}" : name;
     }
 }

@@ -75,6 +75,48 @@ public sealed class FewGroupsTests
         Assert.Equal(found.Groups[0].Find("moleRatio")!.Interval, found.Class.Find("moleRatio")!.Interval);
     }
 
+    [Fact]
+    public void Two_groups_that_reheated_are_both()
+    {
+        string[] found = [.. Analyse(
+            [
+                Given.Group("1", ("empty", "31.07"), ("before", "31.31"), ("after", "31.46"), ("after2", "31.46")),
+                Given.Group("2", ("empty", "28.60"), ("before", "28.84"), ("after", "29.00"), ("after2", "29.00")),
+            ]).Class.Conclusion];
+
+        Assert.Contains(found, s => s.StartsWith("Both groups that reheated reached constant mass", StringComparison.Ordinal));
+    }
+
+    // Seven groups of nine have weighed after heating, all of them upwards.
+    [Fact]
+    public void Groups_that_have_not_weighed_yet_are_not_spoken_of_as_if_they_were_not_there()
+    {
+        GroupReadings[] groups =
+        [
+            .. DrawnClass.Of(groups: 7, reacted: 1, seed: 3),
+            Given.Group("8", ("empty", "31.07"), ("before", "31.31")), Given.Group("9", ("empty", "28.60")),
+        ];
+        ClassFindings found = Analyse(groups);
+
+        Assert.StartsWith("The mass rose in all 7 groups weighed so far (there are 9): ", found.Class.Conclusion[0], StringComparison.Ordinal);
+        Assert.StartsWith("The mass rose in all 7 groups weighed so far (there are 9).", TalkingPoints.Of(found)[0].Text, StringComparison.Ordinal);
+    }
+
+    // A lid of 12 g left off puts one group's ratio near −78.
+    [Fact]
+    public void A_mean_that_an_odd_result_has_ruined_is_not_given_as_a_value_and_groups_keep_their_word()
+    {
+        GroupReadings[] groups =
+        [
+            .. DrawnClass.Of(groups: 7, reacted: 1, seed: 3), Given.Group("8", ("empty", "31.02"), ("before", "31.26"), ("after", "19.35")),
+        ];
+        string odd = Analyse(groups).Class.Conclusion.Single(s => s.Contains("odd result", StringComparison.Ordinal) && s.Contains("until explained", StringComparison.Ordinal));
+
+        Assert.Contains("until explained: group 8. With it the class's median, which a few odd results hardly move, is ", odd, StringComparison.Ordinal);
+        Assert.Contains("the mean would be dragged to ", odd, StringComparison.Ordinal);
+        Assert.EndsWith(", which is no value of this class.", odd, StringComparison.Ordinal);
+    }
+
     private static ClassFindings Analyse(IReadOnlyList<GroupReadings> groups) => ClassAnalysis.Of(
         Given.Magnesium,
         new ClassReadings(Given.Magnesium.Id, groups, new BalanceReport(new BalanceOptions(0.01m, null), new Dictionary<string, decimal>())),
