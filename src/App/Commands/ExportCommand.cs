@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Calx.App.Input;
 using Calx.App.Output;
+using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Records;
 using Calx.Records.Archive;
@@ -75,7 +76,7 @@ internal static class ExportCommand
         try
         {
             using var zip = new MemoryStream();
-            await (lesson is null ? LessonArchive.WriteAll(store, zip, cancellation) : LessonArchive.WriteLesson(store, id, zip, cancellation));
+            await (lesson is null ? LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation) : LessonArchive.WriteLesson(store, id, zip, TableNames.Of, cancellation));
             NewFile.Create(surroundings.FullPath(file), zip.GetBuffer().AsSpan(0, (int)zip.Length), cancellation);
             surroundings.Error.WriteLine($"The records are in {file}");
             return ExitCode.Done;

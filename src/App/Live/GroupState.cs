@@ -18,7 +18,10 @@ public sealed class GroupState
     public int Trial { get; private set; } = 1;
 
     /// <summary>Whether the readings of its present trial are simulated, whatever became of it since.</summary>
-    public bool IsSimulated => simulated.Contains(Trial);
+    public bool IsSimulated => IsSimulatedIn(Trial);
+
+    /// <summary>Whether the readings of one of its trials are simulated.</summary>
+    public bool IsSimulatedIn(int trial) => simulated.Contains(trial);
 
     /// <summary>What became of it, one of <see cref="Acts.Conditions"/>.</summary>
     public string Condition { get; private set; } = Acts.Conditions.AtWork;

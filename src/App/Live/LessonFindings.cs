@@ -29,8 +29,23 @@ public static class LessonFindings
         var report = new BalanceReport(new BalanceOptions((decimal)coarsest, null), new Dictionary<string, decimal>());
         return ClassAnalysis.Of(
             view.Practical,
-            new ClassReadings(view.Practical.Id, [.. groups.Select(g => g.Readings)], report),
+            new ClassReadings(view.Practical.Id, [.. groups.Select(g => g.Readings)], report, uncounted: Uncounted(view)),
             AtomicWeights.Iupac2024,
             new AnalysisOptions(causes, view.Room.Plan.AllConditions));
+    }
+
+    /// <summary>The groups that go on with readings that are not their own.</summary>
+    public static IReadOnlyList<UncountedGroup> Uncounted(LessonView view)
+    {
+        return [.. view.Groups.Select(Of).OfType<UncountedGroup>()];
+
+        UncountedGroup? Of(int number) => view.State.Group(number) switch
+        {
+            { IsSimulated: true } => new UncountedGroup.Simulated(Name(number)),
+            { JoinedGroup: int other } when other >= 1 => new UncountedGroup.Joined(Name(number), Name(other)),
+            _ => null,
+        };
+
+        static string Name(int number) => FormattableString.Invariant($"{number}");
     }
 }

@@ -16,6 +16,7 @@ internal static class FindingsJson
         json.WriteStartObject();
         json.WriteString("practical", findings.Practical.Id);
         json.WriteNumber("version", findings.Practical.Version);
+        json.WriteBoolean("simulated", findings.Readings.IsSimulated);
         WriteBalance(json, findings.Readings.Balance);
         WriteTable(json, findings.Readings);
         IdentifiabilityJson.Write(json, findings.Identifiability);
@@ -26,6 +27,7 @@ internal static class FindingsJson
         }
 
         json.WriteEndArray();
+        json.WriteTexts("notCounted", UncountedWords.Of(findings.Readings.Uncounted));
         ClassFindingsJson.Write(json, findings);
         json.WriteEndObject();
     }

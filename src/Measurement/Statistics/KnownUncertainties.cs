@@ -26,10 +26,24 @@ internal sealed class KnownUncertainties
         }
     }
 
-    public PooledResult Pool()
+    public PooledResult Pool() => Pool(BetweenVariance());
+
+    /// <summary>Pools with τ half-normal, of this scale or of what the values show where that is more.</summary>
+    public PooledResult PoolExpecting(double expected)
+    {
+        double between = BetweenVariance();
+        SpreadPosterior.Mixture mixture = SpreadPosterior.Of(offsets, variances, Math.Max(expected, Math.Sqrt(between)));
+        return Pool(between) with
+        {
+            Value = centre + mixture.Mean,
+            StandardUncertainty = mixture.StandardUncertainty,
+            DegreesOfFreedom = mixture.DegreesOfFreedom,
+        };
+    }
+
+    private PooledResult Pool(double between)
     {
         int count = offsets.Length;
-        double between = BetweenVariance();
         Weighing weighing = At(between);
         double scale = count == 1 ? 1 : Math.Max(1, weighing.Squares / (count - 1));
         BetweenSpread spread = count == 1 ? new BetweenSpread.OneGroup() : BetweenSpread.OfVariance(between);

@@ -7,7 +7,7 @@ namespace Calx.Measurement.Statistics;
 /// One value from several independent ones that each carry a known standard uncertainty and may also differ between
 /// themselves. Made by <see cref="RandomEffects.FromKnownUncertainties"/>.
 /// </summary>
-public sealed class PooledResult
+public sealed record PooledResult
 {
     internal PooledResult(
         double value,
@@ -23,16 +23,17 @@ public sealed class PooledResult
         Count = inputs.Count;
         Q = inputs.Q;
         Weights = weights;
+        DegreesOfFreedom = Count == 1 ? double.PositiveInfinity : Count - 1;
     }
 
     /// <summary>The weighted mean, in the unit of the values.</summary>
-    public double Value { get; }
+    public double Value { get; internal init; }
 
     /// <summary>
     /// The standard uncertainty of <see cref="Value"/> after Knapp and Hartung (Stat. Med. 22 (2003) 2693), never less
     /// than the weights alone give. It covers chance only: a bias shared by all groups is not in it.
     /// </summary>
-    public double StandardUncertainty { get; }
+    public double StandardUncertainty { get; internal init; }
 
     /// <summary>The spread between the values beyond their uncertainties, or why none is given.</summary>
     public BetweenSpread Spread { get; }
@@ -46,8 +47,9 @@ public sealed class PooledResult
     /// <summary>How many values were pooled, 1 or more.</summary>
     public int Count { get; }
 
-    /// <summary>Count - 1; +∞ for a single value, whose uncertainty is taken as known.</summary>
-    public double DegreesOfFreedom => Count == 1 ? double.PositiveInfinity : Count - 1;
+    /// <summary>Count - 1; +∞ for a single value, whose uncertainty is taken as known. Above 4 where the spread between was
+    /// expected beforehand.</summary>
+    public double DegreesOfFreedom { get; internal init; }
 
     /// <summary>
     /// Cochran's Q: squared distances from the mean weighted with 1/u², summed; near Count - 1 where the uncertainties

@@ -27,6 +27,35 @@ public static class RandomEffects
     }
 
     /// <summary>
+    /// The same where it is known beforehand about how much groups differ, as few groups cannot tell: τ is taken as half-normal
+    /// (as C. Röver and others advise for few groups, Res. Synth. Methods 12 (2021) 448) and averaged over instead of estimated.
+    /// The standard uncertainty and its degrees of freedom are those of the Student's t law with the variance and the kurtosis
+    /// of what is then known of the mean. From <see cref="ManyGroups"/> groups on they tell τ themselves, and the restricted
+    /// likelihood decides.
+    /// </summary>
+    /// <param name="values">One or more independent values of the same quantity, in one unit.</param>
+    /// <param name="standardUncertainties">The standard uncertainty of each, above 0, independent of the others'.</param>
+    /// <param name="expectedBetween">Scale of the half-normal law of τ, in the unit of the values, 0 or more; 0 where nothing is
+    /// known. Where the groups differ by more, what they show takes its place.</param>
+    /// <exception cref="ArgumentException">No values, unequal lengths, or a number that is not finite.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A standard uncertainty is not above 0, or the scale is below 0.</exception>
+    public static PooledResult FromKnownUncertainties(
+        ReadOnlySpan<double> values,
+        ReadOnlySpan<double> standardUncertainties,
+        double expectedBetween)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(expectedBetween);
+        Require.Finite(values, 1);
+        Require.SameLength(standardUncertainties, values.Length);
+        Require.Positive(standardUncertainties);
+        var known = new KnownUncertainties(values, standardUncertainties);
+        return expectedBetween == 0 || values.Length >= ManyGroups ? known.Pool() : known.PoolExpecting(expectedBetween);
+    }
+
+    /// <summary>From so many groups on their own scatter tells how much they differ.</summary>
+    public const int ManyGroups = 60;
+
+    /// <summary>
     /// Repeatability, spread between groups and reproducibility by restricted maximum likelihood, for groups of any
     /// sizes (Searle, Casella and McCulloch, Variance Components (1992), 6.6). For groups of one size it equals
     /// <see cref="FromGroupsByAnova"/>, but where the between part is 0: then all results share one spread.

@@ -28,10 +28,10 @@ public static class BudgetChart
 
         GroupFindings middle = having[having.Length / 2];
         string name = GroupNames.Of(findings, view ?? ReportView.Teacher).InSentence(middle);
-        return Draw(findings.Practical, name, middle.Find(key)!);
+        return Draw(findings.Practical, name, middle.Find(key)!, having.Length == 1 ? string.Empty : ", the group in the middle of the class");
     }
 
-    private static Chart Draw(Practical practical, string groupName, QuantityEstimate estimate)
+    private static Chart Draw(Practical practical, string groupName, QuantityEstimate estimate, string place)
     {
         ReadingContribution[] lines = [.. estimate.Budget.Where(line => line.Share >= 0.0005)];
         double height = 20 + (RowHeight * lines.Length);
@@ -50,7 +50,7 @@ public static class BudgetChart
         return new Chart(
             "Where the uncertainty comes from",
             picture,
-            $"Share of the variance of the {estimate.Quantity.Label} of {groupName}, {estimate.Text}, the group in the middle of the class. A reading that enters twice counts with both effects.");
+            $"Share of the variance of the {estimate.Quantity.Label} of {groupName}, {estimate.Text}{place}. A reading that enters twice counts with both effects.");
     }
 
     private static string NameOf(Practical practical, ReadingContribution line) => ReadingNames.OfId(practical, line.Source);

@@ -19,7 +19,7 @@ public static class ChartStyle
         + ".chart .axis{stroke:var(--quiet);stroke-width:1.2}.chart .grid{stroke:var(--rule);stroke-width:1}"
         + ".chart .bar{fill:var(--mark)}.chart .bar-rest{fill:var(--rule)}.chart .band{fill:var(--band)}"
         + ".chart .spread{stroke:var(--mark);stroke-width:1.6}.chart .odd-spread{stroke:var(--odd);stroke-width:1.6;stroke-dasharray:3 2}"
-        + ".chart .dot{fill:var(--mark)}.chart .odd-dot{fill:var(--paper);stroke:var(--odd);stroke-width:2.2}"
+        + ".chart .dot,.chart .on{fill:var(--mark)}.chart .odd-on{fill:var(--odd)}.chart .odd-dot{fill:var(--paper);stroke:var(--odd);stroke-width:2.2}"
         + ".chart .theory{stroke:var(--theory);stroke-width:2;stroke-dasharray:8 4;fill:none}.chart .fit{stroke:var(--mark);stroke-width:2;fill:none}"
         + ".chart .path{stroke:var(--mark);stroke-width:1.6;fill:none}.chart .odd-path{stroke:var(--odd);stroke-width:1.8;stroke-dasharray:5 3;fill:none}"
         + Lesson + Amounts;

@@ -82,7 +82,7 @@ public static class ClassChart
                 DrawRow(picture, frame, across, i);
             }
 
-            return new Chart(heading, picture, marks is null ? string.Empty : "Lines and band are 95 % intervals.");
+            return new Chart(heading, picture, marks is null ? string.Empty : $"Lines and band are 95 % intervals. {GroupMarks.CutCaption(all, across!)}".TrimEnd());
         }
 
         private void DrawFrame(SvgPicture picture, Frame frame, Axis? across)

@@ -108,7 +108,30 @@ internal sealed class GroupMarks
         {
             picture.Circle(across.At(estimate.Value), y, 4.5, "dot");
         }
+
+        // Over the mark, which may stand at the edge itself.
+        if (IsCut(estimate, across).Low)
+        {
+            GoesOn(picture, frame.Left, 1, y, odd);
+        }
+
+        if (IsCut(estimate, across).High)
+        {
+            GoesOn(picture, frame.Right, -1, y, odd);
+        }
     }
+
+    /// <summary>What is to be said of intervals that are longer than the axis; empty where none is.</summary>
+    public static string CutCaption(IReadOnlyList<(GroupFindings Group, QuantityEstimate Estimate)> rows, Axis across) =>
+        rows.Any(r => r.Estimate.Value >= across.Low && r.Estimate.Value <= across.High && IsCut(r.Estimate, across) != (false, false))
+            ? "An arrow head: the interval goes on beyond the edge." : string.Empty;
+
+    private static (bool Low, bool High) IsCut(QuantityEstimate estimate, Axis across) =>
+        (!(estimate.Interval?.Low >= across.Low - 1e-9), !(estimate.Interval?.High <= across.High + 1e-9));
+
+    /// <summary>An arrow head at the edge: the line goes on.</summary>
+    private static void GoesOn(SvgPicture picture, double edge, int inwards, double y, bool odd) =>
+        picture.Polygon([(edge, y), (edge + (9 * inwards), y - 5), (edge + (9 * inwards), y + 5)], odd ? "odd-on" : "on");
 
     private static IEnumerable<double> Ends(QuantityEstimate estimate) =>
     [

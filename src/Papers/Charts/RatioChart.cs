@@ -50,7 +50,7 @@ public static class RatioChart
                 marks.Value(picture, frame, across, rows[i], y);
             }
 
-            string caption = $"Lines and band are 95 % intervals. {Shown.Caption([], rows.Count, all)}".TrimEnd();
+            string caption = string.Join(' ', new[] { "Lines and band are 95 % intervals.", GroupMarks.CutCaption(rows, across), Shown.Caption([], rows.Count, all) }.Where(t => t.Length > 0));
             return new Chart($"{Capital(quantity.Label)}, group by group", picture, caption);
         }
 

@@ -55,14 +55,16 @@ public static class SampleChart
             frame.Across(across, $"{x.Label} / {x.Unit}");
             frame.Upwards(upwards, $"{y.Label} / {y.Unit}");
             Lines(picture, frame, across, upwards);
-            foreach (Point point in drawn)
+            double[] aside = Dodge.Aside([.. drawn.Select(p => (across.At(p.X.Value), upwards.At(p.Y.Value)))], frame.Left, frame.Right);
+            for (int i = 0; i < drawn.Count; i++)
             {
-                Mark(picture, point, across, upwards);
+                Mark(picture, drawn[i], across, upwards, aside[i]);
             }
 
             NameOdd(picture, frame, [.. drawn.Where(IsOdd)], across, upwards);
-
-            return new Chart($"{Capital(y.Label)} against {x.Label}", picture, Shown.Caption(off, drawn.Count, inside.Length));
+            string beside = aside.Any(a => a != 0) ? "Groups that would hide one another stand side by side." : string.Empty;
+            string caption = $"{beside} {Shown.Caption(off, drawn.Count, inside.Length)}".Trim();
+            return new Chart($"{Capital(y.Label)} against {x.Label}", picture, caption);
         }
 
         private void Lines(SvgPicture picture, Frame frame, Axis across, Axis upwards)
@@ -95,13 +97,13 @@ public static class SampleChart
             return upwards.At(right);
         }
 
-        private void Mark(SvgPicture picture, Point point, Axis across, Axis upwards)
+        private void Mark(SvgPicture picture, Point point, Axis across, Axis upwards, double aside)
         {
-            double x = across.At(point.X.Value);
+            double x = across.At(point.X.Value) + aside;
             double y = upwards.At(point.Y.Value);
             bool odd = IsOdd(point);
             string role = odd ? "odd-spread" : "spread";
-            picture.Line(across.At(point.X.Value - point.X.StandardUncertainty), y, across.At(point.X.Value + point.X.StandardUncertainty), y, role);
+            picture.Line(across.At(point.X.Value - point.X.StandardUncertainty) + aside, y, across.At(point.X.Value + point.X.StandardUncertainty) + aside, y, role);
             picture.Line(x, upwards.At(point.Y.Value - point.Y.StandardUncertainty), x, upwards.At(point.Y.Value + point.Y.StandardUncertainty), role);
             if (odd)
             {

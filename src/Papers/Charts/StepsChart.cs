@@ -96,8 +96,8 @@ public static class StepsChart
 
         /// <summary>What the weighings show, in numbers of groups.</summary>
         private static string Verdicts(IReadOnlyList<Course> drawn) => string.Join(", ", drawn
-            .Where(c => c.Group.ConstantMass is not null)
-            .GroupBy(c => c.Group.ConstantMass!.Word.Replace('-', ' '), StringComparer.Ordinal)
+            .Select(c => c.Group.ConstantMass?.Word).OfType<string>()
+            .GroupBy(word => word.Replace('-', ' '), StringComparer.Ordinal)
             .OrderByDescending(g => g.Count()).ThenBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => string.Create(CultureInfo.InvariantCulture, $"{g.Key} {g.Count()}")));
 

@@ -72,6 +72,11 @@ public static class ClassReport
             page.Append("<p class=\"invented\">Invented data: no such class, no such readings</p>\n");
         }
 
+        if (findings.Readings.IsSimulated)
+        {
+            page.Append("<p class=\"invented\">Simulated data: no class measured these readings</p>\n");
+        }
+
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Text.Of(findings.Practical.Title)}</h1>\n")
             .Append(CultureInfo.InvariantCulture, $"<p class=\"quiet\">{ReportPage.ClassAndDate(heading)}</p>\n")
             .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n");
@@ -123,8 +128,8 @@ public static class ClassReport
         <p>A reading carries the rounding of the display and the scatter of the balance; a quantity computed from readings
         carries them on by the law of propagation of uncertainty (JCGM 100), a reading that enters twice counting once with
         both effects. The 95 % interval of a group does not take the formula to be straight (for a ratio it is Fieller's).
-        The class's value is a weighted mean that allows for spread between groups (restricted maximum likelihood, standard
-        uncertainty after Knapp and Hartung, Student's t). An odd result lies more than 3.5 robust standard deviations from
+        The class's value is a weighted mean that allows for spread between groups: for what they show of it, and for how much
+        groups of this practical usually differ, which few groups cannot show (random effects, Student's t). An odd result lies more than 3.5 robust standard deviations from
         the median, or cannot be. The line takes account of uncertainty in both directions (York). None of this covers a
         fault that all groups share.</p>
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Reports;
 
@@ -33,7 +34,7 @@ internal sealed partial class GroupNames
         : group.Readings.Trial is null ? numbers[group.Readings.Name] : $"{numbers[group.Readings.Name]}, trial {group.Readings.Trial}";
 
     /// <summary>The same within a sentence, where a number alone would be taken for a quantity.</summary>
-    public string InSentence(GroupFindings group) => this[group] is var name && name.All(c => char.IsAsciiDigit(c) || c == ' ') ? $"group {name}" : this[group];
+    public string InSentence(GroupFindings group) => GroupReadings.InSentence(this[group]);
 
     [GeneratedRegex(@"^\s*(?:group\s*)?0*([1-9][0-9]{0,2})( \(simulated\))?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Number();

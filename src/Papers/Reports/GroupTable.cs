@@ -87,7 +87,7 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
 
         if (heated)
         {
-            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence((view.Causes ? group.ConstantMassInWords : group.ConstantMass?.Words) ?? "–")}</td>");
+            page.Append(CultureInfo.InvariantCulture, $"<td class=\"words\">{Text.OfSentence((view.Causes ? group.ConstantMassInWords : group.ConstantMassVerdictInWords) ?? "–")}</td>");
         }
 
         page.Append("</tr>\n");

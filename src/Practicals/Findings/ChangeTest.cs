@@ -40,12 +40,12 @@ internal static class ChangeTest
             return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams);
         }
 
-        return Direction(all, changes, practical.Findings.Expect == ExpectedChange.Rises);
+        return Direction(all, changes, groups.Count, practical.Findings.Expect == ExpectedChange.Rises);
     }
 
     /// <summary>The signs are counted over every group: one is odd because its mass went the wrong way, and to leave it out
     /// would be to choose the answer. The mean, which one lid left off would decide, is that of the others.</summary>
-    private static ChangeEvidence.Direction Direction(QuantityEstimate[] all, QuantityEstimate[] kept, bool rises)
+    private static ChangeEvidence.Direction Direction(QuantityEstimate[] all, QuantityEstimate[] kept, int groups, bool rises)
     {
         // Readings are decimals, so their differences are: exact ties stay ties.
         decimal[] signs = [.. all.Select(Exact)];
@@ -66,7 +66,7 @@ internal static class ChangeTest
 
         bool shown = right && (rises ? rose > fell : fell > rose) && signP < Level;
         return new ChangeEvidence.Direction(
-            rose, fell, signP, permuted, shown, ManyGroups(all.Length, rises ? rose : fell, signP, shown, rises));
+            rose, fell, signP, permuted, shown, ManyGroups(all.Length, groups, rises ? rose : fell, signP, shown, rises));
     }
 
     private static decimal Exact(QuantityEstimate change) => (decimal)Math.Round(change.Value, change.Decimals);
@@ -83,14 +83,22 @@ internal static class ChangeTest
         };
     }
 
-    private static string ManyGroups(int n, int count, double signs, bool shown, bool rises)
+    private static string ManyGroups(int n, int groups, int count, double signs, bool shown, bool rises)
     {
         string moved = rises ? "rose" : "fell";
-        string share = count == n ? $"The mass {moved} in all {n} groups" : $"The mass {moved} in {count} of {n} groups";
+        string share = WhichGroups(moved, count, n, groups);
         string chance = string.Create(CultureInfo.InvariantCulture, $"{(signs < 0.001 ? "p < 0.001" : $"p = {signs:F3}")}, sign test");
         return shown
             ? $"{share}: chance alone would not do that ({chance}), so these data show that the mass {(rises ? "rises" : "falls")}."
             : $"{share}: chance could do that ({chance}), so these data do not show that the mass {(rises ? "rises" : "falls")}.";
+    }
+
+    /// <summary>In how many groups it moved: of all, or of those that have weighed it so far.</summary>
+    internal static string WhichGroups(string moved, int count, int weighed, int groups)
+    {
+        string of = weighed < groups
+            ? string.Create(CultureInfo.InvariantCulture, $"{weighed} groups weighed so far (there are {groups})") : string.Create(CultureInfo.InvariantCulture, $"{weighed} groups");
+        return count == weighed ? $"The mass {moved} in all {of}" : string.Create(CultureInfo.InvariantCulture, $"The mass {moved} in {count} of {of}");
     }
 
     private static string FewGroups(int n, bool setAside, double mean, double u, bool clear, bool rises)

@@ -46,13 +46,13 @@ public static class ClassAnalysis
         AtomicWeights weights,
         ClassDiagnosis? diagnosis)
     {
-        ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups)).OfType<ClassQuantity>()];
+        ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups, ideal.SpreadOf(q.Id))).OfType<ClassQuantity>()];
         ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams);
         AcceptedResult accepted = AcceptedComparison.Of(practical, ideal, pooled);
-        FormulaRanking? formula = FormulaDeduction.Of(practical, groups, weights);
+        FormulaRanking? formula = FormulaDeduction.Of(practical, ideal, groups, weights);
         IReadOnlyList<EquationChoice> equations = EquationChoice.All(
             practical, pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key), weights);
-        var conclusion = new Conclusion(practical, identifiability, groups, pooled);
+        var conclusion = new Conclusion(practical, readings, identifiability, groups, pooled);
         return new ClassResult(
             pooled,
             ProductLine.Of(practical, ideal, groups),

@@ -20,6 +20,7 @@ public sealed class ClassQuantity
         Count = pool.Count;
         DegreesOfFreedom = pool.DegreesOfFreedom;
         Median = median;
+        AsClass = pool.AsClass ?? (pool.StandardUncertainty, pool.DegreesOfFreedom);
         WithAllGroups = withAll is null ? null : new PooledValue(withAll.Value, withAll.StandardUncertainty, withAll.Interval, withAll.Count);
     }
 
@@ -32,7 +33,7 @@ public sealed class ClassQuantity
     /// <summary>Standard uncertainty of <see cref="Value"/>: chance only, a bias that all groups share is not in it.</summary>
     public double StandardUncertainty { get; }
 
-    /// <summary>95 % interval from Student's t with <see cref="DegreesOfFreedom"/>.</summary>
+    /// <summary>95 % interval from Student's t with <see cref="DegreesOfFreedom"/>; of a single group the group's own.</summary>
     public CoverageInterval Interval { get; }
 
     /// <summary>Median of all groups that have the quantity, none set aside.</summary>
@@ -50,8 +51,13 @@ public sealed class ClassQuantity
     /// <summary>Groups pooled.</summary>
     public int Count { get; }
 
-    /// <summary>Degrees of freedom of the standard uncertainty; +∞ for one group.</summary>
+    /// <summary>Degrees of freedom of the standard uncertainty, not a whole number where the spread between groups was expected; +∞ for
+    /// one group.</summary>
     public double DegreesOfFreedom { get; }
+
+    /// <summary>Standard uncertainty and degrees of freedom with which the value is held against equations: those above, but that one
+    /// group alone counts with how much groups of the practical differ, too.</summary>
+    internal (double StandardUncertainty, double DegreesOfFreedom) AsClass { get; }
 
     /// <summary>The same with the groups that were set aside; null where none was.</summary>
     public PooledValue? WithAllGroups { get; }
@@ -63,10 +69,22 @@ public sealed class ClassQuantity
     internal sealed record Pool(
         double Value, double StandardUncertainty, double Within, double Between, int Count, double DegreesOfFreedom, bool FromTrials)
     {
+        /// <summary>The interval of the one result that there is: a group has one, and not another as a class. Null where there are several.</summary>
+        public CoverageInterval? Own { get; init; }
+
+        /// <summary>Standard uncertainty, and its degrees of freedom, as a statement about what groups find: a single group's own says
+        /// nothing of how others differ. Null where it is the same.</summary>
+        public (double StandardUncertainty, double DegreesOfFreedom)? AsClass { get; init; }
+
         public CoverageInterval Interval
         {
             get
             {
+                if (Own is CoverageInterval own)
+                {
+                    return own;
+                }
+
                 double half = StudentT.Quantile(0.975, DegreesOfFreedom) * StandardUncertainty;
                 return new CoverageInterval(Value - half, Value + half, 0.95);
             }

@@ -4,6 +4,7 @@ using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Findings;
 
@@ -15,18 +16,24 @@ internal sealed class Conclusion
     private const int MostCausesNamed = 4;
     private const int MostGroupsNamed = 12;
 
+    /// <summary>Odd results that make a mean so many times as uncertain have ruined it (judgement).</summary>
+    private const double MeanIsRuined = 5;
+
     private readonly Practical practical;
+    private readonly ClassReadings readings;
     private readonly Identifiability identifiability;
     private readonly IReadOnlyList<GroupFindings> groups;
     private readonly IReadOnlyList<ClassQuantity> pooled;
 
     public Conclusion(
         Practical practical,
+        ClassReadings readings,
         Identifiability identifiability,
         IReadOnlyList<GroupFindings> groups,
         IReadOnlyList<ClassQuantity> pooled)
     {
         this.practical = practical;
+        this.readings = readings;
         this.identifiability = identifiability;
         this.groups = groups;
         this.pooled = pooled;
@@ -62,6 +69,12 @@ internal sealed class Conclusion
                 $"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement."));
         }
 
+        if (readings.IsSimulated)
+        {
+            sentences.Insert(0, new(ConclusionTopic.Simulated, SimulatedData.Sentence));
+        }
+
+        sentences.AddRange(UncountedWords.Sentences(readings.Uncounted));
         if (odd.Length > 0)
         {
             sentences.Add(new(ConclusionTopic.OddResults, Odd(odd, named: true), Odd(odd, named: false), mentionsOdd: true));
@@ -153,13 +166,23 @@ internal sealed class Conclusion
 
     private string Odd(GroupFindings[] odd, bool named)
     {
-        string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => g.Name))
+        string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => GroupReadings.InSentence(g.Name)))
             + (odd.Length > MostGroupsNamed ? $" and {Count(odd.Length - MostGroupsNamed).ToLowerInvariant()} more" : string.Empty);
-        string with = Key?.WithAllGroups is PooledValue all
-            ? $" With {(odd.Length == 1 ? "it" : "them")} the class's median is {Figures.Text(Key.Median, Figures.DecimalsFor(Key.StandardUncertainty))}{Key.Quantity.UnitBehind} and its mean {Figures.WithUncertainty(all.Value, all.StandardUncertainty)}{Key.Quantity.UnitBehind}."
-            : string.Empty;
+        string with = Key is { WithAllGroups: PooledValue all } key ? $" {WithOdd(key, all, odd.Length == 1 ? "it" : "them")}" : string.Empty;
         string lead = odd.Length == 1 ? "One group has an odd result" : $"{Count(odd.Length)} groups have an odd result";
         return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained{(named ? $": {names}" : string.Empty)}.{with}";
+    }
+
+    /// <summary>The class with its odd results. A mean that they have ruined is no value of the class, and is not given as one.</summary>
+    private static string WithOdd(ClassQuantity key, PooledValue all, string them)
+    {
+        string unit = key.Quantity.UnitBehind;
+        string median = Figures.Text(key.Median, Figures.DecimalsFor(key.StandardUncertainty)) + unit;
+        string mean = Figures.WithUncertainty(all.Value, all.StandardUncertainty) + unit;
+        bool isRuined = all.StandardUncertainty > MeanIsRuined * key.StandardUncertainty;
+        return isRuined
+            ? $"With {them} the class's median, which a few odd results hardly move, is {median}; the mean would be dragged to {mean}, which is no value of this class."
+            : $"With {them} the class's median is {median} and its mean {mean}.";
     }
 
     private string Completeness(bool named)
@@ -175,6 +198,8 @@ internal sealed class Conclusion
         {
             return judged.Length == 1
                 ? $"The one group that reheated did not reach constant mass: {judged[0].ConstantMass!.Words}."
+                : judged.Length == 2
+                ? "Neither of the two groups that reheated reached constant mass, so the reaction was not shown to be complete."
                 : $"None of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass, so the reaction was not shown to be complete.";
         }
 
@@ -185,11 +210,15 @@ internal sealed class Conclusion
     {
         if (not.Length == 0)
         {
-            return judged.Length == 1
-                ? "The one group that reheated" : $"All {Count(judged.Length).ToLowerInvariant()} groups that reheated";
+            return judged.Length switch
+            {
+                1 => "The one group that reheated",
+                2 => "Both groups that reheated",
+                _ => $"All {Count(judged.Length).ToLowerInvariant()} groups that reheated",
+            };
         }
 
-        string names = named && not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => g.Name))})" : string.Empty;
+        string names = named && not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => GroupReadings.InSentence(g.Name)))})" : string.Empty;
         return $"{Count(judged.Length - not.Length)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated{names}";
     }
 

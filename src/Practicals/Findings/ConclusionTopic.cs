@@ -3,6 +3,9 @@ namespace Calx.Practicals.Findings;
 /// <summary>What a sentence of a class's conclusion is about.</summary>
 public enum ConclusionTopic
 {
+    /// <summary>That the readings are simulated and not measured.</summary>
+    Simulated,
+
     /// <summary>Whether the mass rose, fell or stayed.</summary>
     Change,
 
@@ -20,6 +23,9 @@ public enum ConclusionTopic
 
     /// <summary>Which groups have an odd result.</summary>
     OddResults,
+
+    /// <summary>Which groups are not counted, because their readings are not their own.</summary>
+    Uncounted,
 
     /// <summary>Who reached constant mass, and what that leaves open.</summary>
     ConstantMass,

@@ -37,8 +37,8 @@ public sealed class EquationChoice
         return [.. practical.Findings.Alternatives.Select(alternative =>
         {
             double expected = alternative.ExpectedFraction(weights).Value;
-            double distance = Math.Abs(key.Value - expected) / key.StandardUncertainty;
-            return new EquationChoice(alternative, expected, 2 * StudentT.Cumulative(-distance, key.DegreesOfFreedom));
+            (double u, double degrees) = key.AsClass;
+            return new EquationChoice(alternative, expected, 2 * StudentT.Cumulative(-Math.Abs(key.Value - expected) / u, degrees));
         })];
     }
 }

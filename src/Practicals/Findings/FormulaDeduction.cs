@@ -6,6 +6,7 @@ using Calx.Measurement.Statistics;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Model;
 
 namespace Calx.Practicals.Findings;
 
@@ -13,7 +14,7 @@ namespace Calx.Practicals.Findings;
 internal static class FormulaDeduction
 {
     /// <summary>The ranking, or null where the practical asks for no formula of two parts.</summary>
-    public static FormulaRanking? Of(Practical practical, IReadOnlyList<GroupFindings> groups, AtomicWeights weights)
+    public static FormulaRanking? Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, AtomicWeights weights)
     {
         if (practical.Findings.Formula is not FormulaSearch { Elements.Count: 2 } search)
         {
@@ -21,7 +22,9 @@ internal static class FormulaDeduction
         }
 
         (Formula First, Formula Second) parts = (FormulaOf(search, 0), FormulaOf(search, 1));
-        return MassRatio(groups, search.Elements.Values.ElementAt(0), search.Elements.Values.ElementAt(1)) switch
+        (string first, string second) = (search.Elements.Values.ElementAt(0), search.Elements.Values.ElementAt(1));
+        double expected = ideal.SpreadOf(second, first);
+        return MassRatio(groups, first, second, expected) switch
         {
             null => new FormulaRanking.Undetermined("no group that is pooled gives both masses"),
             { Value: <= 0 } => new FormulaRanking.Undetermined("the pooled ratio of the masses is not above 0"),
@@ -45,8 +48,8 @@ internal static class FormulaDeduction
     }
 
     /// <summary>Second mass over first, pooled over the groups; a small class's wider t interval is carried over to the
-    /// normal law that the ranking takes.</summary>
-    private static UncertainValue? MassRatio(IReadOnlyList<GroupFindings> groups, string firstId, string secondId)
+    /// normal law that the ranking takes. One group alone counts with how much groups of the practical differ, as two do.</summary>
+    private static UncertainValue? MassRatio(IReadOnlyList<GroupFindings> groups, string firstId, string secondId, double expectedBetween)
     {
         var values = new List<double>();
         var uncertainties = new List<double>();
@@ -68,7 +71,7 @@ internal static class FormulaDeduction
             return null;
         }
 
-        PooledResult pooled = RandomEffects.FromKnownUncertainties([.. values], [.. uncertainties]);
+        PooledResult pooled = RandomEffects.FromKnownUncertainties([.. values], [.. uncertainties], expectedBetween);
         double widening = StudentT.Quantile(0.975, pooled.DegreesOfFreedom) / StandardNormal.Quantile(0.975);
         return UncertainValue.Of("pooled ratio of masses", pooled.Value, widening * pooled.StandardUncertainty);
     }

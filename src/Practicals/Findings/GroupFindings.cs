@@ -41,7 +41,12 @@ public sealed class GroupFindings
 
     /// <summary>Constant mass in a few words for a table, or null. An odd result has the verdict only: its bound would take
     /// wrong readings at their word.</summary>
-    public string? ConstantMassInWords => IsAnomalous ? ConstantMass?.Words : ConstantMass?.Brief;
+    public string? ConstantMassInWords => IsAnomalous || ConstantMass is { Verdict: ConstantMassVerdict.NotWeighed }
+        ? ConstantMassVerdictInWords : ConstantMass?.Brief;
+
+    /// <summary>The verdict alone, or null; likewise null where a mass after heating was given ready-made and no weighing.</summary>
+    public string? ConstantMassVerdictInWords =>
+        ConstantMass is { Verdict: ConstantMassVerdict.NotWeighed } && Readings.DerivedColumns.Count > 0 ? null : ConstantMass?.Words;
 
     /// <summary>Whether the result is to be looked into before it is pooled, with the numbers that say so.</summary>
     public Oddity Oddity { get; }

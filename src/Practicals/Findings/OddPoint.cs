@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Deciding;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Findings;
 
@@ -25,7 +26,7 @@ internal static class OddPoint
         string question = Question(told.Diagnosis);
         return new TalkingPoint(
             TalkingTopic.OddResult,
-            $"Result to look into: {told.Name}. {others} {question}",
+            $"Result to look into: {GroupReadings.InSentence(told.Name)}. {others} {question}",
             $"Result to look into: one group's. {others} {question}",
             mentionsOdd: true);
     }

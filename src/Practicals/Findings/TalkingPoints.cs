@@ -56,9 +56,8 @@ public sealed class TalkingPoints
     private string Signs(ChangeEvidence.Direction signs)
     {
         bool rises = findings.Practical.Findings.Expect == ExpectedChange.Rises;
-        string seen = string.Create(
-            CultureInfo.InvariantCulture,
-            $"The mass {(rises ? "rose" : "fell")} in {(rises ? signs.Rose : signs.Fell)} of {Changing().Length} groups.");
+        string seen = ChangeTest.WhichGroups(
+            rises ? "rose" : "fell", rises ? signs.Rose : signs.Fell, Changing().Length, findings.Groups.Count) + ".";
         string coins = $"If every group had tossed a coin for it, so uneven a result would come {Often(signs.SignTestP)}.";
         string question = signs.Shown
             ? "What does that say about chance, and what does it leave open about the reason?"

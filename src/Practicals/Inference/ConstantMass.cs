@@ -5,6 +5,9 @@ namespace Calx.Practicals.Inference;
 /// <summary>What the last two weighings of a repeated reading show.</summary>
 public enum ConstantMassVerdict
 {
+    /// <summary>No weighing after heating: nothing to judge.</summary>
+    NotWeighed,
+
     /// <summary>One weighing: nothing to compare with.</summary>
     OneWeighing,
 
@@ -37,9 +40,11 @@ public sealed class ConstantMass
     /// <summary>What the last change shows.</summary>
     public ConstantMassVerdict Verdict { get; }
 
-    /// <summary>The verdict's word in data: <c>same</c>, <c>rising</c>, <c>falling</c>, <c>cannot-tell</c>, <c>one-weighing</c>.</summary>
-    public string Word => Verdict switch
+    /// <summary>The verdict's word in data: <c>same</c>, <c>rising</c>, <c>falling</c>, <c>cannot-tell</c>, <c>one-weighing</c>;
+    /// null where there is no weighing after heating.</summary>
+    public string? Word => Verdict switch
     {
+        ConstantMassVerdict.NotWeighed => null,
         ConstantMassVerdict.Same => "same",
         ConstantMassVerdict.Rising => "rising",
         ConstantMassVerdict.Falling => "falling",
@@ -50,6 +55,7 @@ public sealed class ConstantMass
     /// <summary>The verdict in a few words, for a table.</summary>
     public string Words => Verdict switch
     {
+        ConstantMassVerdict.NotWeighed => "not weighed after heating yet",
         ConstantMassVerdict.Same => "constant",
         ConstantMassVerdict.Rising => "still rising",
         ConstantMassVerdict.Falling => "still falling",
@@ -62,7 +68,7 @@ public sealed class ConstantMass
         ? string.Create(CultureInfo.InvariantCulture, $"{Words}, up to {100 * most:F0} % unreacted")
         : Words;
 
-    /// <summary>Last weighing less the one before, in g; null where there is one weighing.</summary>
+    /// <summary>Last weighing less the one before, in g; null where there is one weighing or none.</summary>
     public double? LastChangeInGrams { get; }
 
     /// <summary>Fraction of the limiting material, 0 to 1: with probability 95 % no more than this is still unreacted, if

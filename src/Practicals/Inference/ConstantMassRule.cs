@@ -27,7 +27,7 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         if (weighings.Length < 2)
         {
             return new ConstantMass(
-                ConstantMassVerdict.OneWeighing, null, null,
+                weighings.Length == 0 ? ConstantMassVerdict.NotWeighed : ConstantMassVerdict.OneWeighing, null, null,
                 weighings.Length == 0
                     ? "There is no weighing after heating."
                     : "One weighing after heating cannot show constant mass: reheat, let it cool and weigh again.");

@@ -39,24 +39,45 @@ public sealed class IdealRun
     public int DirectionOf(FaultDefinition fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        double? moved = fault.Effect switch
-        {
-            FaultEffect.Set set => Value(practical.Findings.Key, model.Run(id => With(set, id), rounds: 1).Last),
-            FaultEffect.Warm warm => Shifted(
-                warm.Reading, -LawMiddle.Of(warm.ExcessInKelvin) * LawMiddle.Of(warm.MilligramsPerKelvin) / 1000),
-            FaultEffect.Gain gain => Shifted(gain.Reading, LawMiddle.Of(gain.Mass)),
-            _ => null, // A part left off or a slip of the pen goes either way.
-        };
         double accepted = Accepted(practical.Findings.Key);
         // A change below a millionth is rounding: the fault does not reach the key quantity.
-        return moved is double value && Math.Abs(value - accepted) > 1e-6 * Math.Abs(accepted) ? Math.Sign(value - accepted) : 0;
+        return With(fault) is Func<string, double> readings && Value(practical.Findings.Key, readings) is double value && Math.Abs(value - accepted) > 1e-6 * Math.Abs(accepted) ? Math.Sign(value - accepted) : 0;
     }
+
+    /// <summary>How much groups of this practical differ in a number made from their readings: the standard deviation that its faults
+    /// make, each at its rate and of its middle size. What goes either way (a slip, a part left off, another zero) is not in it;
+    /// 0 where no other fault moves the number.</summary>
+    /// <param name="number">The number, from the last weighing of each reading in g.</param>
+    public double SpreadOf(Func<Func<string, double>, double> number)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        double ideal = number(Masses.Last);
+        double variance = practical.Faults.Sum(fault => With(fault) is Func<string, double> readings && number(readings) - ideal is double moved
+            ? fault.Rate * (1 - fault.Rate) * moved * moved : 0);
+        return variance > 1e-12 * ideal * ideal ? Math.Sqrt(variance) : 0;
+    }
+
+    /// <summary>The same of a quantity, in its unit.</summary>
+    public double SpreadOf(string quantityId) => SpreadOf(readings => Value(quantityId, readings));
+
+    /// <summary>The same of one quantity over another.</summary>
+    public double SpreadOf(string quantityId, string overId) => SpreadOf(readings => Value(quantityId, readings) / Value(overId, readings));
+
+    /// <summary>The last weighings with a fault of middle size; null where it goes either way.</summary>
+    private Func<string, double>? With(FaultDefinition fault) => fault.Effect switch
+    {
+        FaultEffect.Set set => model.Run(id => With(set, id), rounds: 1).Last,
+        FaultEffect.Warm warm => Shifted(
+            warm.Reading, -LawMiddle.Of(warm.ExcessInKelvin) * LawMiddle.Of(warm.MilligramsPerKelvin) / 1000),
+        FaultEffect.Gain gain => Shifted(gain.Reading, LawMiddle.Of(gain.Mass)),
+        _ => null, // A part left off, another zero or a slip of the pen.
+    };
 
     private double With(FaultEffect.Set set, string id) =>
         set.Settings.FirstOrDefault(s => s.Parameter == id) is ParameterSetting setting ? LawMiddle.Of(setting.Law) : model.Ideal(id);
 
-    private double Shifted(string readingId, double byGrams) =>
-        Value(practical.Findings.Key, id => Masses.Last(id) + (id == readingId ? byGrams : 0));
+    private Func<string, double> Shifted(string readingId, double byGrams) =>
+        id => Masses.Last(id) + (id == readingId ? byGrams : 0);
 
     private double Value(string quantityId, Func<string, double> reading) =>
         practical.Quantities.First(q => q.Id == quantityId).Formula

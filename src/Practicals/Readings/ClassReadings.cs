@@ -11,6 +11,8 @@ public sealed class ClassReadings
     /// <param name="rejected">Cells that could not be taken, in the order of the file.</param>
     /// <param name="notes">What else a person should know.</param>
     /// <param name="sheet">The sheet that was read; empty for a file without sheets and for a lesson.</param>
+    /// <param name="isSimulated">Whether all of it is simulated and not measured.</param>
+    /// <param name="uncounted">Groups whose readings are not their own and stand in no result of the class.</param>
     /// <exception cref="ArgumentException"><paramref name="practicalId"/> is empty.</exception>
     public ClassReadings(
         string practicalId,
@@ -19,7 +21,9 @@ public sealed class ClassReadings
         IReadOnlyList<ColumnMatch>? columns = null,
         IReadOnlyList<RejectedCell>? rejected = null,
         IReadOnlyList<ReadingNote>? notes = null,
-        string sheet = "")
+        string sheet = "",
+        bool isSimulated = false,
+        IReadOnlyList<UncountedGroup>? uncounted = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(practicalId);
         ArgumentNullException.ThrowIfNull(groups);
@@ -31,6 +35,8 @@ public sealed class ClassReadings
         Rejected = rejected ?? [];
         Notes = notes ?? [];
         Sheet = sheet;
+        IsSimulated = isSimulated;
+        Uncounted = uncounted ?? [];
     }
 
     /// <summary>Id of the practical.</summary>
@@ -53,4 +59,10 @@ public sealed class ClassReadings
 
     /// <summary>The sheet that was read; empty where there is none.</summary>
     public string Sheet { get; }
+
+    /// <summary>Whether all of it is simulated and not measured: whatever is said of it has to say so.</summary>
+    public bool IsSimulated { get; }
+
+    /// <summary>Groups whose readings are not their own; they are not among <see cref="Groups"/>.</summary>
+    public IReadOnlyList<UncountedGroup> Uncounted { get; }
 }

@@ -3,6 +3,9 @@ namespace Calx.Practicals.Readings;
 /// <summary>What one group (in one trial) weighed, with what was said of it.</summary>
 public sealed class GroupReadings
 {
+    /// <summary>Stands behind the name of a group whose readings are simulated, wherever they are written down.</summary>
+    public const string SimulatedMark = "(simulated)";
+
     private readonly Dictionary<string, TakenReading> byId = new(StringComparer.Ordinal);
 
     /// <summary>Takes a group's readings, from a file or from a lesson that is going on.</summary>
@@ -39,6 +42,9 @@ public sealed class GroupReadings
     /// <summary>The group's name as written, without spaces round it.</summary>
     public string Name { get; }
 
+    /// <summary>Whether the name says that the readings are simulated.</summary>
+    public bool IsSimulated => WithoutMark(Name).Length < Name.Length;
+
     /// <summary>The trial as written, or null.</summary>
     public string? Trial { get; }
 
@@ -62,4 +68,20 @@ public sealed class GroupReadings
 
     /// <summary>The last weighing of a reading, or null where there is none.</summary>
     public TakenReading? LastOf(string baseId) => Readings.LastOrDefault(r => r.BaseId == baseId);
+
+    /// <summary>A name without the mark of simulated readings; a name that is nothing else stays as it is.</summary>
+    internal static string WithoutMark(string name)
+    {
+        bool marked = name.EndsWith(SimulatedMark, StringComparison.OrdinalIgnoreCase);
+        string bare = marked ? name[..^SimulatedMark.Length].TrimEnd() : name;
+        return bare.Length == 0 ? name : bare;
+    }
+
+    /// <summary>A name within a sentence, where a number alone would be taken for a quantity.</summary>
+    /// <param name="name">The name, with or without a trial behind it.</param>
+    public static string InSentence(string name)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(name);
+        return name.Split(',')[0].All(c => char.IsAsciiDigit(c) || c == ' ') ? $"group {name}" : name;
+    }
 }

@@ -7,6 +7,7 @@ internal sealed class TableReading
 {
     private readonly ExpectedTable expected;
     private readonly bool isLong;
+    private readonly bool saysSimulated;
     private readonly HashSet<string> isReading;
     private IReadOnlyList<ColumnMatch> columns;
 
@@ -15,6 +16,7 @@ internal sealed class TableReading
     {
         this.expected = expected;
         isLong = row.IsLong;
+        saysSimulated = table.Rows.Take(row.Index).SelectMany(r => r.Cells).Any(SaysSimulated);
         isReading = [.. expected.Readings.Select(r => r.Id)];
         int first = row.Index + 1;
         columns = WithoutHeading.Added(matched, table, first);
@@ -37,15 +39,22 @@ internal sealed class TableReading
         TellTwins();
         Resolution resolution = new(Intake);
         GroupReadings[] groups = [.. Intake.Groups.Select(group => Group(group, resolution))];
+        bool isSimulated = saysSimulated || (groups.Length > 0 && groups.All(g => g.IsSimulated));
         return new ClassReadings(
             expected.PracticalId,
-            groups,
+            isSimulated ? groups : [.. groups.Where(g => !g.IsSimulated)],
             new BalanceReport(options, resolution.ByReading()),
             columns,
             [.. Intake.Rejected.OrderBy(r => r.Cell.Row).ThenBy(r => r.Cell.Column)],
             Intake.Notes,
-            Intake.Table.Sheet);
+            Intake.Table.Sheet,
+            isSimulated,
+            isSimulated ? [] : [.. groups.Where(g => g.IsSimulated).Select(g => new UncountedGroup.Simulated(g.Name)).Distinct()]);
     }
+
+    /// <summary>A line above the table that begins so says of all of it that nobody measured it.</summary>
+    private static bool SaysSimulated(TableCell cell) =>
+        cell.Text.AsSpan().TrimStart(" #'\"").StartsWith("simulated", StringComparison.OrdinalIgnoreCase);
 
     private void SetAside(IReadOnlyDictionary<string, string> impossible)
     {

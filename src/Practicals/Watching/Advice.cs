@@ -84,6 +84,9 @@ public abstract record Advice
         /// <summary>Id of the weighing to look at.</summary>
         public string WeighingId { get; }
 
+        /// <summary>Whether the reading cannot be.</summary>
+        public bool CannotBe => Diagnosis?.Decision is Decision.Taken { CannotBe: true };
+
         private protected override string? Says(bool assessed, bool hasDecided) => assessed ? null : AfterDeciding;
     }
 

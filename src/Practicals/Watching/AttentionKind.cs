@@ -15,6 +15,9 @@ public enum AttentionKind
     /// <summary>It heats though the last heating has been called.</summary>
     StillHeating,
 
+    /// <summary>A reading that cannot be stands in its table.</summary>
+    ImpossibleReading,
+
     /// <summary>It asked for a reading to be corrected.</summary>
     CorrectionAsked,
 

@@ -35,6 +35,12 @@ internal sealed class AttentionRule(StandingRule rule)
                 $"Still heating, and last heating starts by minute {moment.LastHeatingStartsBy:F0}: see when the flame can be out."), at.Since);
         }
 
+        if (advice is Advice.CheckReading { CannotBe: true })
+        {
+            // The class sees the tile: which reading, and what it more probably was, is opened on demand.
+            return Say(AttentionKind.ImpossibleReading, "A reading cannot be: look at the display or the paper record together.", at.ReadAt);
+        }
+
         if (calls.Correction is double correction)
         {
             return Say(AttentionKind.CorrectionAsked, $"Asked for a correction {Ago(moment.Now - correction)}: compare the display or the paper record.", correction);

@@ -10,7 +10,7 @@ namespace Calx.Records.Archive;
 internal static class ArchiveTables
 {
     /// <summary>Writes them.</summary>
-    public static void Write(ZipArchive zip, ArchiveContent content)
+    public static void Write(ZipArchive zip, ArchiveContent content, GroupsOfTable? groups)
     {
         Table(zip, "classes.csv", ["id", "year", "name", "names forgotten"], content.Classes.Select(c => new[] { c.Id.ToString(), c.Year, c.Name, YesNo(c.NamesForgotten) }));
         Table(zip, "members.csv", ["class", "number", "name"], content.Members.Select(m => new[] { m.ClassId.ToString(), Text(m.Number), m.Name }));
@@ -38,13 +38,13 @@ internal static class ArchiveTables
             content.Lessons.SelectMany(l => l.Journal.Select(e => Row(l.Lesson.Id, e))));
         foreach (ArchivedLesson lesson in content.Lessons)
         {
-            Readings(zip, lesson);
+            Readings(zip, lesson, groups ?? ByNumber);
         }
     }
 
     /// <summary>The lesson's table as it stands: a row a group and trial, with the ids of the readings as headings, so that
     /// <c>calx analyse</c> reads it.</summary>
-    private static void Readings(ZipArchive zip, ArchivedLesson lesson)
+    private static void Readings(ZipArchive zip, ArchivedLesson lesson, GroupsOfTable groups)
     {
         var journal = new LessonJournal();
         foreach (KeptEntry kept in lesson.Journal)
@@ -52,6 +52,7 @@ internal static class ArchiveTables
             journal.Append(kept.Entry, kept.ReceivedAt);
         }
 
+        Func<int, int, string> nameOf = groups(journal);
         CellState[] cells = [.. journal.Table.Where(c => c.Current.Entry.Content is EntryContent.Reading && c.Cell.Member == 0)];
         string[] whats = [.. cells.Select(c => c.Cell.What).Distinct().OrderBy(w => cells.Where(c => c.Cell.What == w).Min(c => c.History[0].Number))];
         Table(
@@ -60,7 +61,7 @@ internal static class ArchiveTables
             ["group", "trial", .. whats],
             cells.GroupBy(c => (c.Cell.Group, c.Cell.Trial)).Select(g => (string?[])
             [
-                Text(g.Key.Group),
+                nameOf(g.Key.Group, g.Key.Trial),
                 Text(g.Key.Trial),
                 .. whats.Select(w => (g.FirstOrDefault(c => c.Cell.What == w)?.Current.Entry.Content as EntryContent.Reading)?.Written.ToString()),
             ]));
@@ -90,6 +91,8 @@ internal static class ArchiveTables
             text.Write(CsvLine.Of(row));
         }
     }
+
+    private static Func<int, int, string> ByNumber(LessonJournal journal) => (group, _) => Text(group);
 
     private static string Text(long number) => FormattableString.Invariant($"{number}");
 

@@ -22,23 +22,25 @@ public static class LessonArchive
     /// <param name="store">The records.</param>
     /// <param name="lessonId">The lesson.</param>
     /// <param name="zip">Where the zip goes; left open.</param>
+    /// <param name="groups">What the groups are called in the lesson's table; null for their numbers.</param>
     /// <param name="cancel">Gives up.</param>
     /// <exception cref="ArgumentException">There is no such lesson.</exception>
-    public static async Task WriteLesson(RecordStore store, RecordId lessonId, Stream zip, CancellationToken cancel = default)
+    public static async Task WriteLesson(RecordStore store, RecordId lessonId, Stream zip, GroupsOfTable? groups, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(store);
         ArchiveContent content = await store.Gather(lessonId, cancel) ?? throw new ArgumentException($"There is no lesson {lessonId}.", nameof(lessonId));
-        await Write(content, zip, cancel);
+        await Write(content, zip, groups, cancel);
     }
 
     /// <summary>Writes everything of the school.</summary>
     /// <param name="store">The records.</param>
     /// <param name="zip">Where the zip goes; left open.</param>
+    /// <param name="groups">What the groups are called in the lessons' tables; null for their numbers.</param>
     /// <param name="cancel">Gives up.</param>
-    public static async Task WriteAll(RecordStore store, Stream zip, CancellationToken cancel = default)
+    public static async Task WriteAll(RecordStore store, Stream zip, GroupsOfTable? groups, CancellationToken cancel = default)
     {
         ArgumentNullException.ThrowIfNull(store);
-        await Write((await store.Gather(null, cancel))!, zip, cancel);
+        await Write((await store.Gather(null, cancel))!, zip, groups, cancel);
     }
 
     /// <summary>Takes an archive in. What is there already stays as it is: the same is known, another under the same id is
@@ -62,7 +64,7 @@ public static class LessonArchive
         return taken with { Refused = [.. reading.Faults, .. taken.Refused] };
     }
 
-    private static async Task Write(ArchiveContent content, Stream stream, CancellationToken cancel)
+    private static async Task Write(ArchiveContent content, Stream stream, GroupsOfTable? groups, CancellationToken cancel)
     {
         // The zip is made in memory: its writer is not asynchronous, and a web server's stream takes nothing else.
         using var whole = new MemoryStream();
@@ -73,7 +75,7 @@ public static class LessonArchive
                 ArchiveJson.Write(records, content);
             }
 
-            ArchiveTables.Write(zip, content);
+            ArchiveTables.Write(zip, content, groups);
         }
 
         whole.Position = 0;

@@ -76,10 +76,11 @@ public sealed partial class RecordStore
     /// <summary>Copies the whole database while it is in use. On PostgreSQL, whose server has its own means, it writes an archive of
     /// this school instead.</summary>
     /// <param name="path">A file that is not there yet.</param>
+    /// <param name="groups">What the groups are called in the tables of an archive; null for their numbers.</param>
     /// <param name="cancel">Gives up.</param>
     /// <exception cref="IOException">There is such a file, or it cannot be written.</exception>
     /// <exception cref="StoreUnavailableException">The database does not answer, or there is no room for the copy; none is left.</exception>
-    public async Task BackUp(string path, CancellationToken cancel = default)
+    public async Task BackUp(string path, Archive.GroupsOfTable? groups, CancellationToken cancel = default)
     {
         await using (new FileStream(path, FileMode.CreateNew, FileAccess.Write))
         {
@@ -91,7 +92,7 @@ public sealed partial class RecordStore
             if (!await database.BackUp(path, cancel))
             {
                 await using var file = new FileStream(path, FileMode.Open, FileAccess.Write);
-                await Archive.LessonArchive.WriteAll(this, file, cancel);
+                await Archive.LessonArchive.WriteAll(this, file, groups, cancel);
                 file.Flush(flushToDisk: true);
             }
         }

@@ -56,6 +56,21 @@ public sealed class SimulateCommandTests
     }
 
     [Fact]
+    public void What_is_found_in_it_is_called_simulated_on_the_terminal_in_json_and_in_the_report()
+    {
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        Run(folder, Magnesium, "--csv", "class.csv");
+
+        Terminal told = Terminal.RunIn(folder.FullName, "analyse", "class.csv", "--practical", Magnesium, "--no-causes", "--html", "report.html");
+        Terminal asJson = Terminal.RunIn(folder.FullName, "analyse", "class.csv", "--practical", Magnesium, "--no-causes", "--json");
+
+        Assert.Contains("simulated and not measured", told.Output.Split('\n')[2], StringComparison.Ordinal);
+        Assert.True(Schemas.Check("analysis", asJson.Output).GetProperty("simulated").GetBoolean());
+        string report = File.ReadAllText(Path.Combine(folder.FullName, "report.html"));
+        Assert.Contains("<p class=\"invented\">Simulated data", report, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_same_seed_writes_the_same_files_and_another_does_not()
     {
         using TemporaryFolder folder = TemporaryFolder.Empty();

@@ -51,9 +51,35 @@ public class ChartTests
         Chart ratio = RatioChart.Of(Analysed.Twelve)!;
 
         Assert.Equal(2, XElement.Parse(ratio.Svg()).Descendants(Svg + "text").Count(t => t.Value.StartsWith("off the scale", StringComparison.Ordinal)));
-        Assert.Equal(4, XElement.Parse(ratio.Svg()).Descendants(Svg + "polygon").Count());
+        Assert.Equal(4, XElement.Parse(ratio.Svg()).Descendants(Svg + "polygon").Count(p => p.Attribute("class")!.Value == "odd-dot"));
         Assert.Equal(8, XElement.Parse(ratio.Svg()).Descendants(Svg + "circle").Count());
         Assert.Contains("Dove", SampleChart.Of(Analysed.Twelve)!.Caption, StringComparison.Ordinal);
+    }
+
+    // Heron's and Lark's intervals begin left of the axis, which the sound groups decide.
+    [Fact]
+    public void An_interval_that_is_longer_than_the_axis_ends_in_an_arrow_head_at_the_edge()
+    {
+        Chart ratio = RatioChart.Of(Analysed.Twelve)!;
+        XElement picture = XElement.Parse(ratio.Svg());
+        XElement[] heads = [.. OfRole(picture, "polygon", "odd-on")];
+        double left = OfRole(picture, "line", "grid").Min(g => Of(g, "x1"));
+
+        Assert.Equal(2, heads.Length);
+        Assert.All(heads, h => Assert.Equal(left, Corners(h).Min(c => c.X), 0.01));
+        Assert.Contains("An arrow head: the interval goes on", ratio.Caption, StringComparison.Ordinal);
+        Assert.DoesNotContain("arrow head", RatioChart.Of(Analysed.Sound(9))!.Caption, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Groups_with_the_same_values_do_not_hide_each_other()
+    {
+        Chart chart = SampleChart.Of(Analysed.Of("Group,empty,before,after\n" + string.Concat(Enumerable.Range(1, 4).Select(i => $"G{i},30.00,30.24,30.40\n")) + "G5,30.00,30.30,30.49\n"))!;
+        (double X, double Y)[] dots = [.. XElement.Parse(chart.Svg()).Descendants(Svg + "circle").Select(c => (Of(c, "cx"), Of(c, "cy")))];
+
+        Assert.Equal(5, dots.Length);
+        Assert.All(dots, d => Assert.Single(dots, o => Math.Abs(o.X - d.X) < 9 && Math.Abs(o.Y - d.Y) < 9));
+        Assert.StartsWith("Groups that would hide one another stand side by side.", chart.Caption, StringComparison.Ordinal);
     }
 
     // The readings of one group, by hand: 0.27 g of sample, 0.16 g gained; the ticks tell where that must lie.

@@ -111,11 +111,38 @@ public class ReportViewTests
     [Fact]
     public void Groups_that_go_by_numbers_keep_them()
     {
-        ClassFindings findings = Analysed.Of("Group,empty,before,after\nGroup 2,27.63,27.90,28.07\n5 (simulated),29.26,29.52,29.68\ngroup 11,27.93,28.22,28.40\n");
+        ClassFindings findings = Analysed.Of("Group,empty,before,after\nGroup 2 (simulated),27.63,27.90,28.07\n5 (simulated),29.26,29.52,29.68\ngroup 11 (simulated),27.93,28.22,28.40\n");
 
         Assert.Equal(
-            ["Group 2", "Group 5 (simulated)", "Group 11"],
+            ["Group 2 (simulated)", "Group 5 (simulated)", "Group 11 (simulated)"],
             Page.Of(ClassReport.Sections(findings, ReportView.Class)).QuerySelectorAll("table.groups tbody th").Select(h => h.TextContent));
+    }
+
+    [Fact]
+    public void A_group_with_simulated_readings_is_named_and_not_counted()
+    {
+        ClassFindings findings = Analysed.Of("Group,empty,before,after\nAmber,27.63,27.90,28.07\nBirch (simulated),29.26,29.52,29.68\nCedar,27.93,28.22,28.40\n");
+
+        Assert.Equal(["Amber", "Cedar"], findings.Groups.Select(g => g.Name));
+        string teacher = ClassReport.Html(findings, new ReportHeading("9F", null, inventedData: false));
+        Assert.Contains("<li>Birch goes on with simulated readings and is not counted.</li>", teacher, StringComparison.Ordinal);
+        Assert.DoesNotContain("class=\"invented\"", teacher, StringComparison.Ordinal);
+        string ofClass = ClassReport.Sections(findings, ReportView.Class);
+        Assert.Contains("<li>One group goes on with simulated readings and is not counted.</li>", ofClass, StringComparison.Ordinal);
+        Assert.DoesNotContain("Birch", ofClass, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("Simulated and not measured: magnesium-oxide with seed 1\nGroup,empty,before,after\nAmber,27.63,27.90,28.07\nBirch,29.26,29.52,29.68\n")]
+    [InlineData("Group,empty,before,after\nAmber (simulated),27.63,27.90,28.07\nBirch (simulated),29.26,29.52,29.68\n")]
+    public void A_report_on_simulated_data_says_so_before_anything_else(string table)
+    {
+        ClassFindings findings = Analysed.Of(table);
+
+        Assert.Equal(2, findings.Groups.Count);
+        string html = ClassReport.Html(findings, new ReportHeading("9F", null, inventedData: false));
+        Assert.Contains("<p class=\"invented\">Simulated data: no class measured these readings</p>\n<h1>", html, StringComparison.Ordinal);
+        Assert.StartsWith("These readings are simulated and not measured", findings.Class.Conclusion[0], StringComparison.Ordinal);
     }
 
     [Fact]

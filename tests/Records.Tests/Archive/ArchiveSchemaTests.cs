@@ -44,7 +44,7 @@ public sealed class ArchiveSchemaTests(SqlitePlace place) : IClassFixture<Sqlite
         await using RecordStore store = await place.OpenFresh();
         await Sample.Fill(store);
         using var bytes = new MemoryStream();
-        await LessonArchive.WriteAll(store, bytes, Sample.Cancel);
+        await LessonArchive.WriteAll(store, bytes, null, Sample.Cancel);
         using var zip = new ZipArchive(bytes);
         await using Stream records = await zip.GetEntry("records.json")!.OpenAsync(Sample.Cancel);
         return (await JsonNode.ParseAsync(records, cancellationToken: Sample.Cancel))!;

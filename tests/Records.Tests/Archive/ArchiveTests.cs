@@ -72,6 +72,19 @@ public abstract class ArchiveTests(Place place)
     }
 
     [Fact]
+    public async Task The_table_of_readings_calls_groups_what_whoever_knows_the_lesson_calls_them()
+    {
+        await using RecordStore store = await place.OpenFresh();
+        await Sample.Prepare(store);
+        await store.Append(Sample.LessonId, Sample.Reading(1, 1, "empty", "30.10"), Cancel);
+        using var zip = new MemoryStream();
+        await LessonArchive.WriteLesson(store, Sample.LessonId, zip, journal => (group, trial) => $"{group} of {journal.Entries.Count}, start {trial}", Cancel);
+        zip.Position = 0;
+        using var archive = new ZipArchive(zip);
+        Assert.Equal("group,trial,empty\r\n\"1 of 1, start 1\",1,30.10\r\n", Text(archive, $"readings-{Sample.LessonId}.csv"));
+    }
+
+    [Fact]
     public async Task Forgotten_names_do_not_come_back_with_an_older_export()
     {
         await using RecordStore store = await place.OpenFresh();
@@ -123,7 +136,7 @@ public abstract class ArchiveTests(Place place)
         await Sample.Fill(store);
         await Sample.Done(store.AddBalance(new KeptBalance(RecordId.Draw(), "Z", "unused", "0.001"), Sample.By, Cancel));
         using var zip = new MemoryStream();
-        await LessonArchive.WriteLesson(store, Sample.LessonId, zip, Cancel);
+        await LessonArchive.WriteLesson(store, Sample.LessonId, zip, null, Cancel);
         await using RecordStore other = await Other.OpenFresh();
         await LessonArchive.Read(other, zip, Sample.By, Cancel);
         Assert.Equal(["A"], (await other.Balances(Cancel)).Select(b => b.Letter));
@@ -203,14 +216,14 @@ public abstract class ArchiveTests(Place place)
                 }
             },
             Cancel))];
-        await store.BackUp(path, Cancel);
+        await store.BackUp(path, null, Cancel);
         await Task.WhenAll(typing);
         IReadOnlyList<KeptEntry> all = await store.Entries(Sample.LessonId, 0, Cancel);
         Assert.Equal(600, all.Count);
         await using RecordStore restored = await Restored(path);
         IReadOnlyList<KeptEntry> saved = await restored.Entries(Sample.LessonId, 0, Cancel);
         Assert.Equal(all.Take(saved.Count), saved);
-        await Assert.ThrowsAsync<IOException>(() => store.BackUp(path, Cancel));
+        await Assert.ThrowsAsync<IOException>(() => store.BackUp(path, null, Cancel));
     }
 
     /// <summary>Opens what <see cref="RecordStore.BackUp"/> wrote.</summary>
@@ -219,7 +232,7 @@ public abstract class ArchiveTests(Place place)
     private static async Task<byte[]> All(RecordStore store)
     {
         using var zip = new MemoryStream();
-        await LessonArchive.WriteAll(store, zip, Cancel);
+        await LessonArchive.WriteAll(store, zip, null, Cancel);
         return zip.ToArray();
     }
 

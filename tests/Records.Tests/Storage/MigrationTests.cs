@@ -84,7 +84,7 @@ public abstract class MigrationTests(Place place, string kind)
     private static async Task<string> Records(RecordStore store)
     {
         using var bytes = new MemoryStream();
-        await LessonArchive.WriteAll(store, bytes, Sample.Cancel);
+        await LessonArchive.WriteAll(store, bytes, null, Sample.Cancel);
         using var zip = new ZipArchive(bytes);
         using var reader = new StreamReader(await zip.GetEntry("records.json")!.OpenAsync(Sample.Cancel));
         return await reader.ReadToEndAsync(Sample.Cancel);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Records.Archive;
 using Calx.Records.Lessons;
@@ -18,23 +19,23 @@ public sealed class Exports(RecordStore store, ServeOptions options, TimeProvide
 
     /// <summary>Writes a lesson into the folder.</summary>
     public Task<SavedFile> SaveLesson(Lesson lesson, CancellationToken cancellation) =>
-        Save(Folder, $"lesson-{lesson.Id}.zip", path => Whole(path, zip => LessonArchive.WriteLesson(store, lesson.Id, zip, cancellation)));
+        Save(Folder, $"lesson-{lesson.Id}.zip", path => Whole(path, zip => LessonArchive.WriteLesson(store, lesson.Id, zip, TableNames.Of, cancellation)));
 
     /// <summary>Writes everything into the folder.</summary>
     public Task<SavedFile> SaveAll(CancellationToken cancellation) =>
-        Save(Folder, "all.zip", path => Whole(path, zip => LessonArchive.WriteAll(store, zip, cancellation)));
+        Save(Folder, "all.zip", path => Whole(path, zip => LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation)));
 
     /// <summary>Copies everything into the folder of backups: a database of SQLite as it is, the records of PostgreSQL as an export.</summary>
     public Task<SavedFile> BackUp(CancellationToken cancellation) =>
-        Save(Path.Combine(options.DataFolder, "backups"), store.Settings.IsPostgres ? "all.zip" : "calx.db", path => store.BackUp(path, cancellation));
+        Save(Path.Combine(options.DataFolder, "backups"), store.Settings.IsPostgres ? "all.zip" : "calx.db", path => store.BackUp(path, TableNames.Of, cancellation));
 
     /// <summary>Gives a lesson to the browser.</summary>
     public Task<IResult> Download(Lesson lesson, string name, CancellationToken cancellation) =>
-        Download($"{name}.zip", zip => LessonArchive.WriteLesson(store, lesson.Id, zip, cancellation));
+        Download($"{name}.zip", zip => LessonArchive.WriteLesson(store, lesson.Id, zip, TableNames.Of, cancellation));
 
     /// <summary>Gives everything to the browser.</summary>
     public Task<IResult> DownloadAll(CancellationToken cancellation) =>
-        Download($"calx-{Dates.ForField(Dates.Today(clock))}.zip", zip => LessonArchive.WriteAll(store, zip, cancellation));
+        Download($"calx-{Dates.ForField(Dates.Today(clock))}.zip", zip => LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation));
 
     /// <summary>By way of a file, so that a download is whole or fails, and is as long as it says.</summary>
     private static async Task<IResult> Download(string name, Func<Stream, Task> write)

@@ -15,8 +15,8 @@ public sealed record HistoryRow(LessonRow Row, ClassFindings Findings)
     /// <summary>The same for the history, or null.</summary>
     public LessonResult? Result => LessonResult.Of($"{Row.Class.Name} {Row.Class.Year}", Row.Lesson.Date, Findings);
 
-    /// <summary>Groups that typed readings.</summary>
-    public int Groups => Findings.Groups.Count;
+    /// <summary>Groups that typed readings, their own or not.</summary>
+    public int Groups => Findings.Groups.Count + Findings.Readings.Uncounted.Count;
 
     /// <summary>Groups with an odd result.</summary>
     public int Odd => Findings.Groups.Count(g => g.IsAnomalous);

@@ -19,14 +19,12 @@ internal sealed class ClassVerdict
 
     private readonly double[] values;
     private readonly double[] errors;
-    private readonly double[] tables;
     private readonly int[] splits;
 
     /// <summary>Prepares it for classes of so many groups.</summary>
     public ClassVerdict(int groups)
     {
         (values, errors) = (new double[groups], new double[groups]);
-        tables = new double[groups + 1];
         splits = new int[groups + 1];
         for (int n = 1; n <= groups; n++)
         {
@@ -49,9 +47,10 @@ internal sealed class ClassVerdict
     /// <summary>Pools a number over the groups that are not odd.</summary>
     /// <param name="of">The number in each group; groups that have none are left out.</param>
     /// <param name="odd">Whether each group is odd.</param>
+    /// <param name="expectedBetween">How much groups of the practical differ in it: <see cref="ConclusionRule.ExpectedBetween"/>.</param>
     /// <returns>The pooled value, not found where no group is left, and how many of its uncertainties a 95 % interval reaches to
     /// either side.</returns>
-    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd)
+    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double expectedBetween)
     {
         int kept = Keep(of, odd);
         if (kept == 0)
@@ -59,8 +58,8 @@ internal sealed class ClassVerdict
             return (new MeasuredValue(double.NaN, double.NaN), ConclusionRule.Normal95);
         }
 
-        PooledResult pooled = RandomEffects.FromKnownUncertainties(values.AsSpan(0, kept), errors.AsSpan(0, kept));
-        return (new MeasuredValue(pooled.Value, pooled.StandardUncertainty), Factor(kept));
+        PooledResult pooled = RandomEffects.FromKnownUncertainties(values.AsSpan(0, kept), errors.AsSpan(0, kept), expectedBetween);
+        return (new MeasuredValue(pooled.Value, pooled.StandardUncertainty), CoverageFactors.Of(pooled.DegreesOfFreedom));
     }
 
     /// <summary>The fewest of n signs one way whose split chance alone would not make.</summary>
@@ -162,17 +161,5 @@ internal sealed class ClassVerdict
         }
 
         return kept;
-    }
-
-    /// <summary>Student's t for the number of groups pooled; known uncertainties where there is one.</summary>
-    private double Factor(int kept)
-    {
-        if (kept < 2)
-        {
-            return ConclusionRule.Normal95;
-        }
-
-        tables[kept] = tables[kept] == 0 ? StudentT.Quantile(0.975, kept - 1) : tables[kept];
-        return tables[kept];
     }
 }

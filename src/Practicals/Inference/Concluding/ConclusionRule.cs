@@ -33,7 +33,9 @@ internal sealed class ConclusionRule
             : [];
         if (test is ConclusionTest.Chooses or ConclusionTest.Within)
         {
-            accepted = new IdealRun(practical, weights).Accepted(test.Quantity);
+            var ideal = new IdealRun(practical, weights);
+            ExpectedBetween = ideal.SpreadOf(test.Quantity);
+            accepted = ideal.Accepted(test.Quantity);
             right = Nearest(accepted);
         }
     }
@@ -46,6 +48,9 @@ internal sealed class ConclusionRule
 
     /// <summary>The quantity that it says it of.</summary>
     public QuantityLines Lines { get; }
+
+    /// <summary>How much groups of the practical differ in the number that is chosen or held against a limit; 0 for other tests.</summary>
+    public double ExpectedBetween { get; }
 
     /// <summary>Prepares the conclusions of a practical that readings can decide.</summary>
     public static IReadOnlyList<ConclusionRule> All(Practical practical, AtomicWeights weights) =>

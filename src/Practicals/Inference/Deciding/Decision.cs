@@ -36,6 +36,10 @@ public abstract record Decision
             ProbableDigits = probableDigits;
         }
 
+        /// <summary>Whether the reading to look at cannot be: nothing that goes wrong on the bench gives it beside the others, so that only
+        /// a slip of the pen is left.</summary>
+        public bool CannotBe { get; internal init; }
+
         /// <summary>What to do.</summary>
         public Verdict Verdict { get; }
 

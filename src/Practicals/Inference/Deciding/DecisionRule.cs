@@ -15,6 +15,9 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
     /// <summary>A slip or a missing part as probable as this is looked into before anything is decided from it.</summary>
     private const double LooksWrong = 0.5;
 
+    /// <summary>From here on nothing but a slip is left to explain a reading: it cannot be (judgement).</summary>
+    private const double CannotBe = 0.999;
+
     /// <summary>Warmth less probable than this sends nobody back to wait, whatever it would cost (judgement).</summary>
     private const double LooksWarm = 0.25;
 
@@ -91,7 +94,10 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         string why = string.Create(
             CultureInfo.InvariantCulture,
             $"Look at '{NameOf(wrong.Reading!)}' again{digits}; only the display or the paper record can correct it.");
-        return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits);
+        return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits)
+        {
+            CannotBe = wrong.Present >= CannotBe && EffectOf(wrong.Cause) is FaultEffect.Pen,
+        };
     }
 
     private Decision.Taken Weigh(DecisionDefinition worth, double spoiled)

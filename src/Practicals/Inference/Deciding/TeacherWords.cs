@@ -1,5 +1,7 @@
+using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Inference.Deciding;
 
@@ -15,6 +17,14 @@ internal static class TeacherWords
 
     private static string What(CausePosterior posterior, Decision decision)
     {
+        if (decision is Decision.Taken { Verdict: Verdict.CheckReading, Reading: string read } look
+            && posterior.Causes.FirstOrDefault(c => c.Reading == read && c.Present >= 0.5) is CauseProbability wrong)
+        {
+            // A second cause takes half of its share and none of its certainty.
+            string certainty = $"{Strength(wrong.Present)} this ({Percents.Of(wrong.Present)}): {wrong.Label}.";
+            return look.CannotBe ? $"This reading cannot be: {Written(posterior, read)}, beside the others. {certainty}" : certainty;
+        }
+
         CauseProbability first = posterior.Causes[0];
         if (first.Cause == Causes.AsExpected)
         {
@@ -34,6 +44,13 @@ internal static class TeacherWords
         // The reading to look at is named by the sentence on what to do.
         string size = first.Detail is string detail && decision is not Decision.Taken { Verdict: Verdict.CheckReading } ? $", {detail}" : string.Empty;
         return $"{Strength(first.Probability)} this ({Percents.Of(first.Probability)}): {first.Label}{size}.";
+    }
+
+    private static string Written(CausePosterior posterior, string id)
+    {
+        WeighedRow row = posterior.Problem.Rows.First(r => r.Id == id);
+        int decimals = Math.Max(0, (int)Math.Ceiling(-Math.Log10(row.DivisionInGrams) - 1e-9));
+        return $"{Figures.Text(row.Grams, decimals)} g as '{ReadingNames.OfId(posterior.Hidden.Circumstances.Practical, id)}'";
     }
 
     private static string Strength(double probability) => probability switch

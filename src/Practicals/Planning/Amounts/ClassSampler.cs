@@ -126,7 +126,7 @@ internal sealed class ClassSampler
         foreach (ConclusionRule number in numbers)
         {
             int first = IndexOf(number);
-            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], trials.Odd);
+            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], trials.Odd, number.ExpectedBetween);
             for (int r = 0; r < rules.Count; r++)
             {
                 if (rules[r].Test is ConclusionTest.Chooses or ConclusionTest.Within && rules[r].Test.Quantity == number.Test.Quantity)

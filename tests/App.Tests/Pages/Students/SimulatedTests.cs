@@ -1,6 +1,13 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using AngleSharp.Dom;
 using Calx.App.Live;
+using Calx.App.Pages.Practicals;
+using Calx.App.Tests.Pages.Teachers;
+using Calx.Practicals.Findings;
+using Calx.Records.Archive;
+using Calx.Records.Storage;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Tests.Pages.Students;
 
@@ -85,6 +92,53 @@ public sealed class SimulatedTests
         await (await lesson.Device(1)).Tell(Entries.Reading("empty", "31.07"), Entries.Reading("before", "31.31"), Entries.Reading("after", "31.47"));
         view = await Now(lesson);
         Assert.Equal("1", Assert.Single(LessonFindings.Of(view, new LetteredBalances([]), causes: false)!.Groups).Readings.Name);
+    }
+
+    [Fact]
+    public async Task The_findings_name_the_groups_that_are_not_counted_and_the_history_counts_them_as_there()
+    {
+        await using Taught lesson = await Taught.Start();
+        await Simulating(lesson, 2);
+        await lesson.Teacher(Acts.Condition, $"{Acts.Conditions.JoinedPrefix}1", group: 3);
+        LessonView view = await Now(lesson);
+        string[] sentences =
+        [
+            "Group 2 goes on with simulated readings and is not counted.",
+            "Group 3 uses the readings of group 1 and is not counted a second time.",
+        ];
+        Assert.Equal(sentences, UncountedWords.Of(LessonFindings.Uncounted(view)));
+        await (await lesson.Device(1)).Tell(Entries.Reading("empty", "31.07"), Entries.Reading("before", "31.31"), Entries.Reading("after", "31.47"));
+        ClassFindings findings = LessonFindings.Of(await Now(lesson), new LetteredBalances([]), causes: false)!;
+        Assert.All(sentences, s => Assert.Contains(s, findings.Class.Conclusion));
+        Assert.All(sentences, s => Assert.Contains(s, findings.Class.Sentences.Select(c => c.WithoutNames)));
+        Assert.Equal(3, new HistoryRow(null!, findings).Groups);
+    }
+
+    [Fact]
+    public async Task An_export_keeps_simulated_readings_marked_and_the_analysis_leaves_them_out()
+    {
+        await using Taught lesson = await Taught.Start();
+        await (await lesson.Device(1)).Tell(Entries.Reading("empty", "31.07"), Entries.Reading("before", "31.31"), Entries.Reading("after", "31.47"));
+        (Device device, _) = await Simulating(lesson, 2);
+        for (int i = 0; i < 3; i++)
+        {
+            await ReadNext(device);
+        }
+
+        using var zip = new MemoryStream();
+        await LessonArchive.WriteLesson(
+            lesson.Host.Services.GetRequiredService<RecordStore>(), lesson.Lesson.Id, zip, TableNames.Of, TestContext.Current.CancellationToken);
+        zip.Position = 0;
+        string table = await Zips.Text(zip, $"readings-{lesson.Lesson.Id}.csv");
+        Assert.Contains("\r\n2 (simulated),2,", table, StringComparison.Ordinal);
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        File.WriteAllText(Path.Combine(folder.FullName, "lesson.csv"), table);
+        Terminal analysed = Terminal.RunIn(folder.FullName, "analyse", "lesson.csv", "--practical", "magnesium-oxide", "--no-causes", "--json");
+        JsonElement answer = Schemas.Check("analysis", analysed.Output);
+        Assert.Equal(["1"], answer.GetProperty("groups").EnumerateArray().Select(g => g.GetProperty("group").GetString()));
+        Assert.False(answer.GetProperty("simulated").GetBoolean());
+        Assert.Equal(
+            "Group 2 goes on with simulated readings and is not counted.", Assert.Single(answer.GetProperty("notCounted").EnumerateArray()).GetString());
     }
 
     private static async Task<(Device Device, string Shown)> Simulating(Taught lesson, int group)

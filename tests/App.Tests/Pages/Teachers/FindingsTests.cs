@@ -53,6 +53,20 @@ public sealed class FindingsTests
     }
 
     [Fact]
+    public async Task A_group_without_a_weighing_after_heating_is_said_to_have_none_yet()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string lesson = await screen.NewLesson("?groups=4");
+        foreach ((string group, string what, string written) in new[] { ("1", "empty", "24.31"), ("1", "before", "24.55"), ("1", "after", "24.70"), ("2", "empty", "25.02"), ("2", "before", "25.27") })
+        {
+            await screen.Send($"{lesson}/write", ("id", NewEntryId.Draw().ToString()), ("kind", "reading"), ("group", group), ("trial", "1"), ("what", what), ("written", written), ("back", lesson));
+        }
+
+        string[] words = [.. (await screen.Page($"{lesson}/findings")).QuerySelectorAll("table.groups td.words").Select(c => c.TextContent)];
+        Assert.Equal(["one weighing", "not weighed after heating yet"], words);
+    }
+
+    [Fact]
     public async Task The_report_is_a_file_that_needs_nothing_else()
     {
         await using TeachersScreen screen = await TeachersScreen.Start();

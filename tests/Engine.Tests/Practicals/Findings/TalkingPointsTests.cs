@@ -17,7 +17,7 @@ public partial class TalkingPointsTests
     {
         string shown = Text(Analyse(DrawnClass.Of(groups: 12, reacted: 1, seed: 7)), TalkingTopic.Shown);
 
-        Assert.Contains("The mass rose in 12 of 12 groups.", shown, StringComparison.Ordinal);
+        Assert.Contains("The mass rose in all 12 groups.", shown, StringComparison.Ordinal);
         Assert.Contains("less than once in 1000 classes", shown, StringComparison.Ordinal);
         Assert.Contains("what does it leave open about the reason?", shown, StringComparison.Ordinal);
     }

@@ -32,6 +32,16 @@ public class ConstantMassRuleTests
         Assert.Null(found.LastChangeInGrams);
     }
 
+    [Fact]
+    public void No_weighing_after_heating_is_not_called_one()
+    {
+        ConstantMass found = Judge("30.24");
+
+        Assert.Equal(ConstantMassVerdict.NotWeighed, found.Verdict);
+        Assert.Equal("not weighed after heating yet", found.Words);
+        Assert.Null(found.Word);
+    }
+
     // 0.05 g of magnesium takes up 0.033 g of oxygen; two divisions of 0.01 g are more than half of that.
     [Fact]
     public void A_balance_whose_tolerance_is_more_than_half_of_the_change_cannot_tell() =>

@@ -82,4 +82,15 @@ public class IdealRunTests
 
         Assert.Equal(none.Last("before"), none.At("after3"), 1e-12);
     }
+
+    // What no fault moves has no spread. For magnesium, soot of
+    // 0.7 · 0.010 + 0.3 · 0.060 = 0.025 g on 0.24 g alone gives √(0.1 · 0.9) · (0.025/16.00)/(0.24/24.305) = 0.047.
+    [Fact]
+    public void Groups_differ_by_what_the_faults_of_the_practical_make_of_them()
+    {
+        var ideal = new IdealRun(Given.Magnesium, Given.Weights);
+
+        Assert.Equal(0, ideal.SpreadOf("sampleMass"));
+        Assert.InRange(ideal.SpreadOf("moleRatio"), 0.047, 0.35);
+    }
 }

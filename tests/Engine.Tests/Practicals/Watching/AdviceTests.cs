@@ -28,6 +28,18 @@ public sealed class AdviceTests
         Assert.StartsWith("Heat once more", advice.ForStudent(assessed: false, hasDecided: true), StringComparison.Ordinal);
     }
 
+    // 51.74 after 15.34: a second cause may be at work too, and takes nothing from the certainty of the slip.
+    [Fact]
+    public void A_reading_that_nothing_but_a_slip_explains_is_said_not_to_be_possible()
+    {
+        Advice advice = Watch.AdviceFor(Group("empty=15.10@15 before=15.34@18 after=51.74@45"), At(46));
+        Assert.StartsWith(
+            "This reading cannot be: 51.74 g as 'Mass after heating', beside the others. Almost certainly this (over 99 %): a reading was misread or miscopied.",
+            advice.ForTeacher,
+            StringComparison.Ordinal);
+        Assert.True(Assert.IsType<Advice.CheckReading>(advice).CannotBe);
+    }
+
     [Fact]
     public void The_full_gain_twice_is_constant_mass()
     {

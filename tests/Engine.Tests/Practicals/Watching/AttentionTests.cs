@@ -23,6 +23,19 @@ public sealed class AttentionTests
         Assert.Equal(AttentionKind.Stop, Of(Group(Weighed, observations: ["cracked"], calls: new GroupCalls(help: 71, broken: 71.5)), now).Kind);
     }
 
+    // A gain of 36 g from 0.24 g of magnesium: no lid and no soot weighs so much.
+    [Fact]
+    public void A_reading_that_cannot_be_needs_the_teacher_before_corrections_and_after_danger()
+    {
+        const string Impossible = "empty=15.10@15 before=15.34@18 after=51.74@45";
+        LessonMoment now = At(48, lastHeating: 70);
+        Attention found = Of(Group(Impossible, calls: new GroupCalls(correction: 46, queries: 2)), now);
+        Assert.Equal(AttentionKind.ImpossibleReading, found.Kind);
+        Assert.DoesNotMatch("[0-9]", found.Sentence);
+        Assert.Equal(AttentionKind.HelpAsked, Of(Group(Impossible, calls: new GroupCalls(help: 46)), now).Kind);
+        Assert.NotEqual(AttentionKind.ImpossibleReading, Of(Group("empty=15.10@15 before=15.34@18 after=15.38@45"), now).Kind);
+    }
+
     [Fact]
     public void A_flame_before_the_last_call_needs_nobody()
     {

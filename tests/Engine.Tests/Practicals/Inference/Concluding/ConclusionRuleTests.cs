@@ -98,7 +98,7 @@ public sealed class ConclusionRuleTests
             Assert.Equal(direction.Shown, fast == Bearing.Right);
             shown += direction.Shown ? 1 : 0;
 
-            (MeasuredValue pooled, double factor) = verdict.Pool([.. last.Select(l => number.Lines.Of(l, U))], odd);
+            (MeasuredValue pooled, double factor) = verdict.Pool([.. last.Select(l => number.Lines.Of(l, U))], odd, number.ExpectedBetween);
             ClassQuantity value = slow.Class.Quantities.Single(q => q.Quantity.Id == number.Test.Quantity);
             Assert.Equal(value.Value, pooled.Value, 1e-4 * value.StandardUncertainty);
             Assert.Equal(value.Interval.High - value.Value, factor * pooled.StandardUncertainty, 1e-3 * value.StandardUncertainty);
