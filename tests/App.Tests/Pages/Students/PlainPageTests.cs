@@ -14,8 +14,8 @@ public sealed class PlainPageTests
         await using Taught lesson = await Taught.Start();
         Device device = await lesson.Device(1);
         IElement form = await Form(device);
-        Assert.Equal("/table", (await device.Send(form, ("written", "23.11"), ("balance", "A"), ("vessel", "4"))).Headers.Location!.ToString());
-        Assert.Equal("/table", (await device.Send(form, ("written", "23.11"), ("balance", "A"), ("vessel", "4"))).Headers.Location!.ToString());
+        Assert.StartsWith("/table", (await device.Send(form, ("written", "23.11"), ("balance", "A"), ("vessel", "4"))).Headers.Location!.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("/table", (await device.Send(form, ("written", "23.11"), ("balance", "A"), ("vessel", "4"))).Headers.Location!.ToString(), StringComparison.Ordinal);
         JournalEntry kept = Assert.Single(await lesson.Journal());
         Assert.Equal(new JournalCell(1, 1, "empty"), kept.Cell);
     }
@@ -84,7 +84,7 @@ public sealed class PlainPageTests
         string address = sent.Headers.Location!.ToString();
         IElement question = (await device.Page(address)).QuerySelector(".asked")!;
         Assert.Equal("Look again at the display.", question.QuerySelector("h1")!.TextContent);
-        Assert.Equal("/table", (await device.Send(question.QuerySelectorAll("form")[1], ("written", "27.87"))).Headers.Location!.ToString());
+        Assert.StartsWith("/table", (await device.Send(question.QuerySelectorAll("form")[1], ("written", "27.87"))).Headers.Location!.ToString(), StringComparison.Ordinal);
         IDocument page = await device.Page(address);
         Assert.Null(page.QuerySelector(".asked"));
         Assert.Equal("72.87 (looked at the display again)", page.QuerySelectorAll("#sent .readings li")[1].QuerySelector("s")!.TextContent);

@@ -15,7 +15,7 @@ public sealed class StationTests
         Assert.Equal(4, page.QuerySelectorAll("[data-choose]").Length);
         Assert.Contains("Mass of empty crucible and lid", page.QuerySelector("[data-choose='4']")!.TextContent, StringComparison.Ordinal);
         IElement form = (await station.Page("/table?group=4")).QuerySelector(".way.chosen form.typing")!;
-        Assert.Equal("/table", (await station.Send(form, ("written", "23.11"), ("balance", "A"))).Headers.Location!.ToString());
+        Assert.StartsWith("/table", (await station.Send(form, ("written", "23.11"), ("balance", "A"))).Headers.Location!.ToString(), StringComparison.Ordinal);
         Assert.Equal(4, Assert.Single(await lesson.Journal()).Cell.Group);
         Assert.Contains("magnesium", (await station.Page()).QuerySelector("[data-choose='4']")!.TextContent, StringComparison.Ordinal);
     }

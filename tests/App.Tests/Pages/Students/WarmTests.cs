@@ -18,7 +18,7 @@ public sealed class WarmTests
         IDocument page = await device.Page();
         Assert.Contains("Let it cool longer and weigh it again", page.QuerySelector("#now .advised")!.TextContent, StringComparison.Ordinal);
         IElement form = page.QuerySelector("#now form[data-warm]")!;
-        Assert.Equal("/table", (await device.Send(form, ("written", "23.51"))).Headers.Location!.ToString());
+        Assert.StartsWith("/table", (await device.Send(form, ("written", "23.51"))).Headers.Location!.ToString(), StringComparison.Ordinal);
 
         IElement sent = (await device.Page()).QuerySelectorAll("#sent .readings li")[^1];
         Assert.Equal("23.51", sent.QuerySelector(".value")!.TextContent);
