@@ -43,7 +43,15 @@ public static class Listening
     /// <summary>Reads a certificate.</summary>
     /// <exception cref="IOException">The file cannot be read.</exception>
     /// <exception cref="System.Security.Cryptography.CryptographicException">It holds no certificate with its key.</exception>
-    private static X509Certificate2 Load(ServeOptions options) => options.CertificateKey is string key
-        ? X509Certificate2.CreateFromPemFile(options.Certificate!, key)
-        : X509CertificateLoader.LoadPkcs12FromFile(options.Certificate!, password: null);
+    private static X509Certificate2 Load(ServeOptions options)
+    {
+        if (options.CertificateKey is not string key)
+        {
+            return X509CertificateLoader.LoadPkcs12FromFile(options.Certificate!, password: null);
+        }
+
+        // Windows does not serve with a key that only this process knows, as one from a PEM file is: by way of a PFX it does.
+        using var read = X509Certificate2.CreateFromPemFile(options.Certificate!, key);
+        return X509CertificateLoader.LoadPkcs12(read.Export(X509ContentType.Pfx), password: null);
+    }
 }

@@ -13,10 +13,11 @@ public sealed class CutOffTests
     private const string Space = "calx-phone";
     private const string Passphrase = "four plain words here";
 
-    private static readonly TimeSpan CutFor = TimeSpan.FromSeconds(20);
+    /// <summary>For minutes in the long run, as when a phone goes to another room.</summary>
+    private static readonly TimeSpan CutFor = TimeSpan.FromSeconds(Environment.GetEnvironmentVariable("CALX_LONG") == "1" ? 180 : 20);
 
     [Fact]
-    public async Task Readings_sent_while_the_link_is_cut_for_twenty_seconds_arrive_once()
+    public async Task Readings_sent_while_the_link_is_cut_arrive_once()
     {
         bool made = await MakeSpace();
         Assert.SkipUnless(made, "Network namespaces cannot be made here, or python3 is missing.");
@@ -40,7 +41,7 @@ public sealed class CutOffTests
         await using RunningProgram program = await RunningProgram.Start(
             new ProgramStart(folder.FullName) { Words = ["--lan", "--passphrase-file", file] });
         using Process phone = Process.Start(new ProcessStartInfo(
-            "ip", ["netns", "exec", Space, "python3", script, $"http://10.77.0.1:{program.Address.Port}", lesson.Code])
+            "ip", ["netns", "exec", Space, "python3", script, $"http://10.77.0.1:{program.Address.Port}", lesson.Code, (CutFor.TotalSeconds + 10).ToString(System.Globalization.CultureInfo.InvariantCulture)])
         { RedirectStandardOutput = true, RedirectStandardError = true })!;
         Task<string> errors = phone.StandardError.ReadToEndAsync(cancellation);
         string? began = await phone.StandardOutput.ReadLineAsync(cancellation);
@@ -55,11 +56,11 @@ public sealed class CutOffTests
         await Check(folder.FullName, lesson, acknowledged);
     }
 
-    /// <summary>A device that types for thirty seconds and sends what was not acknowledged again under the same id.</summary>
+    /// <summary>A device that types for ten seconds longer than the link is cut and sends what was not acknowledged again under the same id.</summary>
     private const string PhoneScript = """
         import http.cookiejar, json, secrets, sys, time, urllib.error, urllib.parse, urllib.request
 
-        address, code = sys.argv[1], sys.argv[2]
+        address, code, seconds = sys.argv[1], sys.argv[2], float(sys.argv[3])
         opener = urllib.request.build_opener(urllib.request.ProxyHandler({}), urllib.request.HTTPCookieProcessor(http.cookiejar.CookieJar()))
 
         def post(path, body, kind):
@@ -70,7 +71,7 @@ public sealed class CutOffTests
         post("/join", urllib.parse.urlencode({"code": code}).encode(), form)
         post("/groups", urllib.parse.urlencode({"group": "1"}).encode(), form)
         print("sending", flush=True)
-        pending, acknowledged, end = [], [], time.monotonic() + 30
+        pending, acknowledged, end = [], [], time.monotonic() + seconds
         while time.monotonic() < end or pending:
             if time.monotonic() < end:
                 pending.append({"id": secrets.token_hex(16), "kind": "note", "what": "note", "trial": 1, "text": str(len(acknowledged) + len(pending))})
@@ -124,7 +125,7 @@ public sealed class CutOffTests
         await using RecordStore store = await RehearsedLesson.Open(dataFolder);
         string[] kept = [.. (await store.Entries(lesson.Id)).Where(e => e.Entry.Content is EntryContent.Note).Select(e => e.Entry.Id.ToString())];
 
-        // Ten of the thirty seconds have a link, five entries a second at the most; a slow machine makes fewer.
+        // Ten seconds have a link, five entries a second at the most; a slow machine makes fewer.
         Assert.True(acknowledged.Length > 20, $"Only {acknowledged.Length} entries were acknowledged.");
         Assert.Equal(acknowledged.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));
         Assert.Equal(kept.Length, kept.Distinct().Count());
