@@ -10,7 +10,7 @@ internal static class UnknownWord
     /// <summary>Names the word and, where a known one is near, that one.</summary>
     public static string Sentence(string word, Verb verb)
     {
-        string kind = word.StartsWith('-') ? "option" : verb.Subcommands.Count > 0 ? "command" : "word";
+        string kind = word.StartsWith('-') ? "option" : verb.Subcommands.Count > 0 && verb.Arguments.Count == 0 ? "command" : "word";
         string? near = Slips.Nearest(word, Known(verb));
         return near is null
             ? $"'{word}' is not a known {kind}"

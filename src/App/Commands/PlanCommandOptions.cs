@@ -35,12 +35,15 @@ internal sealed class PlanCommandOptions
     private readonly Option<string?> html = new("--html") { Description = "also write a plan with charts to this file", HelpName = "FILE" };
     private readonly Option<bool> json = JsonOption.Create();
 
-    /// <summary>All of them, in the order of the help page.</summary>
-    public IReadOnlyList<Option> All =>
+    /// <summary>Those that say which lesson.</summary>
+    public IReadOnlyList<Option> OfLesson =>
     [
         groups, students, balances, resolution, repeatability, minutes, mass, trials, heatings, noEmpty, prepared, wanted, condition,
-        without, move, alongside, stagger, time, kit, price, metre, seed, noWays, html, json,
+        without, move, alongside, stagger, time, kit, price, metre,
     ];
+
+    /// <summary>All of them, in the order of the help page.</summary>
+    public IReadOnlyList<Option> All => [.. OfLesson, seed, noWays, html, json];
 
     /// <summary>What is said of the lesson.</summary>
     public PlanWords Words(ParseResult result) => new()

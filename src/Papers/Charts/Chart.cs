@@ -3,14 +3,15 @@ namespace Calx.Papers.Charts;
 /// <summary>A drawn chart with the words that go under it.</summary>
 public sealed class Chart
 {
-    private readonly SvgPicture picture;
-
     internal Chart(string heading, SvgPicture picture, string caption)
     {
         Heading = heading;
-        this.picture = picture;
+        Picture = picture;
         Caption = caption;
     }
+
+    /// <summary>The picture.</summary>
+    internal SvgPicture Picture { get; }
 
     /// <summary>What the chart shows, a few words.</summary>
     public string Heading { get; }
@@ -20,8 +21,8 @@ public sealed class Chart
 
     /// <summary>The picture for a page that brings the style and colours of charts (<see cref="ChartStyle"/>): an element
     /// <c>svg</c> without any style of its own, safe to place in HTML.</summary>
-    public string Inline => picture.Inline();
+    public string Inline => Picture.Inline();
 
     /// <summary>The picture as a file of its own: SVG 1.1 with its style, light colours, no text as paths.</summary>
-    public string Svg() => picture.Alone();
+    public string Svg() => Picture.Alone();
 }

@@ -22,7 +22,7 @@ public static class ChartStyle
         + ".chart .dot,.chart .on{fill:var(--mark)}.chart .odd-on{fill:var(--odd)}.chart .odd-dot{fill:var(--paper);stroke:var(--odd);stroke-width:2.2}"
         + ".chart .theory{stroke:var(--theory);stroke-width:2;stroke-dasharray:8 4;fill:none}.chart .fit{stroke:var(--mark);stroke-width:2;fill:none}"
         + ".chart .path{stroke:var(--mark);stroke-width:1.6;fill:none}.chart .odd-path{stroke:var(--odd);stroke-width:1.8;stroke-dasharray:5 3;fill:none}"
-        + Lesson + Amounts;
+        + Lesson + Amounts + Drawings;
 
     /// <summary>The bars of a lesson differ by shape first: toothed flames, falling wedges of cooling, tall weighings, low
     /// work, thin hollow waiting.</summary>
@@ -42,6 +42,11 @@ public static class ChartStyle
         + ".chart .wrong{fill:none;stroke:var(--odd);stroke-width:2;stroke-dasharray:2 3}"
         + ".chart .planned{stroke:var(--ink);stroke-width:2.2}.chart .smallest,.chart .best{stroke:var(--quiet);stroke-width:1.6;stroke-dasharray:8 4}.chart .best{stroke-dasharray:2 3}"
         + ".chart .planned-label{font-weight:700}";
+
+    /// <summary>Apparatus in section: lines of two widths in ink, even where they join; nothing but paper fills a part.</summary>
+    private const string Drawings =
+        ".chart .wall,.chart .body,.chart .fine{fill:none;stroke:var(--ink);stroke-width:2;stroke-linejoin:round;stroke-linecap:round}"
+        + ".chart .body{fill:var(--paper)}.chart .fine{stroke-width:1.2}.chart .grain{fill:var(--ink)}.chart .ruled{stroke:var(--ink);stroke-width:.9}";
 
     /// <summary>All that a chart needs as a file of its own.</summary>
     internal static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";

@@ -27,6 +27,12 @@ internal sealed class SvgPicture
         this.description = description;
     }
 
+    /// <summary>What it shows.</summary>
+    public string Title => title;
+
+    /// <summary>What is to be seen in it, for those who cannot.</summary>
+    public string Description => description;
+
     /// <summary>Width in the drawing's own units.</summary>
     public double Width { get; }
 

@@ -44,25 +44,9 @@ public abstract record TableFile
     {
         ArgumentNullException.ThrowIfNull(stream);
         limits ??= TableLimits.Usual;
-        return Bytes(stream, limits.LargestFile) is byte[] bytes
+        return FileBytes.Of(stream, limits.LargestFile) is byte[] bytes
             ? FileContent.Read(bytes, limits)
             : new Fault(TableFaultKind.TooLarge, $"larger than {limits.LargestFile / 1_000_000} MB, which no class's table is");
-    }
-
-    // The length that a stream claims is not relied on: a device or a pipe claims none.
-    private static byte[]? Bytes(Stream stream, long most)
-    {
-        if (stream.CanSeek && stream.Length - stream.Position > most)
-            return null;
-        using MemoryStream kept = new();
-        byte[] block = new byte[81_920];
-        for (int read = stream.Read(block); read > 0; read = stream.Read(block))
-        {
-            if (kept.Length + read > most)
-                return null;
-            kept.Write(block, 0, read);
-        }
-        return kept.ToArray();
     }
 
     /// <summary>The file was read.</summary>

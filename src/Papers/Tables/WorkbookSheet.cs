@@ -127,7 +127,8 @@ internal sealed class WorkbookSheet(
     {
         if (string.IsNullOrEmpty(value))
         {
-            withoutValue += formula is null ? 0 : 1;
+            // A formula whose value is an empty text has one: many a row says nothing until its readings are there.
+            withoutValue += formula is null || (type == "str" && value is not null) ? 0 : 1;
             return formula is null || type == "str" ? "" : "=" + formula;
         }
         return type switch

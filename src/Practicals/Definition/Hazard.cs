@@ -1,7 +1,7 @@
 namespace Calx.Practicals.Definition;
 
 /// <summary>A hazard with its control. It never replaces the employer's risk assessment.</summary>
-public sealed class Hazard(string of, string? material, string hazard, string control, Provenance provenance, FilePosition at)
+public sealed class Hazard(string of, string? material, string hazard, string control, GhsClassification? ghs, Provenance provenance, FilePosition at)
 {
     /// <summary>What is hazardous, in words.</summary>
     public string Of { get; } = of;
@@ -14,6 +14,9 @@ public sealed class Hazard(string of, string? material, string hazard, string co
 
     /// <summary>What is done about it.</summary>
     public string Control { get; } = control;
+
+    /// <summary>How the material is classified, or null where the file does not say.</summary>
+    public GhsClassification? Ghs { get; } = ghs;
 
     /// <summary>How far it can be trusted.</summary>
     public Standing Standing => provenance.Standing;

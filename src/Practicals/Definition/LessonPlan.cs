@@ -7,4 +7,5 @@ internal sealed record LessonPlan(
     AmountLimits Limits,
     AmountsDefinition? Amounts,
     ClassroomDefinition Classroom,
-    IReadOnlyList<Hazard> Hazards);
+    IReadOnlyList<Hazard> Hazards,
+    IReadOnlyList<Drawing> Drawings);

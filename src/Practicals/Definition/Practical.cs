@@ -12,15 +12,17 @@ public sealed class Practical
     private readonly Course course;
     private readonly Asked asked;
     private readonly LessonPlan lesson;
+    private readonly Handouts handouts;
 
     internal Practical(
-        PracticalHeading heading, Bench bench, Course course, Asked asked, LessonPlan lesson, string sourceText)
+        PracticalHeading heading, Bench bench, Course course, Asked asked, LessonPlan lesson, Handouts handouts, string sourceText)
     {
         this.heading = heading;
         this.bench = bench;
         this.course = course;
         this.asked = asked;
         this.lesson = lesson;
+        this.handouts = handouts;
         SourceText = sourceText;
     }
 
@@ -108,8 +110,20 @@ public sealed class Practical
     /// <summary>Hazards with their controls.</summary>
     public IReadOnlyList<Hazard> Hazards => lesson.Hazards;
 
+    /// <summary>Drawings of the apparatus; may be none.</summary>
+    public IReadOnlyList<Drawing> Drawings => lesson.Drawings;
+
     /// <summary>Answers that a student works out.</summary>
     public IReadOnlyList<AnswerDefinition> Answers => asked.Answers;
+
+    /// <summary>What students read on paper besides readings, answers and cautions.</summary>
+    public SheetDefinition Sheet => handouts.Sheet;
+
+    /// <summary>What the technician is told besides the kit.</summary>
+    public TechnicianDefinition Technician => handouts.Technician;
+
+    /// <summary>What is done at once where something has gone wrong.</summary>
+    public IReadOnlyList<EmergencyAction> Emergencies => handouts.Emergencies;
 
     /// <summary>The text of the file that it was read from: what is kept with results made by it.</summary>
     public string SourceText { get; }

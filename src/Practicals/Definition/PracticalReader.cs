@@ -72,9 +72,10 @@ public static class PracticalReader
             advice.Conditions(root),
             advice.Cooling(root));
         LessonPlan lesson = new LessonReader(ids, faults).Read(root, bench.Materials);
+        Handouts handouts = new HandoutReader(ids, faults).Read(root);
         root.Close();
         new SafetyCheck(faults).Run(bench, course.Procedure, lesson);
-        return new Practical(heading, bench, course, asked, lesson, text);
+        return new Practical(heading, bench, course, asked, lesson, handouts, text);
     }
 
     private static PracticalHeading Heading(FileMap root) => new(

@@ -70,7 +70,10 @@ public sealed class Plan
     public bool Fits => Lesson.Fits.Value >= LessonForecast.FitsNot;
 
     /// <summary>What a teacher is to read first: the amounts, then the lesson, a sentence each.</summary>
-    public IReadOnlyList<string> Sentences => [.. AmountWords.Of(this), .. LessonWords.Of(this)];
+    public IReadOnlyList<string> Sentences => [.. AmountWords.Of(this), .. LessonSentences];
+
+    /// <summary>Those of them that are about the lesson: whether it fits, what takes longest, when the last heating starts.</summary>
+    public IReadOnlyList<string> LessonSentences => [.. LessonWords.Of(this)];
 
     /// <summary>Works a plan out.</summary>
     /// <param name="settings">What the teacher means to do.</param>

@@ -9,7 +9,7 @@ internal sealed class GroupNaming(TableIntake intake)
     // Names of rows that a spreadsheet adds under a table. 'Max' and 'Min' are left out: pupils have such names.
     private static readonly FrozenSet<string> Summaries = new[]
     {
-        "mean", "average", "class mean", "class average", "mean value", "median", "total", "sum", "sd", "std", "st dev",
+        "mean", "average", "class mean", "class average", "mean value", "median", "total", "sum", "count", "sd", "std", "st dev",
         "stdev", "std dev", "standard deviation", "range", "avg", "class total", "accepted value", "theoretical", "expected",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 

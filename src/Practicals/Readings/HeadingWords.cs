@@ -17,10 +17,10 @@ internal static class HeadingWords
 
     private static readonly FrozenSet<string> Time = Set("before after reheat");
 
-    // A heading with one of these is no weighing, or not the one its other words name.
+    // A heading with one of these is no weighing, or not the one its other words name. Words stand here as Stem leaves them.
     private static readonly FrozenSet<string> Turning = Set(
-        "lost loss lose gain gained change difference increase decrease ratio percent percentage mole mol average mean "
-        + "theoretical expected yield error uncertainty accepted calculate content without add not minus range sum "
+        "lost loss lose gain gained change chang difference increase increas decrease decreas ratio percent percentage mole mol average mean "
+        + "theoretical expect yield error uncertainty accept calculate calculat content without add not minu range sum "
         + "density volume formula amount rise fall subtract until while");
 
     private static readonly FrozenDictionary<string, string> Same = new Dictionary<string, string>(StringComparer.Ordinal)

@@ -6,7 +6,8 @@ namespace Calx.Practicals.Readings;
 /// </summary>
 internal sealed class Resolution
 {
-    // From ten readings on, one alone with more decimals than all the others is asked about: it sets the resolution.
+    // From ten readings on, one alone with more decimals than all the others is asked about: it sets the resolution. That a
+    // format hid a zero at the end of each of the others has one chance in a thousand million.
     private const int EnoughToAsk = 10;
 
     // A column of six readings that all end in a zero has one chance in a million: its balance shows a digit less.
@@ -81,7 +82,7 @@ internal sealed class Resolution
     private void Tell(List<RawReading> readings, decimal step)
     {
         RawReading[] finest = [.. readings.Where(r => r.LastDigit == step)];
-        if (readings.Count >= EnoughToAsk && finest.Length == 1 && readings.All(r => r.Written.DecimalsShown))
+        if (readings.Count >= EnoughToAsk && finest.Length == 1)
         {
             intake.Note(
                 $"'{finest[0].Written.Text.Trim()}' alone has more decimals than the other readings of its column, and the balance's "

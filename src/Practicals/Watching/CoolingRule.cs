@@ -35,14 +35,14 @@ internal sealed class CoolingRule
 
     /// <summary>Minutes of cooling before a weighing.</summary>
     /// <param name="balance">The balance.</param>
-    /// <param name="step">The step at which it cools.</param>
-    public double MinutesFor(Balance balance, RouteStep step)
+    /// <param name="least">The least minutes of the step at which it cools.</param>
+    /// <param name="most">The most.</param>
+    public double MinutesFor(Balance balance, double least, double most)
     {
-        double least = step.Minutes.Least;
         if (cooling is null)
         {
             // Without a curve the step's own time is all that is known; its longest is on the safe side.
-            return step.Minutes.Most;
+            return most;
         }
 
         double warmest = 0.5 * balance.ResolutionInGrams * 1000 / milligramsPerKelvin;

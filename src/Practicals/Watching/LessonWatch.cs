@@ -166,7 +166,8 @@ public sealed class LessonWatch
     {
         TrialRoute trial = standing.RouteOf(group.Trial);
         return at.FlameOut is double put && at.Cooling >= 0 && at.Cooling < trial.Places.Count
-            ? put + cooling.MinutesFor(group.Balance, trial.Places[at.Cooling].Step)
+            && trial.Places[at.Cooling].Step.Minutes is var minutes
+            ? put + cooling.MinutesFor(group.Balance, minutes.Least, minutes.Most)
             : null;
     }
 }

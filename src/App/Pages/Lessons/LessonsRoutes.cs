@@ -60,6 +60,10 @@ public static class LessonsRoutes
             In(id, context, desk, room => LessonPapers.Slips(room, context, desk, options)));
         lessons.MapGet("/{id}/plan", (string id, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options) =>
             In(id, context, desk, room => LessonPapers.Plan(room, context, desk, plans, options)));
+        lessons.MapGet("/{id}/papers", (string id, HttpContext context, LessonDesk desk, PlanDesk plans, TimeProvider clock) =>
+            In(id, context, desk, room => LessonPapers.List(room, context, desk, plans, clock)));
+        lessons.MapGet("/{id}/papers/{name}", (string id, string name, HttpContext context, LessonDesk desk, PlanDesk plans, TimeProvider clock) =>
+            In(id, context, desk, room => LessonPapers.File(room, name, context, desk, plans, clock)));
         lessons.MapGet("/{id}/findings", (string id, string? all, HttpContext context, LessonDesk desk) =>
             In(id, context, desk, async room => Show.Page<FindingsPage>(await desk.Findings(room, causes: all is "yes", context.RequestAborted))));
         lessons.MapGet("/{id}/report", (string id, HttpContext context, LessonDesk desk, ServeOptions options) =>

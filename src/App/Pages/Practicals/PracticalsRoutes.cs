@@ -27,6 +27,10 @@ public static class PracticalsRoutes
             With(id, context, shelf, async form => Show.Page<PlanWays>(new PlanModel(form, null, await Ways(form, context, desk), null, null))));
         practicals.MapGet("/{id}/print", (string id, HttpContext context, Shelf shelf, PlanDesk desk, SafetyGate gate) =>
             With(id, context, shelf, async form => await Print(form, context, desk, gate)));
+        practicals.MapGet("/{id}/papers", (string id, HttpContext context, Shelf shelf, PlanDesk desk, SafetyGate gate) =>
+            With(id, context, shelf, async form => await PlanPapers.List(form, context, desk, gate)));
+        practicals.MapGet("/{id}/papers/{name}", (string id, string name, HttpContext context, Shelf shelf, PlanDesk desk, SafetyGate gate) =>
+            With(id, context, shelf, async form => await PlanPapers.File(form, name, context, desk, gate)));
         practicals.MapPost("/{id}/sign", Sign);
         practicals.MapGet("/{id}/history", (string id, string? all, HttpContext context, History history) =>
             history.Page(id, showsAccepted: all is "yes", context.RequestAborted));

@@ -79,6 +79,24 @@ internal sealed partial class FileMap
         return entries;
     }
 
+    /// <summary>What stands under a key as one entry or as a list of several; nothing where the key is missing, which is noted
+    /// where it is <paramref name="needed"/>.</summary>
+    public IReadOnlyList<FileNode> OneOrMore(string key, string described, bool needed = false)
+    {
+        FileNode? value = needed ? Need(key, described) : Find(key);
+        if (needed && value is ListNode { Items.Count: 0 })
+        {
+            faults.Add(value.At, $"'{key}' is an empty list; expected {described}");
+        }
+
+        return value switch
+        {
+            null or UnreadableNode => [],
+            ListNode list => list.Items,
+            _ => [value],
+        };
+    }
+
     /// <summary>All keys with values where the keys are the practical's own words.</summary>
     public IReadOnlyList<FileEntry> Pairs()
     {

@@ -13,8 +13,9 @@ internal sealed partial class FileTree
     /// <summary>A practical's file is some 15 kB; a mebibyte is far beyond any, and still read at once.</summary>
     public const int LongestText = 1 << 20;
 
-    /// <summary>The format nests nine deep at most (a mixture set by a fault), so twelve leaves room.</summary>
-    public const int Deepest = 12;
+    /// <summary>The format nests thirteen deep at most (what is in a crucible on a triangle on a tripod on a mat, each in a
+    /// list), so fourteen leaves room.</summary>
+    public const int Deepest = 14;
 
     /// <summary>The longest list of a practical has some thirty entries; the bound keeps suggestions for thousands of
     /// unknown words from costing the product of their numbers.</summary>

@@ -40,4 +40,8 @@ internal sealed class IdTables
     public IdTable Kit { get; } = new("piece of kit");
 
     public IdTable Steps { get; } = new("step");
+
+    public IdTable Questions { get; } = new("question");
+
+    public IdTable Drawings { get; } = new("drawing");
 }

@@ -6,14 +6,16 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
     public LessonPlan Read(FileMap root, IReadOnlyList<Material> materials)
     {
         IReadOnlyList<KitItem> kit = root.Each("kit", "a piece of kit", new KitReader(ids, faults).Item);
+        IReadOnlyList<LessonStep> steps = root.Each("steps", "a step", Step);
         var classroom = new ClassroomReader(ids, faults);
         return new LessonPlan(
-            root.Each("steps", "a step", Step),
+            steps,
             kit,
             Limits(root),
             classroom.Amounts(root),
             classroom.Classroom(root),
-            root.Each("hazards", "a hazard with its control", map => Hazard(map, materials)));
+            root.Each("hazards", "a hazard with its control", map => Hazard(map, materials)),
+            new DrawingReader(ids, faults).Drawings(root));
     }
 
     private LessonStep Step(FileMap map)
@@ -61,11 +63,11 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
         return limits;
     }
 
-    private static Hazard Hazard(FileMap map, IReadOnlyList<Material> materials)
+    private Hazard Hazard(FileMap map, IReadOnlyList<Material> materials)
     {
         string of = map.Text("of");
         Material? material = materials.FirstOrDefault(m => m.Id == of) ?? materials.FirstOrDefault(m => m.Label == of);
         return new Hazard(
-            material?.Label ?? of, material?.Id, map.Text("hazard"), map.Text("control"), map.Provenance(), map.At);
+            material?.Label ?? of, material?.Id, map.Text("hazard"), map.Text("control"), GhsReader.Read(map, faults), map.Provenance(), map.At);
     }
 }

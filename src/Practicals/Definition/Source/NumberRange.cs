@@ -17,6 +17,9 @@ internal sealed record NumberRange(string Words, Func<double, bool> Holds)
     /// <summary>A share or a probability.</summary>
     public static NumberRange Share { get; } = new("a number from 0 to 1", x => x is >= 0 and <= 1);
 
+    /// <summary>How full a vessel is drawn: neither empty nor to the brim.</summary>
+    public static NumberRange Filling { get; } = new("a number from 0.05 to 0.9", x => x is >= 0.05 and <= 0.9);
+
     /// <summary>A share that is not nothing.</summary>
     public static NumberRange ShareAboveZero { get; } = new("a number above 0 up to 1", x => x is > 0 and <= 1);
 }

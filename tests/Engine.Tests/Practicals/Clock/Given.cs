@@ -20,7 +20,7 @@ internal static class Given
     /// <summary>The magnesium practical with a lesson of other steps: nobody late, nothing broken unless the steps say so.</summary>
     public static Practical WithSteps(string steps, string classroom = "{ gasOff: 0, late: 0, lateBy: [1, 4, 10], newStart: [1, 2, 4], standing: judgement }", bool breaks = false)
     {
-        string text = Magnesium.SourceText;
+        string text = WithoutPapers(Magnesium.SourceText);
         if (!breaks)
         {
             text = text.Replace("breaks: 0.04, startsAgain: true", "breaks: 0.04", StringComparison.Ordinal);
@@ -31,6 +31,14 @@ internal static class Given
         PracticalReading reading = PracticalReader.Read($"{text[..from]}steps:\n{steps}\nclassroom: {classroom}\n\n{text[to..]}", "steps.yaml");
         Assert.Empty(reading.Faults);
         return reading.Practical!;
+    }
+
+    /// <summary>Drawings and papers tell of the practical's own steps.</summary>
+    private static string WithoutPapers(string text)
+    {
+        int drawings = text.IndexOf("\ndrawings:", StringComparison.Ordinal), answers = text.IndexOf("\n# Answers", StringComparison.Ordinal);
+        int sheet = text.IndexOf("\n# What students read on paper", StringComparison.Ordinal);
+        return text[..drawings] + text[answers..sheet];
     }
 
     /// <summary>Simulates lessons of a plan.</summary>

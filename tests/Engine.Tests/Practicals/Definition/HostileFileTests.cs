@@ -20,7 +20,7 @@ public sealed class HostileFileTests
     [InlineData("a: b\n---\nc: d", 2, 1, "a second document starts here")]
     [InlineData("? [a, b]\n: c", 1, 3, "a key is one word")]
     [InlineData("just some words", 1, 1, "'just some words' stands here, where the keys of a practical were expected")]
-    [InlineData("a: [[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]", 1, 15, "this is nested deeper than anything in a practical")]
+    [InlineData("a: [[[[[[[[[[[[[[[1]]]]]]]]]]]]]]]", 1, 17, "this is nested deeper than anything in a practical")]
     public void A_file_that_is_none_is_told_from_where_it_goes_wrong(string text, int line, int column, string reason)
     {
         PracticalReading reading = PracticalReader.Read(text, "f.yaml");

@@ -89,10 +89,10 @@ public sealed class PracticalReaderTests
     {
         string text = Files.Changed(Files.Magnesium, "rate: 0.28", "rate: much")
             .Replace("version: 2\n", "version: first\n", StringComparison.Ordinal)
-            .Replace("id: weigh-empty,", "id: weigh empty,", StringComparison.Ordinal);
+            .Replace("id: check-zero,", "id: check zero,", StringComparison.Ordinal);
         IReadOnlyList<DefinitionFault> faults = PracticalReader.Read(text, "f.yaml").Faults;
         Assert.Equal(
-            [Files.PlaceOf(text, "first\n"), Files.PlaceOf(text, "much\n"), Files.PlaceOf(text, "weigh empty,")],
+            [Files.PlaceOf(text, "first\n"), Files.PlaceOf(text, "much\n"), Files.PlaceOf(text, "check zero,")],
             faults.Select(f => (f.Line, f.Column)));
         Assert.StartsWith("f.yaml:5:10: 'first' is no number", faults[0].ToString(), StringComparison.Ordinal);
     }

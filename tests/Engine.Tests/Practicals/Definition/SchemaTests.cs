@@ -70,6 +70,12 @@ public sealed partial class SchemaTests
     [InlineData("[26, 2.6]]", "[26, 0]]")]
     [InlineData("[26, 2.6]]", "[26]]")]
     [InlineData("relativeSpread: 0.3", "spread: 0.3")]
+    [InlineData("on: { part: lid, ajar: true", "on: { part: cap, ajar: true")]
+    [InlineData("on: { part: lid, ajar: true", "on: { part: lid, open: true")]
+    [InlineData("{ part: burner, flame: true }", "{ flame: true }")]
+    [InlineData("{ part: burner, flame: true }", "[burner, stove]")]
+    [InlineData("{ part: ribbon, label: magnesium ribbon }", "{ part: powder, level: 0.95 }")]
+    [InlineData("label: Cooling on the triangle with the lid on", "caption: Cooling")]
     public void Schema_and_reader_both_refuse_a_wrong_shape(string from, string to)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
@@ -91,6 +97,9 @@ public sealed partial class SchemaTests
     [InlineData("likelihood: { product-lost: 0.7, otherwise: 0.25 }", "likelihood: { product-lost: 0.7, otherwise: 0.25 }, stop: true, teacherOnly: true")]
     [InlineData("[26, 2.6]]", "[26, 2.6], [40, 0.5]]")]
     [InlineData("kind: reweigh, minutes: 8", "kind: reweigh, minutes: 7.5, teacherOnly: true")]
+    [InlineData("{ part: burner, flame: true }", "burner")]
+    [InlineData("{ part: burner, flame: true }", "[heat]")]
+    [InlineData("{ part: ribbon, label: magnesium ribbon }", "[liquid, { part: powder, level: 0.2 }]")]
     public void Schema_and_reader_both_accept_another_way_of_writing(string from, string to)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
@@ -103,6 +112,13 @@ public sealed partial class SchemaTests
     {
         JsonArray known = JsonNode.Parse(Files.Schema)!["$defs"]!["fault"]!["properties"]!["cause"]!["enum"]!.AsArray();
         Assert.Equal(Causes.All, known.Select(c => c!.GetValue<string>()));
+    }
+
+    [Fact]
+    public void The_schema_knows_every_part_of_a_drawing()
+    {
+        JsonArray known = JsonNode.Parse(Files.Schema)!["$defs"]!["apparatus"]!["enum"]!.AsArray();
+        Assert.Equal(ApparatusRules.Words.Keys, known.Select(c => c!.GetValue<string>()));
     }
 
     private static bool Satisfies(string yaml)

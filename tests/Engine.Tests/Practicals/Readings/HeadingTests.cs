@@ -56,6 +56,8 @@ public class HeadingTests
         Bench.MeaningsOf("Group|Trial|Arm|empty|before|after|Heating time / min|Notes|Balance used"));
 
     [Theory]
+    [InlineData("Calculated mass of magnesium oxide / g")]
+    [InlineData("Expected mass of magnesium oxide / g")]
     [InlineData("Mass lost after heating / g")]
     [InlineData("Mass of crucible, lid and contents / g")]
     [InlineData("Colour after heating")]

@@ -71,6 +71,14 @@ public class ResolutionTests
     }
 
     [Fact]
+    public void The_same_is_asked_where_a_format_drops_zeros()
+    {
+        string rows = string.Concat(Enumerable.Range(1, 10).Select(i => $"\n{i}|30.1{i % 10}|30.4{i % 10}"));
+        ClassReadings read = Bench.Read([Bench.Table("Group|empty|after\n0|30.123|30.45" + rows, "", decimalsShown: false)]);
+        Assert.Contains("'30.123' alone has more decimals", Assert.Single(read.Notes).ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Each_balance_has_its_own_resolution()
     {
         ClassReadings read = Bench.Read("Group|Balance|empty|after\n1|A|30.12|30.45\n2|B|28.771|29.182\n3|A|30.13|30.44");

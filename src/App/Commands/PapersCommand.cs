@@ -1,0 +1,80 @@
+using System.CommandLine;
+using Calx.App.Input;
+using Calx.App.Output;
+using Calx.Chemistry.Elements;
+using Calx.Papers.Documents;
+using Calx.Papers.Handouts;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Planning;
+
+namespace Calx.App.Commands;
+
+/// <summary><c>calx papers</c>: what a lesson needs on paper, ready to print and to edit.</summary>
+internal static class PapersCommand
+{
+    public static Verb Create()
+    {
+        var practical = new Argument<string?>("PRACTICAL")
+        {
+            Description = "an id from 'calx practicals', or the path of a YAML file of your own",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var plan = new PlanCommandOptions();
+        var papers = new PapersOptions();
+        var verb = new Verb(
+            "papers",
+            "What a lesson needs on paper: student sheets at three levels, key, requisition, risk notes, the lesson on one side; and a workbook for the results.",
+            [
+                new("calx papers magnesium-oxide --out papers", "everything: papers as DOCX and HTML, the results table as XLSX"),
+                new("calx papers magnesium-oxide --set student --level guided --format docx --class 9F --out papers", "one sheet for a word processor"),
+                new("calx papers copper-sulfate-hydrate --groups 10 --mass 2.0 --technician-prepares --set requisition --out papers", "from a plan of your own"),
+                new("calx papers magnesium-oxide --groups 12 --set results --format xlsx --out papers", "a table for the class's results, which 'calx analyse' reads back"),
+            ],
+            (result, surroundings) => Run(result.GetValue(practical), plan.Words(result), papers.Words(result), surroundings),
+            "The options of 'calx plan' say which lesson. A file that is there already is left as it is: exit code 2. Exit code 1 where something that is asked for "
+            + "needs a reading that the table has no row for, or the sample is more than a class may use. Every paper says DRAFT until the practical was signed on its page in 'calx serve'.");
+        verb.Arguments.Add(practical);
+        foreach (Option option in papers.All.Concat(plan.OfLesson))
+        {
+            verb.Options.Add(option);
+        }
+
+        verb.Subcommands.Add(SheetCheckCommand.Create());
+        return verb;
+    }
+
+    private static int Run(string? practical, PlanWords plan, PapersWords words, Surroundings surroundings)
+    {
+        if (practical is null || words.Out is null)
+        {
+            surroundings.Error.WriteLine($"calx papers: {(practical is null ? "which practical" : "into which folder")}? For example: calx papers magnesium-oxide --out papers");
+            return ExitCode.BadInput;
+        }
+
+        return PracticalChoice.Named("papers", practical, "", surroundings) is Practical chosen
+            && plan.Plan(chosen, surroundings) is PlanChoice choice
+            && words.Order(surroundings) is PapersOrder order
+            ? Make(choice, order, surroundings)
+            : ExitCode.BadInput;
+    }
+
+    private static int Make(PlanChoice choice, PapersOrder order, Surroundings surroundings)
+    {
+        if (choice.TooMuch is string reason)
+        {
+            surroundings.Error.WriteLine($"calx papers: {reason}");
+            return ExitCode.No;
+        }
+
+        Plan plan = Plan.Of(choice.Settings, AtomicWeights.Iupac2024, new PlanOptions(1, choice.Wanted, looksForWays: false, cancellation: surroundings.Cancellation()));
+        var setting = new PaperSetting(plan, order.Occasion, order.Look, isChecked: false);
+        int code = PaperFiles.Write(PaperSet.Of(setting, order.Set, order.Levels, choice.Stock), order, surroundings);
+        IReadOnlyList<string> warnings = SheetWarnings.Of(choice.Settings);
+        foreach (string warning in warnings)
+        {
+            surroundings.Error.WriteLine($"calx papers: {warning}");
+        }
+
+        return code == ExitCode.Done && warnings.Count > 0 ? ExitCode.No : code;
+    }
+}

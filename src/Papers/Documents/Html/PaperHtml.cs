@@ -1,0 +1,68 @@
+using System.Globalization;
+using System.Text;
+using Calx.Papers.Charts;
+using Calx.Papers.Reports;
+
+namespace Calx.Papers.Documents.Html;
+
+/// <summary>
+/// Writes papers as one HTML file to print: pages of A4 or Letter with running heads and page numbers, tables whose headings
+/// stand on every page and whose rows are not split. It needs nothing else, not even the fonts of the machine.
+/// </summary>
+public static class PaperHtml
+{
+    /// <summary>Writes them, each beginning a new page.</summary>
+    /// <param name="papers">The papers, at least one.</param>
+    /// <returns>A whole HTML document; the same bytes for the same papers.</returns>
+    /// <exception cref="ArgumentException">There is no paper.</exception>
+    public static string Of(params IReadOnlyList<Paper> papers)
+    {
+        ArgumentNullException.ThrowIfNull(papers);
+        if (papers.Count == 0)
+        {
+            throw new ArgumentException("At least one paper is expected.", nameof(papers));
+        }
+
+        var styles = new StyleBook();
+        var body = new StringBuilder();
+        for (int i = 0; i < papers.Count; i++)
+        {
+            Write(body, styles, papers[i], i);
+        }
+
+        string title = string.Join(", ", papers.Select(p => p.Title.Text).Distinct());
+        return new StringBuilder("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+            .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(title)}</title>\n<style>{ReportStyle.Faces}:root{{{ChartStyle.Light}}}{ChartStyle.Roles}{StyleFile.Text("paper.css")}")
+            .AppendJoin(string.Empty, papers.Select(PageRule))
+            .Append(styles.Rules())
+            .Append("</style>\n</head>\n<body>\n").Append(body).Append("</body>\n</html>\n").ToString();
+    }
+
+    /// <summary>The sheet and its running heads; each paper's pages have a name of their own, so that papers of several looks
+    /// print in one go.</summary>
+    private static string PageRule(Paper paper, int number)
+    {
+        string size = paper.Look.Size == SheetSize.A4 ? "A4" : "letter";
+        string tint = paper.Look.Tint is string colour ? $";background:#{colour}" : string.Empty;
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"@page p{number} {{ size: {size}; @top-left {{ content: {Quoted(paper.Heads.Left)} }} @top-right {{ content: {Quoted(paper.Heads.Right)} }} @bottom-left {{ content: {Quoted(paper.Heads.Foot)} }} }}\n.p{number} {{ page: p{number}{tint} }}\n");
+    }
+
+    private static string Quoted(string text) =>
+        $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal).Replace("<", "\\3c ", StringComparison.Ordinal).ReplaceLineEndings(" ")}\"";
+
+    private static void Write(StringBuilder page, StyleBook styles, Paper paper, int number)
+    {
+        page.Append(CultureInfo.InvariantCulture, $"<main class=\"paper p{number}{(paper.Look.IsLarge ? " large" : paper.Look.IsDense ? " dense" : string.Empty)}\" id=\"{Text.Of(paper.Id)}\">\n");
+        if (paper.Heads.Draft is string draft)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"draft\">{Text.Of(draft)}</p>\n");
+        }
+
+        page.Append(CultureInfo.InvariantCulture, $"<h1>{PhraseHtml.Of(paper.Title)}</h1>\n");
+        new BlockHtml(page, styles).Write(paper.Content);
+        page.Append("</main>\n");
+    }
+}

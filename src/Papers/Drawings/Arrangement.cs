@@ -1,0 +1,106 @@
+using Calx.Papers.Drawings.Parts;
+using Calx.Practicals.Definition;
+
+namespace Calx.Papers.Drawings;
+
+/// <summary>Puts the parts of a drawing where they stand: on the bench from left to right, and each with what is on, in, under
+/// or held by it, touching what supports it. All in mm of real apparatus, so that the drawing has one scale.</summary>
+internal static class Arrangement
+{
+    private const double BetweenNeighbours = 22;
+
+    /// <summary>All parts of a drawing, each where it is; the bench at y = 0.</summary>
+    public static IReadOnlyList<Placed> Of(Drawing drawing) => Row(drawing.Shows, on: null).Parts;
+
+    /// <summary>Parts side by side, about x = 0.</summary>
+    private static Cluster Row(IReadOnlyList<DrawnPart> parts, DrawnPart? on)
+    {
+        Cluster row = Cluster.Empty;
+        double end = 0;
+        foreach (DrawnPart part in parts.SelectMany(WithNeighbours))
+        {
+            Cluster one = Standing(part, on);
+            row = row.With(one.Moved(end - one.Left, 0));
+            end += one.Right - one.Left + BetweenNeighbours;
+        }
+
+        return row.Parts.Count == 0 ? row : row.Moved(-(end - BetweenNeighbours) / 2, 0);
+    }
+
+    private static IEnumerable<DrawnPart> WithNeighbours(DrawnPart part) =>
+        [part, .. part.Others(DrawnPlace.Beside).SelectMany(WithNeighbours)];
+
+    /// <summary>A part with all that it carries, itself in the middle at y = 0.</summary>
+    /// <param name="part">The part.</param>
+    /// <param name="on">What it stands on or is held by; null for the bench.</param>
+    /// <param name="ceiling">Height in mm of what dips into it, below which its contents stay; null for its mouth.</param>
+    public static Cluster Standing(DrawnPart part, DrawnPart? on, double? ceiling = null) => part.Kind switch
+    {
+        Apparatus.Mat => OnMat(part, on),
+        Apparatus.Tripod => OverHeat(part, on),
+        Apparatus.Triangle => InTriangle(part, on),
+        Apparatus.Clamp => Clamped.By(part, on),
+        Apparatus.Flask => UnderFunnel(part, on, ceiling),
+        _ => Carrying(part, Shape(part), on, ceiling),
+    };
+
+    /// <summary>A part with its contents, and with what stands on its top.</summary>
+    private static Cluster Carrying(DrawnPart part, PartShape shape, DrawnPart? on, double? ceiling = null)
+    {
+        Cluster whole = Cluster.Of(part, shape, on).With(Filling.Of(part, shape, ceiling));
+        return part.Others(DrawnPlace.On).Aggregate(whole, (sum, carried) =>
+            sum.With(Standing(carried, part).Moved(carried.State.Ajar ? Lid.Ajar : 0, shape.Top)));
+    }
+
+    private static Cluster OnMat(DrawnPart part, DrawnPart? on)
+    {
+        Cluster row = Row(part.Others(DrawnPlace.On), part);
+        PartShape mat = Mat.Under(row.Parts.Count == 0 ? 0 : row.Right - row.Left);
+        return Cluster.Of(part, mat, on).With(row.Moved(0, mat.Top));
+    }
+
+    private static Cluster OverHeat(DrawnPart part, DrawnPart? on)
+    {
+        Cluster upper = Carrying(part, Tripod.Shape(bare: part.Other(DrawnPlace.On) is null), on);
+        return part.Others(DrawnPlace.Under).Aggregate(upper, (sum, source) => sum.With(Source.Under(upper, source, on, stands: 0)));
+    }
+
+    private static Cluster InTriangle(DrawnPart part, DrawnPart? on)
+    {
+        const double Grip = 18;
+        const double Alone = 14;
+        DrawnPart? held = part.Other(DrawnPlace.On);
+        if (held is null)
+        {
+            return Cluster.Of(part, Triangle.Around(Alone), on);
+        }
+
+        double half = Crucible.Shape().Cavity!.HalfAt(Grip);
+        return Cluster.Of(part, Triangle.Around(half), on).With(Standing(held, part).Moved(0, Triangle.PipeTop - Grip));
+    }
+
+    /// <summary>A funnel hangs in the mouth by its cone; what is in the flask stays below its stem.</summary>
+    private static Cluster UnderFunnel(DrawnPart part, DrawnPart? on, double? ceiling)
+    {
+        PartShape flask = Flask.Shape();
+        DrawnPart? funnel = part.Other(DrawnPlace.On);
+        double tip = Flask.Mouth - Filter.HeightAt(Flask.Neck);
+        Cluster whole = Cluster.Of(part, flask, on).With(Filling.Of(part, flask, funnel is null ? ceiling : tip));
+        return funnel is null ? whole : whole.With(Standing(funnel, part).Moved(0, tip));
+    }
+
+    private static PartShape Shape(DrawnPart part) => part.Kind switch
+    {
+        Apparatus.Gauze => Gauze.Shape(),
+        Apparatus.Burner => Burner.Shape(part.State.Flame ? Source.LeastFlame : null),
+        Apparatus.Crucible => Crucible.Shape(),
+        Apparatus.Lid => Lid.Shape(),
+        Apparatus.Basin => Basin.Shape(),
+        Apparatus.Beaker => Beaker.Shape(),
+        Apparatus.Tube => Tube.Shape(),
+        Apparatus.Filter => Filter.Shape(),
+        Apparatus.Balance => Balance.Shape(),
+        Apparatus.Tongs => Tongs.Shape(),
+        _ => throw new ArgumentException($"{part.Kind} does not stand by itself.", nameof(part)),
+    };
+}

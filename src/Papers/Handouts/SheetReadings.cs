@@ -1,0 +1,55 @@
+using Calx.Papers.Documents;
+using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Model;
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Handouts;
+
+/// <summary>The table that a group writes its readings in: quantity / unit at the side, as many columns as trials, and what a whole
+/// reading looks like.</summary>
+internal static class SheetReadings
+{
+    private const double RowInMillimetres = 7.5;
+
+    public static IReadOnlyList<PaperBlock> Of(PaperSetting setting)
+    {
+        PlanSettings plan = setting.Plan.Settings;
+        PaperColumn[] columns = plan.Trials == 1
+            ? [new("Reading", 4.2), new("Written down", 1.6, IsNumber: true), new("Balance", 1), new("Time", 0.8)]
+            : [new("Reading", 3), .. Enumerable.Range(1, plan.Trials).Select(t => new PaperColumn(FormattableString.Invariant($"Trial {t}"), 1.2, IsNumber: true))];
+        PaperCell[][] rows =
+        [
+            .. Weighings(plan).Select(weighing => (PaperCell[])[new(Heading(plan.Practical, weighing), RowInMillimetres, IsHeading: true), .. Enumerable.Repeat(new PaperCell(""), columns.Length - 1)]),
+        ];
+        return
+        [
+            new PaperBlock.Table(new PaperTable(columns, rows, TableRuling.Framed)),
+            new PaperBlock.Paragraph(Decimals(plan), ParagraphLook.Small),
+        ];
+    }
+
+    /// <summary>What a group may write down, in order: each reading as often as the plan has it taken.</summary>
+    public static IEnumerable<Weighing> Weighings(PlanSettings plan) =>
+        from reading in plan.Practical.Readings
+        where !plan.Unread.Contains(reading.Id)
+        from occurrence in Enumerable.Range(1, Times(reading, plan))
+        select new Weighing(reading.Id, occurrence);
+
+    /// <summary>How a weighing is headed: quantity / unit.</summary>
+    public static string Heading(Practical practical, Weighing weighing) =>
+        Sentences.Heading(ReadingNames.Of(practical, weighing.Reading, weighing.Occurrence), practical.Reading(weighing.Reading).Unit);
+
+    /// <summary>A row more than the planned heatings where the practical allows one: a group whose mass still changes needs it.</summary>
+    private static int Times(ReadingDefinition reading, PlanSettings plan) =>
+        reading.Repeats <= 1 ? 1 : Math.Min(reading.Repeats, plan.Heatings > 1 ? plan.Heatings + 1 : 1);
+
+    private static string Decimals(PlanSettings plan)
+    {
+        int[] decimals = [.. plan.Balances.Select(b => b.Decimals).Distinct().Order()];
+        string shows = decimals.Length == 1
+            ? $"Your balance shows {DecimalsInWords.Of(decimals[0])}"
+            : $"Your balance shows {string.Join(" or ", decimals.Select(DecimalsInWords.Of))}, all of one balance the same";
+        return $"{shows}: write all of them, zeros at the end too. Cross out a slip with one line, so that it can still be read.";
+    }
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Calx.Papers.Documents;
+using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Watching;
+
+namespace Calx.Papers.Handouts;
+
+/// <summary>What a group does, with the plan's amounts: the sentences of the practical's sheet, or where it has none the names of
+/// the lesson's steps.</summary>
+internal static class SheetSteps
+{
+    public static IReadOnlyList<Phrase> Of(PaperSetting setting)
+    {
+        PlanSettings plan = setting.Plan.Settings;
+        IReadOnlyList<SheetStep> own = setting.Practical.Sheet.Steps;
+        return own.Count > 0
+            ? [.. own.Where(s => IsDone(s, setting)).Select(s => Phrase.Of(Put(s.Say, plan)))]
+            : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => Phrase.Of($"{Sentences.Capital(s.Label)}."))];
+    }
+
+    /// <summary>A sentence holds unless all the steps that it tells of are left out, done before, or come only with a heating that is not planned.</summary>
+    private static bool IsDone(SheetStep step, PaperSetting setting) =>
+        step.Steps.Count == 0 || setting.Practical.Steps.Any(s => step.Steps.Contains(s.Id) && IsDone(s, setting.Plan.Settings));
+
+    private static bool IsDone(LessonStep step, PlanSettings plan) =>
+        plan.IsInLesson(step)
+        && (step.Reading is null || !plan.Unread.Contains(step.Reading))
+        && (step.Place.Round != StepRound.Again || plan.Heatings > 1);
+
+    private static string Put(string sentence, PlanSettings plan) => sentence
+        .Replace(SheetStep.Sample, Sentences.Mass(plan.SampleInGrams, Decimals(plan)), StringComparison.Ordinal)
+        .Replace(SheetStep.Cooling, Minutes(CoolEnough.MinutesFor(plan)), StringComparison.Ordinal);
+
+    /// <summary>As many as the coarsest balance shows: nobody can weigh out more finely.</summary>
+    private static int Decimals(PlanSettings plan) => plan.Balances.Min(b => b.Decimals);
+
+    /// <summary>Rounded up: what is weighed too early reads too low.</summary>
+    private static string Minutes(double? minutes) => minutes is double some ? Math.Ceiling(some).ToString("F0", CultureInfo.InvariantCulture) : "the";
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+using Calx.Chemistry.Elements;
+using Calx.Chemistry.Formulas;
+using Calx.Measurement.Expressions;
+using Calx.Papers.Documents;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Handouts;
+
+/// <summary>What students work out from their readings, with as much help as their sheet gives.</summary>
+/// <param name="practical">The practical.</param>
+/// <param name="weights">Atomic weights for the molar masses that are given.</param>
+internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
+{
+    private const double SpaceInMillimetres = 32;
+
+    public IReadOnlyList<PaperBlock> Of(SupportLevel level) => level switch
+    {
+        SupportLevel.Guided => [MolarMasses(), .. practical.Answers.SelectMany(Guided)],
+        SupportLevel.Standard => [MolarMasses(), Named(), new PaperBlock.WorkingSpace(SpaceInMillimetres)],
+        _ => [Asked(), new PaperBlock.WorkingSpace(2 * SpaceInMillimetres)],
+    };
+
+    /// <summary>An equation in words, and the same with frames for the numbers.</summary>
+    private IEnumerable<PaperBlock> Guided(AnswerDefinition answer)
+    {
+        MathPart words = new ExpressionMath(Name).Of(answer.Formula);
+        MathPart blanks = new ExpressionMath(_ => new MathPart.Blank()).Of(answer.Formula);
+        MathPart[] own = [new MathPart.Words(" = "), blanks, new MathPart.Words(" = "), new MathPart.Blank(), new MathPart.Words(answer.Unit == "1" ? "" : $" {answer.Unit}")];
+        if (answer.Formula.Nodes.Any(n => n is BinaryOperation { Operator: Operator.Divide }))
+        {
+            yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), words, .. own]));
+            yield break;
+        }
+
+        // Without a fraction the words can be a line of text, which is broken where it is too long.
+        yield return new PaperBlock.Paragraph($"{answer.Label} = {TextOf(words)}");
+        yield return new PaperBlock.Equation(new MathPart.Row(own));
+    }
+
+    /// <summary>How an answer follows, on one line.</summary>
+    public static string InWords(Practical practical, AnswerDefinition answer) =>
+        TextOf(new ExpressionMath(new SheetWorkings(practical, AtomicWeights.Iupac2024).Name).Of(answer.Formula));
+
+    private static string TextOf(MathPart part) => part switch
+    {
+        MathPart.Fraction fraction => $"{Grouped(fraction.Above)} ÷ {Grouped(fraction.Below)}",
+        MathPart.Words words => words.Text,
+        MathPart.Row row => string.Concat(row.Parts.Select(TextOf)),
+        MathPart.Bracketed bracketed => $"({TextOf(bracketed.Content)})",
+        _ => throw new ArgumentException($"{part.GetType().Name} is no line of text.", nameof(part)),
+    };
+
+    private static string Grouped(MathPart part) => part is MathPart.Row { Parts.Count: > 1 } or MathPart.Fraction ? $"({TextOf(part)})" : TextOf(part);
+
+    private PaperBlock.Items Named() => new(
+        ListKind.Numbers, [.. practical.Answers.Select(a => Phrase.Of(Sentences.Heading(Sentences.Capital(a.Label), a.Unit)))], columns: 2);
+
+    /// <summary>Only where it leads: the last of what is worked out.</summary>
+    private PaperBlock.Paragraph Asked() => new(
+        $"Work out from your readings: {Sentences.And([.. Ends().Select(a => a.Label)])}. Show every step, with units.");
+
+    /// <summary>Answers that no other answer is worked out from.</summary>
+    private IEnumerable<AnswerDefinition> Ends() => practical.Answers.Where(a => !practical.Answers.Any(b => b.Formula.Names.Contains(a.Id)));
+
+    private PaperBlock.Paragraph MolarMasses()
+    {
+        string[] formulas = [.. practical.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct()];
+        return new PaperBlock.Paragraph(Phrase.Of(
+            $"Molar masses: {string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))} (g/mol)."));
+    }
+
+    private string Mass(string formula) => Formula.Parse(formula) is { Value: Formula read }
+        ? read.MolarMass(weights).Value.ToString("0.0", CultureInfo.InvariantCulture) : "?";
+
+    private static string Written(string formula) => Formula.Parse(formula) is { Value: Formula read } ? read.ToUnicode() : formula;
+
+    private MathPart.Words Name(Expression part) => new(part switch
+    {
+        MolarMassTerm molar => $"molar mass of {Written(molar.Formula)}",
+        NameTerm name when practical.Answers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition answer => answer.Label,
+        NameTerm name => LowerCase(ReadingNames.OfId(practical, name.Name)),
+        _ => "?",
+    });
+
+    private static string LowerCase(string text) => char.ToLowerInvariant(text[0]) + text[1..];
+}

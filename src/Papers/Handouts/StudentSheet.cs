@@ -1,0 +1,67 @@
+using Calx.Chemistry.Elements;
+using Calx.Papers.Documents;
+using Calx.Papers.Drawings;
+using Calx.Practicals.Definition;
+
+namespace Calx.Papers.Handouts;
+
+/// <summary>The sheet that a student works from: question, cautions, steps with the plan's amounts, table, workings, questions. Two sides
+/// at the usual size.</summary>
+public static class StudentSheet
+{
+    private const double SmallDrawing = 68;
+    private const double LargeDrawing = 130;
+
+    /// <summary>Makes it.</summary>
+    /// <param name="setting">The lesson.</param>
+    /// <param name="level">How much it helps.</param>
+    public static Paper Of(PaperSetting setting, SupportLevel level)
+    {
+        ArgumentNullException.ThrowIfNull(setting);
+        Practical practical = setting.Practical;
+        Phrase[] seen = [.. practical.Observations.Where(o => !o.Stop && !o.TeacherOnly).Select(o => Phrase.Of(o.Label))];
+        PaperBlock[] content =
+        [
+            new PaperBlock.Paragraph(practical.Question, ParagraphLook.Lead),
+            Names(),
+            SheetCautions.Of(setting),
+            new PaperBlock.Heading("What you do"),
+            .. Steps(setting),
+            new PaperBlock.Heading("What you read"),
+            .. Readings(setting, seen),
+            new PaperBlock.Heading("What you work out"),
+            .. new SheetWorkings(practical, AtomicWeights.Iupac2024).Of(level),
+            .. SheetQuestions.Of(practical, level),
+        ];
+        return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}", "Student sheet", practical.Title, content);
+    }
+
+    /// <summary>The steps with the first drawing of what they use beside them, or above where the letters are large.</summary>
+    private static IReadOnlyList<PaperBlock> Steps(PaperSetting setting)
+    {
+        var steps = new PaperBlock.Items(ListKind.Numbers, SheetSteps.Of(setting));
+        Drawing? drawing = setting.Practical.Drawings.FirstOrDefault(
+            d => d.Steps.Count == 0 || setting.Practical.Steps.Any(s => d.Steps.Contains(s.Id) && setting.Plan.Settings.IsInLesson(s)));
+        if (drawing is null)
+        {
+            return [steps];
+        }
+
+        var figure = new PaperBlock.Figure(ApparatusDrawing.Picture(drawing, $"sheet-{drawing.Id}", setting.Look.IsLarge ? DrawingSize.Wide : DrawingSize.Narrow), drawing.Label, setting.Look.IsLarge ? LargeDrawing : SmallDrawing);
+        return setting.Look.IsLarge ? [figure, steps] : [new PaperBlock.Beside([steps], [figure], leftShare: 0.61)];
+    }
+
+    /// <summary>What was seen stands beside what was read, where the letters leave room for both.</summary>
+    private static IReadOnlyList<PaperBlock> Readings(PaperSetting setting, Phrase[] seen)
+    {
+        IReadOnlyList<PaperBlock> readings = SheetReadings.Of(setting);
+        PaperBlock[] ticks = seen.Length == 0 ? [] : [new PaperBlock.Heading("Seen? Tick it.", 2), new PaperBlock.Items(ListKind.Ticks, seen)];
+        bool fits = ticks.Length > 0 && !setting.Look.IsLarge && setting.Plan.Settings.Trials <= 2;
+        return fits ? [new PaperBlock.Beside([readings[0]], ticks, leftShare: 0.66), .. readings.Skip(1)] : [.. readings, .. ticks];
+    }
+
+    private static PaperBlock.Table Names() => new(new PaperTable(
+        [new PaperColumn("", 3), new PaperColumn("", 2), new PaperColumn("", 1), new PaperColumn("", 1)],
+        [[new PaperCell("Name", 7), "Group", "Balance", "Vessel"]],
+        TableRuling.Framed));
+}

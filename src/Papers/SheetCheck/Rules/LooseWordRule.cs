@@ -1,0 +1,42 @@
+using System.Text.RegularExpressions;
+
+namespace Calx.Papers.SheetCheck.Rules;
+
+/// <summary>Words about data that say nothing that could be shown: reliable, very accurate, human error, an accuracy with a number.</summary>
+internal static partial class LooseWordRule
+{
+    /// <summary>Characters before a word in which a warning against it is looked for.</summary>
+    private const int Looked = 120;
+
+    private static readonly (Regex Words, string Problem, string Expected)[] Known =
+    [
+        (Reliable(), "it does not say what was repeated, by whom, and how closely the results agree", "repeatable (one group again) or reproducible (other groups), or the uncertainty"),
+        (VeryAccurate(), "how near a result lies to the true value is not seen from the result itself and has no degree", "the difference from the accepted value, or the uncertainty"),
+        (AccuracyNumber(), "accuracy is given no number (JCGM 200:2012, 2.13, note 1); this number is the smallest step of the balance", "'resolution', such as: resolution 0.01 g"),
+        (HumanError(), "it names no cause, so nothing follows from it", "what happened and which reading it changes, such as: the crucible was weighed warm"),
+    ];
+
+    public static IEnumerable<SheetFinding> Of(CheckedSheet it) =>
+        from paragraph in it.Sheet.Paragraphs
+        from found in Known.SelectMany(k => k.Words.Matches(paragraph.Text).Select(m => (Match: m, Known: k))).OrderBy(f => f.Match.Index)
+        where !Advises().IsMatch(paragraph.Text[Math.Max(0, found.Match.Index - Looked)..found.Match.Index])
+        select new SheetFinding(
+            "loose-word", paragraph.Place.At(found.Match.Index), Quoted.Around(paragraph.Text, found.Match.Index, found.Match.Length),
+            $"'{Quoted.Whole(found.Match.Value)}': {found.Known.Problem}", found.Known.Expected);
+
+    // 'Do not write human error': the sheet says the same.
+    [GeneratedRegex(@"(?i)\b(not|never|don['’]t|avoid|instead of|rather than|without|no)\b[^.!?]*$", RegexOptions.CultureInvariant)]
+    private static partial Regex Advises();
+
+    [GeneratedRegex(@"(?i)\b(un)?reliab(le|ly|ility)\b(?!\s+(source|website))", RegexOptions.CultureInvariant)]
+    private static partial Regex Reliable();
+
+    [GeneratedRegex(@"(?i)\b(very|highly|really|extremely|totally|completely|perfectly|100\s?%|more|most|as)\s+accurate(ly)?\b", RegexOptions.CultureInvariant)]
+    private static partial Regex VeryAccurate();
+
+    [GeneratedRegex(@"(?i)\baccura(cy|te)\s+(is|of|to|=|within)\s*[±+/-]*\s*\d[\d.,]*\s*m?g\b", RegexOptions.CultureInvariant)]
+    private static partial Regex AccuracyNumber();
+
+    [GeneratedRegex(@"(?i)\bhuman\s+errors?\b", RegexOptions.CultureInvariant)]
+    private static partial Regex HumanError();
+}

@@ -1,0 +1,66 @@
+namespace Calx.Practicals.Definition;
+
+/// <summary>What a drawing can show: the closed vocabulary of parts, in the order in which it is told to people. Words and
+/// nesting are in <see cref="ApparatusRules"/>.</summary>
+public enum Apparatus
+{
+    /// <summary>Heat-resistant mat.</summary>
+    Mat,
+
+    /// <summary>Tripod.</summary>
+    Tripod,
+
+    /// <summary>Pipe-clay triangle.</summary>
+    Triangle,
+
+    /// <summary>Gauze.</summary>
+    Gauze,
+
+    /// <summary>Gas burner.</summary>
+    Burner,
+
+    /// <summary>Heat without saying from what: an arrow.</summary>
+    Heat,
+
+    /// <summary>Crucible.</summary>
+    Crucible,
+
+    /// <summary>Lid of a crucible.</summary>
+    Lid,
+
+    /// <summary>Evaporating basin.</summary>
+    Basin,
+
+    /// <summary>Beaker.</summary>
+    Beaker,
+
+    /// <summary>Conical flask.</summary>
+    Flask,
+
+    /// <summary>Test tube.</summary>
+    Tube,
+
+    /// <summary>Filter funnel with its paper.</summary>
+    Filter,
+
+    /// <summary>Stand with a clamp.</summary>
+    Clamp,
+
+    /// <summary>Balance with its pan.</summary>
+    Balance,
+
+    /// <summary>Crucible tongs, lying.</summary>
+    Tongs,
+
+    /// <summary>Powder in a vessel.</summary>
+    Powder,
+
+    /// <summary>Crystals in a vessel.</summary>
+    Crystals,
+
+    /// <summary>Coiled ribbon in a vessel.</summary>
+    Ribbon,
+
+    /// <summary>Liquid in a vessel.</summary>
+    Liquid,
+}

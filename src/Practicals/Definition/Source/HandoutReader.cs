@@ -1,0 +1,89 @@
+using System.Text.RegularExpressions;
+
+namespace Calx.Practicals.Definition.Source;
+
+/// <summary>Reads what stands on paper: the students' sheet and what the technician is told.</summary>
+internal sealed partial class HandoutReader(IdTables ids, FaultList faults)
+{
+    private static readonly Dictionary<string, QuestionTopic> Topics = new(StringComparer.Ordinal)
+    {
+        ["conclusion"] = QuestionTopic.Conclusion,
+        ["evaluation"] = QuestionTopic.Evaluation,
+    };
+
+    public Handouts Read(FileMap root) => new(
+        Sheet(root),
+        Technician(root),
+        root.Each("emergencies", "what is done in an emergency", map => new EmergencyAction(map.Text("when"), map.Text("do"), map.Provenance(), map.At), needed: false));
+
+    private SheetDefinition Sheet(FileMap root)
+    {
+        if (root.Map("sheet", "the students' sheet") is not FileMap map)
+        {
+            return SheetDefinition.None;
+        }
+
+        var sheet = new SheetDefinition(
+            map.Each("steps", "a step of the sheet", Step),
+            map.Each("questions", "a question", Question, needed: false),
+            map.Texts("words"));
+        map.Close();
+        return sheet;
+    }
+
+    private SheetStep Step(FileMap map)
+    {
+        string say = map.Text("say");
+        foreach (Match unknown in Placeholder().Matches(say).Where(m => m.Value is not (SheetStep.Sample or SheetStep.Cooling)))
+        {
+            faults.Add(map.At, $"'{unknown.Value}' is put in nowhere; expected {SheetStep.Sample} for the mass of the sample or {SheetStep.Cooling} for the minutes of cooling");
+        }
+
+        return new SheetStep(say, map.References("at", ids.Steps), map.At);
+    }
+
+    private SheetQuestion Question(FileMap map)
+    {
+        string[] expected = [.. map.Texts("expected")];
+        if (expected.Length == 0)
+        {
+            faults.Add(map.At, "a question lacks the key 'expected': a list of what an answer says, a mark each");
+        }
+
+        return new SheetQuestion(
+            map.Id("id", ids.Questions),
+            map.Text("ask"),
+            map.Word("about", Topics),
+            expected,
+            map.References("needs", ids.Readings),
+            map.Find("lines") is null ? 1 + expected.Length : map.Whole("lines", 1),
+            map.At);
+    }
+
+    private TechnicianDefinition Technician(FileMap root)
+    {
+        if (root.Map("technician", "what the technician is told") is not FileMap map)
+        {
+            return TechnicianDefinition.None;
+        }
+
+        var technician = new TechnicianDefinition(
+            map.OptionalNumber("noticeInHours", NumberRange.FromZero) ?? 0,
+            map.Each("prepare", "something to prepare", Preparation, needed: false),
+            map.Texts("waste"),
+            map.Texts("returns"));
+        map.Close();
+        return technician;
+    }
+
+    private PreparationStep Preparation(FileMap map) => new(
+        map.Text("say"),
+        map.OptionalNumber("minutes", NumberRange.FromZero) ?? 0,
+        map.OptionalNumber("minutesPerGroup", NumberRange.FromZero) ?? 0,
+        map.OptionalReference("saves", ids.Steps),
+        map.Provenance(),
+        map.At);
+
+    [GeneratedRegex(@"\{[^}]*\}?")]
+    private static partial Regex Placeholder();
+}

@@ -1,0 +1,74 @@
+using Calx.Papers.Documents;
+using Calx.Papers.Handouts;
+using Calx.Papers.Tests.Reports;
+using Calx.Practicals.Definition;
+
+namespace Calx.Papers.Tests.Handouts;
+
+/// <summary>Notes for the teacher's own risk assessment.</summary>
+public sealed class RiskNotesTests
+{
+    [Fact]
+    public void They_say_first_who_decides_and_approve_nothing()
+    {
+        foreach (string id in BuiltInPracticals.Ids)
+        {
+            IReadOnlyList<string> lines = Written.LinesOf(RiskNotes.Of(StudentSheetTests.Setting(StudentSheetTests.Plans[id])));
+            Assert.Equal(RiskNotes.Head, lines[2]);
+            Assert.DoesNotContain(lines, l => l.Contains("approved", StringComparison.OrdinalIgnoreCase) || l.Contains("is safe", StringComparison.OrdinalIgnoreCase));
+        }
+    }
+
+    [Fact]
+    public void Every_hazard_emergency_and_stop_of_the_practical_is_in_them()
+    {
+        foreach (string id in BuiltInPracticals.Ids)
+        {
+            Practical practical = BuiltInPracticals.Find(id)!;
+            string text = Written.Of(RiskNotes.Of(StudentSheetTests.Setting(StudentSheetTests.Plans[id])));
+            Assert.All(practical.Hazards, h => Assert.Contains(h.Control[1..], text, StringComparison.Ordinal));
+            Assert.All(practical.Emergencies, e => Assert.Contains(e.Act[1..], text, StringComparison.Ordinal));
+            Assert.All(practical.Observations.Where(o => o.Stop), o => Assert.Contains(o.Label[1..], text, StringComparison.Ordinal));
+            Assert.All(practical.Technician.Waste, w => Assert.Contains(w[1..], text, StringComparison.Ordinal));
+        }
+    }
+
+    /// <summary>International Chemical Safety Card 1416 (2023): copper(II) sulfate pentahydrate, danger, H302, H318, H410.</summary>
+    [Fact]
+    public void A_classification_stands_with_what_it_rests_on()
+    {
+        PaperTable substances = Substances("copper-sulfate-hydrate");
+        string[] hydrate = [.. substances.Rows[0].Select(c => c.Text.Text)];
+        Assert.Equal("Danger", hydrate[1]);
+        Assert.Equal("Acute Tox. 4; Eye Dam. 1; Aquatic Chronic 1: H302, H318, H410", hydrate[2]);
+        Assert.Equal("International Chemical Safety Card 1416, 2023", hydrate[3]);
+        // What was not looked up says so; nothing is called harmless for want of a word.
+        Assert.Equal(["–", "–", "look it up"], substances.Rows.Single(r => r[0].Text.Text.StartsWith("Sulfur trioxide", StringComparison.Ordinal)).Skip(1).Take(3).Select(c => c.Text.Text));
+        Assert.Equal(["–", "not classified", "memory: look it up"], Substances("magnesium-oxide").Rows.Single(r => r[0].Text.Text.StartsWith("Magnesium oxide", StringComparison.Ordinal)).Skip(1).Take(3).Select(c => c.Text.Text));
+    }
+
+    [Fact]
+    public void The_amounts_are_those_of_the_plan()
+    {
+        string text = Written.Of(RiskNotes.Of(StudentSheetTests.Setting(Planned.Magnesium(12))));
+        Assert.Contains("Each group uses 0.24 g, heated 2 times; no group takes more than 0.3 g (ribbon only, never powder). Together the class uses 2.88 g.", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_lesson_strip_has_the_last_calls_and_every_emergency()
+    {
+        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        Paper strip = LessonStrip.Of(StudentSheetTests.Setting(Planned.Easy));
+        string text = Written.Of(strip);
+        Assert.All(practical.Emergencies, e => Assert.Contains(e.Act, text, StringComparison.Ordinal));
+        PaperTable calls = Written.Blocks(strip.Content).OfType<PaperBlock.Table>().Single().Content;
+        // 120 min, gas off 15 min before the bell.
+        Assert.Contains(calls.Rows, r => r[0].Text.Text == "105" && r[2].Text.Text.StartsWith("Gas off", StringComparison.Ordinal));
+        Assert.Contains(calls.Rows, r => r[0].Text.Text == "120" && r[2].Text.Text == "The bell.");
+        Assert.Equal(calls.Rows.Select(r => int.Parse(r[0].Text.Text, System.Globalization.CultureInfo.InvariantCulture)).Order(), calls.Rows.Select(r => int.Parse(r[0].Text.Text, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Single(Written.Blocks(strip.Content).OfType<PaperBlock.Figure>());
+    }
+
+    private static PaperTable Substances(string id) => Written.Blocks(RiskNotes.Of(StudentSheetTests.Setting(StudentSheetTests.Plans[id])).Content)
+        .OfType<PaperBlock.Table>().Select(t => t.Content).Single(t => t.Columns[0].Heading.Text == "Substance and form");
+}
