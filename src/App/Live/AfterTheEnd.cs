@@ -10,10 +10,9 @@ public static class AfterTheEnd
 {
     /// <summary>Why something is not taken, or null.</summary>
     /// <param name="state">Where the lesson stands.</param>
-    /// <param name="typedAt">When the device says that it was typed; the beginning of 1970 from a page without script, which lets
-    /// nothing wait and so types now.</param>
-    public static string? Refusal(LessonState state, DateTimeOffset typedAt) =>
-        state.EndedAt is DateTimeOffset ended && (typedAt == DateTimeOffset.UnixEpoch || typedAt > ended)
+    /// <param name="typedAt">When the device says that it was typed; null for now.</param>
+    public static string? Refusal(LessonState state, DateTimeOffset? typedAt) =>
+        state.EndedAt is DateTimeOffset ended && (typedAt is null || typedAt > ended)
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"Your teacher ended this lesson at {ended.ToLocalTime():HH:mm}; what is typed after that is not taken. Tell your teacher, who can go on with the lesson.")

@@ -19,6 +19,12 @@ internal static class PaperFiles
     {
         try
         {
+            if (File.Exists(order.Folder))
+            {
+                surroundings.Error.WriteLine(Fault.Line(order.Folder, 1, 1, "this is a file, and it is left as it is; name a folder"));
+                return ExitCode.BadInput;
+            }
+
             Directory.CreateDirectory(order.Folder);
             (string Path, Func<byte[]> Content)[] files = 
             [

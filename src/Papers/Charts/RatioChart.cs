@@ -35,7 +35,7 @@ public static class RatioChart
         {
             double top = marks.HasLabels ? 56 : 12;
             double height = top + 8 + (RowHeight * rows.Count) + 58;
-            var picture = new SvgPicture("ratio-chart", Width, height, $"{Capital(quantity.Label)}, group by group", Description());
+            var picture = new SvgPicture("ratio-chart", Width, height, $"{Text.Capital(quantity.Label)}, group by group", Description());
             double left = Math.Min(MostForNames, 14 + rows.Max(r => TextWidth.Of(names[r.Group])));
             var frame = new Frame(picture, left, top, Width - 24, height - 58);
             var across = new Axis(marks.Span(rows), frame.Left, frame.Right);
@@ -51,7 +51,7 @@ public static class RatioChart
             }
 
             string caption = string.Join(' ', new[] { "Lines and band are 95 % intervals.", GroupMarks.CutCaption(rows, across), Shown.Caption([], rows.Count, all) }.Where(t => t.Length > 0));
-            return new Chart($"{Capital(quantity.Label)}, group by group", picture, caption);
+            return new Chart($"{Text.Capital(quantity.Label)}, group by group", picture, caption);
         }
 
         private string Description()
@@ -61,6 +61,4 @@ public static class RatioChart
             return $"{rows.Count} groups in order of their value, each with its 95 % interval.{value}{against}";
         }
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -48,7 +48,7 @@ public static class SampleChart
             Point[] inside = [.. points.Where(p => p.X.Value >= lowX && p.X.Value <= highX && p.Y.Value >= lowY && p.Y.Value <= highY)];
             IReadOnlyList<Point> drawn = Shown.Thinned(inside);
             string[] off = [.. points.Except(inside).Select(p => $"{names[p.Group]} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
-            var picture = new SvgPicture("sample-chart", Width, Height, $"{Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
+            var picture = new SvgPicture("sample-chart", Width, Height, $"{Text.Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
             var across = new Axis(drawn.SelectMany(p => Ends(p.X)), frame.Left, frame.Right);
             var upwards = new Axis(drawn.SelectMany(p => Ends(p.Y)).Concat(origin), frame.Bottom, frame.Top);
@@ -64,7 +64,7 @@ public static class SampleChart
             NameOdd(picture, frame, [.. drawn.Where(IsOdd)], across, upwards);
             string beside = aside.Any(a => a != 0) ? "Groups that would hide one another stand side by side." : string.Empty;
             string caption = $"{beside} {Shown.Caption(off, drawn.Count, inside.Length)}".Trim();
-            return new Chart($"{Capital(y.Label)} against {x.Label}", picture, caption);
+            return new Chart($"{Text.Capital(y.Label)} against {x.Label}", picture, caption);
         }
 
         private void Lines(SvgPicture picture, Frame frame, Axis across, Axis upwards)
@@ -157,6 +157,4 @@ public static class SampleChart
             return (low - (high - low), high + (high - low));
         }
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

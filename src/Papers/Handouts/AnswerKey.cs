@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
@@ -59,7 +60,7 @@ public static class AnswerKey
             [
                 .. answers.Select(a => (PaperCell[])
                 [
-                    new PaperCell(Sentences.Heading(Sentences.Capital(a.Answer.Label), a.Answer.Unit), IsHeading: true),
+                    new PaperCell(Sentences.Heading(Text.Capital(a.Answer.Label), a.Answer.Unit), IsHeading: true),
                     SheetWorkings.InWords(setting.Practical, a.Answer),
                     Number(a.Answer, a.Worked, decimals),
                     $"{Number(a.Answer, a.Low, decimals)} to {Number(a.Answer, a.High, decimals)}",
@@ -81,7 +82,7 @@ public static class AnswerKey
         {
             number++;
             yield return new PaperBlock.Paragraph(Phrase.Bold(FormattableString.Invariant($"{number}  ")).Then(question.Ask));
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. question.Expected.Select(e => Phrase.Of($"{Sentences.Capital(e)}."))]);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. question.Expected.Select(e => Phrase.Of($"{Text.Capital(e)}."))]);
         }
     }
 

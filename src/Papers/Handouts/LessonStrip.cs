@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Charts;
 using Calx.Papers.Documents;
@@ -33,7 +34,7 @@ public static class LessonStrip
         PlanSettings plan = lesson.Settings;
         double gasOff = plan.Minutes - plan.Practical.Classroom.GasOffInMinutes;
         var calls = new List<(double Minute, string Say)>();
-        calls.AddRange(lesson.Typical.Bars.Where(b => b.Kind == BarKind.Class).DistinctBy(b => b.StepId).Select(b => (b.FromMinute, Sentences.Capital(b.Label))));
+        calls.AddRange(lesson.Typical.Bars.Where(b => b.Kind == BarKind.Class).DistinctBy(b => b.StepId).Select(b => (b.FromMinute, Text.Capital(b.Label))));
         Add(lesson.Calls.NewTrial, "Last new start: whoever loses a sample after this joins another group or goes on with simulated readings.");
         Add(lesson.Calls.Heating, "Last heating starts now at the latest.");
         if (plan.Practical.Classroom.GasOffInMinutes > 0 && gasOff > 0)
@@ -59,7 +60,7 @@ public static class LessonStrip
         PanelKind.Caution,
         "In an emergency",
         [
-            new PaperBlock.Items(ListKind.Bullets, [.. practical.Emergencies.Select(e => Phrase.Bold($"{Sentences.Capital(e.When)}: ").Then($"{e.Act}."))]),
+            new PaperBlock.Items(ListKind.Bullets, [.. practical.Emergencies.Select(e => Phrase.Bold($"{Text.Capital(e.When)}: ").Then($"{e.Act}."))]),
             new PaperBlock.Paragraph("First aider ____________  Gas tap ____________", ParagraphLook.Small),
             new PaperBlock.Paragraph("Local rules come first.", ParagraphLook.Small),
         ]);

@@ -1,5 +1,7 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
+using Calx.Papers.Plans;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
@@ -66,17 +68,8 @@ public static class RequisitionSheet
         ? string.Create(CultureInfo.InvariantCulture, $"{kit.Item.Label}: {100 * plan.Settings.SampleInGrams / metre:F0} cm each, {metres:0.0#} m in all")
         : kit.Item.Label;
 
-    /// <summary>Pieces as they are; what is measured out rounded up to three figures, so that nothing runs short.</summary>
-    private static string Amount(KitCount kit, double amount)
-    {
-        if (kit.Item.Need.Unit is not string unit)
-        {
-            return amount.ToString("F0", CultureInfo.InvariantCulture);
-        }
-
-        double step = amount > 0 ? Math.Pow(10, Math.Floor(Math.Log10(amount)) - 2) : 1;
-        return (Math.Ceiling((amount / step) - 1e-9) * step).ToString("0.########", CultureInfo.InvariantCulture) + $"\u00a0{unit}";
-    }
+    private static string Amount(KitCount kit, double amount) =>
+        KitAmount.Of(amount) + (kit.Item.Need.Unit is string unit ? $"\u00a0{unit}" : string.Empty);
 
     private static string Note(PaperSetting setting, PlanStock stock)
     {
@@ -88,7 +81,7 @@ public static class RequisitionSheet
     private static PaperTable Preparation(PreparationStep[] prepare, PaperSetting setting)
     {
         double[] minutes = [.. prepare.Select(p => p.Minutes + (p.MinutesPerGroup * setting.Plan.Settings.Groups))];
-        IEnumerable<PaperCell[]> rows = prepare.Zip(minutes, (p, m) => (PaperCell[])[Sentences.Capital(p.Say), Whole(m), ""]);
+        IEnumerable<PaperCell[]> rows = prepare.Zip(minutes, (p, m) => (PaperCell[])[Text.Capital(p.Say), Whole(m), ""]);
         return new PaperTable(
             [new("What", 6), new("Minutes", 1, true), new("Done", 1)],
             [.. rows, [new PaperCell(Phrase.Bold("In all"), IsHeading: true), new PaperCell(Phrase.Bold(Whole(minutes.Sum()))), ""]]);
@@ -108,7 +101,7 @@ public static class RequisitionSheet
 
     private static IEnumerable<PaperBlock> Lists(PaperSetting setting, TechnicianDefinition technician)
     {
-        string[] hazards = [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => $"{Sentences.Capital(h.Of)}: {h.Harm}. {Sentences.Capital(h.Control)}.")];
+        string[] hazards = [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => $"{Text.Capital(h.Of)}: {h.Harm}. {Text.Capital(h.Control)}.")];
         if (hazards.Length > 0)
         {
             yield return new PaperBlock.Heading("Hazards of what is handled");
@@ -118,7 +111,7 @@ public static class RequisitionSheet
         if (technician.Waste.Count + technician.Returns.Count > 0)
         {
             yield return new PaperBlock.Heading("Waste and what comes back");
-            yield return new PaperBlock.Items(ListKind.Ticks, [.. technician.Waste.Concat(technician.Returns).Select(t => Phrase.Of($"{Sentences.Capital(t)}."))], columns: setting.Look.IsLarge ? 1 : 2);
+            yield return new PaperBlock.Items(ListKind.Ticks, [.. technician.Waste.Concat(technician.Returns).Select(t => Phrase.Of($"{Text.Capital(t)}."))], columns: setting.Look.IsLarge ? 1 : 2);
         }
 
         yield return new PaperBlock.Paragraph(

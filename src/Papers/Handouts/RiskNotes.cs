@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
 using Calx.Practicals.Clock;
@@ -60,7 +61,7 @@ public static class RiskNotes
         string classes = ghs is null ? "–" : ghs.Classes.Count == 0 ? "not classified" : $"{string.Join("; ", ghs.Classes)}: {string.Join(", ", ghs.Codes)}";
         string signal = ghs?.Signal is GhsSignal.Danger or GhsSignal.Warning ? ghs.Signal.ToString() : "–";
         string standing = ghs is null ? "look it up" : ghs.Source is string source ? source : $"{Words(ghs.Standing)}: look it up";
-        return [new PaperCell(Sentences.Capital(hazard.Of) + form, IsHeading: true), signal, classes, standing, Sentences.Capital(hazard.Harm), Sentences.Capital(hazard.Control)];
+        return [new PaperCell(Text.Capital(hazard.Of) + form, IsHeading: true), signal, classes, standing, Text.Capital(hazard.Harm), Text.Capital(hazard.Control)];
     }
 
     private static PaperTable Acts(Practical practical) => new(
@@ -68,14 +69,14 @@ public static class RiskNotes
         [
             .. practical.Hazards.Where(h => h.Material is null).Select(h => (PaperCell[])
             [
-                new PaperCell(Sentences.Capital(h.Of), IsHeading: true), Sentences.Capital(h.Harm), Sentences.Capital(h.Control), h.Source ?? Words(h.Standing),
+                new PaperCell(Text.Capital(h.Of), IsHeading: true), Text.Capital(h.Harm), Text.Capital(h.Control), h.Source ?? Words(h.Standing),
             ]),
         ]);
 
     /// <summary>What makes a good result also keeps the class safe: flames, lids and warm vessels.</summary>
     private static IEnumerable<PaperBlock> Causes(Practical practical)
     {
-        Phrase[] stops = [.. practical.Observations.Where(o => o.Stop).Select(o => Phrase.Of(Sentences.Capital(o.Label) + "."))];
+        Phrase[] stops = [.. practical.Observations.Where(o => o.Stop).Select(o => Phrase.Of(Text.Capital(o.Label) + "."))];
         if (stops.Length > 0)
         {
             yield return new PaperBlock.Heading("When work stops and the teacher is told");
@@ -96,7 +97,7 @@ public static class RiskNotes
             yield return new PaperBlock.Heading("In an emergency: local rules and first aiders come first");
             yield return new PaperBlock.Table(new PaperTable(
                 [new("When", 2), new("What is done", 5), new("Standing", 1.1)],
-                [.. practical.Emergencies.Select(e => (PaperCell[])[new PaperCell(Sentences.Capital(e.When), IsHeading: true), Sentences.Capital(e.Act), e.Source ?? Words(e.Standing)])]));
+                [.. practical.Emergencies.Select(e => (PaperCell[])[new PaperCell(Text.Capital(e.When), IsHeading: true), Text.Capital(e.Act), e.Source ?? Words(e.Standing)])]));
         }
     }
 
@@ -105,7 +106,7 @@ public static class RiskNotes
         if (practical.Technician.Waste.Count > 0)
         {
             yield return new PaperBlock.Heading("Disposal");
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. practical.Technician.Waste.Select(w => Phrase.Of($"{Sentences.Capital(w)}."))]);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. practical.Technician.Waste.Select(w => Phrase.Of($"{Text.Capital(w)}."))]);
         }
     }
 

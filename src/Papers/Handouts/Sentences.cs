@@ -5,9 +5,6 @@ namespace Calx.Papers.Handouts;
 /// <summary>Small matters of wording that papers share.</summary>
 internal static class Sentences
 {
-    /// <summary>With a capital at the beginning.</summary>
-    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
-
     /// <summary>A heading of a quantity: its name and unit as quantity / unit (ISO 80000-1); the name alone where it has none.</summary>
     public static string Heading(string label, string unit) => unit == "1" ? label : $"{label}\u00a0/\u00a0{unit}";
 

@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using Calx.Papers.Documents;
 using Calx.Practicals.Definition;
 
@@ -21,8 +22,7 @@ internal static class SheetCautions
             items.Add(Phrase.Bold("Hot things: ").Then("tongs and mat every time. Nobody tests by touch."));
         }
 
-        items.AddRange(practical.Hazards.GroupBy(h => h.Control, StringComparer.Ordinal).Select(same =>
-            Phrase.Bold($"{Sentences.Capital(string.Join(", ", same.Select(h => h.Of)))}: ").Then($"{same.Key}.")));
+        items.AddRange(Controls.Of(practical).Select(c => Phrase.Bold($"{c.For}: ").Then($"{c.Done}.")));
         string[] stops = [.. practical.Observations.Where(o => o.Stop && !o.TeacherOnly).Select(o => o.Label)];
         if (stops.Length > 0)
         {

@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
 using Calx.Practicals.Clock;
@@ -16,7 +17,7 @@ internal static class SheetSteps
         IReadOnlyList<SheetStep> own = setting.Practical.Sheet.Steps;
         return own.Count > 0
             ? [.. own.Where(s => IsDone(s, setting)).Select(s => Phrase.Of(Put(s.Say, plan)))]
-            : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => Phrase.Of($"{Sentences.Capital(s.Label)}."))];
+            : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => Phrase.Of($"{Text.Capital(s.Label)}."))];
     }
 
     /// <summary>A sentence holds unless all the steps that it tells of are left out, done before, or come only with a heating that is not planned.</summary>

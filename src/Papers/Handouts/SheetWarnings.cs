@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
@@ -16,7 +17,7 @@ public static class SheetWarnings
         Practical practical = plan.Practical;
         IEnumerable<string> answers = practical.Answers
             .Select(a => (a, Missing: AnswerReach.ReadingsOf(a, practical).Where(plan.Unread.Contains).ToArray())).Where(w => w.Missing.Length > 0)
-            .Select(w => $"'{Sentences.Capital(w.a.Label)}' is asked for, but the table has no row for '{Names(practical, w.Missing)}'.");
+            .Select(w => $"'{Text.Capital(w.a.Label)}' is asked for, but the table has no row for '{Names(practical, w.Missing)}'.");
         IEnumerable<string> questions = practical.Sheet.Questions
             .Select(q => (q, Missing: q.Needs.Where(plan.Unread.Contains).ToArray())).Where(w => w.Missing.Length > 0)
             .Select(w => $"The question '{w.q.Ask}' cannot be answered: the table has no row for '{Names(practical, w.Missing)}'.");

@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
@@ -55,7 +56,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
     private static string Grouped(MathPart part) => part is MathPart.Row { Parts.Count: > 1 } or MathPart.Fraction ? $"({TextOf(part)})" : TextOf(part);
 
     private PaperBlock.Items Named() => new(
-        ListKind.Numbers, [.. practical.Answers.Select(a => Phrase.Of(Sentences.Heading(Sentences.Capital(a.Label), a.Unit)))], columns: 2);
+        ListKind.Numbers, [.. practical.Answers.Select(a => Phrase.Of(Sentences.Heading(Text.Capital(a.Label), a.Unit)))], columns: 2);
 
     /// <summary>Only where it leads: the last of what is worked out.</summary>
     private PaperBlock.Paragraph Asked() => new(

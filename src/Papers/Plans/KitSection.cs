@@ -23,9 +23,9 @@ internal static class KitSection
         foreach (KitCount kit in plan.Kit)
         {
             string unit = kit.Item.Need.Unit is string written ? $" {written}" : string.Empty;
-            string length = stock is { GramsPerMetre: double metre } && stock.LengthInMetres(kit) is double metres ? string.Create(CultureInfo.InvariantCulture, $"\n{100 * plan.Settings.SampleInGrams / metre:F0} cm each, {Three(metres)} m") : string.Empty;
+            string length = stock is { GramsPerMetre: double metre } && stock.LengthInMetres(kit) is double metres ? string.Create(CultureInfo.InvariantCulture, $"\n{100 * plan.Settings.SampleInGrams / metre:F0} cm each, {KitAmount.Of(metres)} m") : string.Empty;
             string[] priced = stock.HasPrices ? [stock.CostOf(kit) is double each ? each.ToString("F2", CultureInfo.InvariantCulture) : "–"] : [];
-            table.Add([kit.Item.Label, Three(kit.Amount) + unit, Three(kit.SpareAmount) + unit, Three(kit.Total) + unit + length, .. priced]);
+            table.Add([kit.Item.Label, KitAmount.Of(kit.Amount) + unit, KitAmount.Of(kit.SpareAmount) + unit, KitAmount.Of(kit.Total) + unit + length, .. priced]);
         }
 
         table.Write(page);
@@ -34,16 +34,4 @@ internal static class KitSection
     private static string Cost(Plan plan, PlanStock stock) => stock.CostOf(plan.Kit) is double all
         ? string.Create(CultureInfo.InvariantCulture, $" What is used up or breaks on average costs {all:F2}, by the prices given.")
         : string.Empty;
-
-    /// <summary>Pieces as they are; what is measured out to three figures, rounded up, so that nothing runs short.</summary>
-    private static string Three(double amount)
-    {
-        if (amount == 0 || (amount == Math.Floor(amount) && amount < 1e6))
-        {
-            return amount.ToString("F0", CultureInfo.InvariantCulture);
-        }
-
-        double step = Math.Pow(10, Math.Floor(Math.Log10(amount)) - 2);
-        return (Math.Ceiling((amount / step) - 1e-9) * step).ToString("0.########", CultureInfo.InvariantCulture);
-    }
 }

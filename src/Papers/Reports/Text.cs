@@ -8,6 +8,9 @@ internal static class Text
     /// <summary>The text with every character that means something to HTML as a reference.</summary>
     public static string Of(string text) => WebUtility.HtmlEncode(text);
 
+    /// <summary>With a capital at the beginning; no markup is made of it.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>A sentence, in which a number keeps its unit on the same line.</summary>
     public static string OfSentence(string sentence) => Of(sentence
         .Replace(" %", "\u00a0%", StringComparison.Ordinal)

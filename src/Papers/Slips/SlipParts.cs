@@ -42,10 +42,9 @@ internal sealed class SlipParts
             list.Append("<li><strong>Hot things:</strong> tongs and mat every time</li>\n");
         }
 
-        foreach (IGrouping<string, Hazard> same in practical.Hazards.GroupBy(h => h.Control, StringComparer.Ordinal))
+        foreach ((string of, string done) in Controls.Of(practical))
         {
-            string of = string.Join(", ", same.Select(h => h.Of));
-            list.Append(CultureInfo.InvariantCulture, $"<li><strong>{Text.OfSentence(Capital(of))}:</strong> {Text.OfSentence(same.Key)}</li>\n");
+            list.Append(CultureInfo.InvariantCulture, $"<li><strong>{Text.OfSentence(of)}:</strong> {Text.OfSentence(done)}</li>\n");
         }
 
         return list.Append("</ul>\n").ToString();
@@ -75,6 +74,4 @@ internal sealed class SlipParts
 
         list.Append("</ul>\n</section>\n");
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

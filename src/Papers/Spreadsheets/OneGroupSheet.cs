@@ -1,3 +1,4 @@
+using Calx.Papers.Reports;
 using Calx.Papers.Handouts;
 using Calx.Practicals.Definition;
 
@@ -72,7 +73,7 @@ internal static class OneGroupSheet
         {
             AnswerDefinition answer = lesson.Answers[a];
             int row = answers + a;
-            sheet.Text(row, 1, Sentences.Heading(Sentences.Capital(answer.Label), answer.Unit), CellLook.RowHeading);
+            sheet.Text(row, 1, Sentences.Heading(Text.Capital(answer.Label), answer.Unit), CellLook.RowHeading);
             sheet.Text(row, lesson.Plan.Trials + 2, SheetWorkings.InWords(lesson.Setting.Practical, answer), CellLook.RowHeading);
             for (int column = 2; column <= lesson.Plan.Trials + 1; column++)
             {

@@ -32,6 +32,16 @@ public sealed partial class PapersCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_file_in_place_of_the_folder_is_left_as_it_is()
+    {
+        File.WriteAllText(In("out"), "mine");
+        Terminal run = Run("papers", "magnesium-oxide", "--out", "out");
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("out:1:1: this is a file, and it is left as it is; name a folder", run.Error, StringComparison.Ordinal);
+        Assert.Equal("mine", File.ReadAllText(In("out")));
+    }
+
+    [Fact]
     public void What_the_table_has_no_row_for_is_told_and_the_papers_are_written_all_the_same()
     {
         Terminal run = Run("papers", "magnesium-oxide", "--no-empty", "--set", "student", "--level", "open", "--format", "docx", "--out", "out");

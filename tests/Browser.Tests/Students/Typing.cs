@@ -50,6 +50,29 @@ internal static class Typing
         }
     }
 
+    /// <summary>Weighs before heating, taps 'Done' until a flame is asked for, and lights it.</summary>
+    public static async Task WeighAndLight(this IPage page)
+    {
+        foreach (string written in (string[])["28.10", "28.34"])
+        {
+            await page.GoOnToReading();
+            await page.Type(written);
+        }
+
+        ILocator lit = page.Stage().Locator("form[data-what='flame-on'] button");
+        ILocator done = page.Stage().Locator("form[data-what='at-step'] button");
+        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
+        {
+            await done.First.ClickAsync();
+            await page.WaitForTimeoutAsync(100);
+        }
+
+        await lit.ClickAsync();
+    }
+
+    /// <summary>The button that puts the flame out.</summary>
+    public static ILocator FlameOut(this IPage page) => page.Stage().Locator("form[data-what='flame-out'] button");
+
     /// <summary>Opens a part of the page: now, sent, seen or help.</summary>
     public static Task Open(this IPage page, string part) => page.Locator($"nav [data-part='{part}']").ClickAsync();
 

@@ -119,23 +119,9 @@ public sealed class TypingTests(Chromium chromium)
     {
         await using Lab lab = await Lab.Open(chromium);
         IPage phone = await lab.Phone(group: 4);
-        foreach (string written in (string[])["28.10", "28.34"])
-        {
-            await phone.GoOnToReading();
-            await phone.Type(written);
-        }
-
-        ILocator lit = phone.Stage().Locator("form[data-what='flame-on'] button");
-        ILocator done = phone.Stage().Locator("form[data-what='at-step'] button");
-        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
-        {
-            await done.First.ClickAsync();
-            await phone.WaitForTimeoutAsync(100);
-        }
-
-        await lit.ClickAsync();
+        await phone.WeighAndLight();
         string heating = await phone.Stage().Locator("h1").InnerTextAsync();
-        ILocator flameOut = phone.Stage().Locator("form[data-what='flame-out'] button");
+        ILocator flameOut = phone.FlameOut();
         ILocator still = phone.Stage().GetByRole(AriaRole.Button, new() { Name = "We are still heating" });
         // With a connection, without one, and where the connection went after the program had gone on to the cooling.
         await flameOut.ClickAsync();
@@ -173,23 +159,8 @@ public sealed class TypingTests(Chromium chromium)
     {
         await using Lab lab = await Lab.Open(chromium);
         IPage phone = await lab.Phone(group: 4);
-        string[] typed = ["28.10", "28.34"];
-        foreach (string written in typed)
-        {
-            await phone.GoOnToReading();
-            await phone.Type(written);
-        }
-
-        ILocator lit = phone.Stage().Locator("form[data-what='flame-on'] button");
-        ILocator done = phone.Stage().Locator("form[data-what='at-step'] button");
-        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
-        {
-            await done.First.ClickAsync();
-            await phone.WaitForTimeoutAsync(100);
-        }
-
-        await lit.ClickAsync();
-        await phone.Stage().Locator("form[data-what='flame-out'] button").ClickAsync();
+        await phone.WeighAndLight();
+        await phone.FlameOut().ClickAsync();
         await Expect(phone.Stage()).ToContainTextAsync(new Regex("[0-9]+:[0-9]{2}"));
         // It is there with the words, and not half a second after them.
         Assert.Matches("in [0-9]+:[0-9]{2}", (await phone.Stage().TextContentAsync())!);

@@ -49,22 +49,8 @@ public sealed class WeighingAgainTests(Chromium chromium)
     {
         await using Lab lab = await Lab.Open(chromium);
         IPage phone = await lab.Phone(group: 2);
-        foreach (string written in (string[])["28.10", "28.34"])
-        {
-            await phone.GoOnToReading();
-            await phone.Type(written);
-        }
-
-        ILocator lit = phone.Stage().Locator("form[data-what='flame-on'] button");
-        ILocator done = phone.Stage().Locator("form[data-what='at-step'] button");
-        for (int i = 0; i < 6 && !await lit.IsVisibleAsync(); i++)
-        {
-            await done.First.ClickAsync();
-            await phone.WaitForTimeoutAsync(100);
-        }
-
-        await lit.ClickAsync();
-        await phone.Stage().Locator("form[data-what='flame-out'] button").ClickAsync();
+        await phone.WeighAndLight();
+        await phone.FlameOut().ClickAsync();
         await phone.GoOnToReading();
         await phone.Type("28.38");
         await phone.Locator(".doubt").GetByRole(AriaRole.Button, new() { Name = "Send 28.38" }).ClickAsync();

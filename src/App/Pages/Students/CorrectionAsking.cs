@@ -27,7 +27,7 @@ public static class CorrectionAsking
         }
 
         LessonState lesson = (await room.Now(context.RequestAborted)).State;
-        if (AfterTheEnd.Refusal(lesson, DateTimeOffset.UnixEpoch) is string late)
+        if (AfterTheEnd.Refusal(lesson, typedAt: null) is string late)
         {
             return Show.See("/table?fault=" + Uri.EscapeDataString(late));
         }
