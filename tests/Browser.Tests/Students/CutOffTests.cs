@@ -63,20 +63,20 @@ public sealed class CutOffTests
         address, code, seconds = sys.argv[1], sys.argv[2], float(sys.argv[3])
         opener = urllib.request.build_opener(urllib.request.ProxyHandler({}), urllib.request.HTTPCookieProcessor(http.cookiejar.CookieJar()))
 
-        def post(path, body, kind):
+        def post(path, body, kind, patience):
             request = urllib.request.Request(address + path, body, {"Content-Type": kind, "Origin": address})
-            return opener.open(request, timeout=3).read()
+            return opener.open(request, timeout=patience).read()
 
         form = "application/x-www-form-urlencoded"
-        post("/join", urllib.parse.urlencode({"code": code}).encode(), form)
-        post("/groups", urllib.parse.urlencode({"group": "1"}).encode(), form)
+        post("/join", urllib.parse.urlencode({"code": code}).encode(), form, 60)
+        post("/groups", urllib.parse.urlencode({"group": "1"}).encode(), form, 60)
         print("sending", flush=True)
         pending, acknowledged, end = [], [], time.monotonic() + seconds
         while time.monotonic() < end or pending:
             if time.monotonic() < end:
                 pending.append({"id": secrets.token_hex(16), "kind": "note", "what": "note", "trial": 1, "text": str(len(acknowledged) + len(pending))})
             try:
-                answer = json.loads(post("/table/entries", json.dumps({"entries": pending[:50]}).encode(), "application/json"))
+                answer = json.loads(post("/table/entries", json.dumps({"entries": pending[:50]}).encode(), "application/json", 3))
                 done = {r["id"] for r in answer["results"] if r["result"] in ("added", "known")}
                 acknowledged += [e["id"] for e in pending if e["id"] in done]
                 pending = [e for e in pending if e["id"] not in done]

@@ -6,6 +6,9 @@ internal static class Contents
 {
     private const double OffWall = 2.2;
 
+    /// <summary>Between the edge of a mark and the wall, in mm.</summary>
+    private const double MarkOffWall = 1.2;
+
     /// <summary>Half the width of contents whose marks are as given here; wider ones have larger marks, further apart.</summary>
     private const double Narrow = 16;
 
@@ -26,14 +29,15 @@ internal static class Contents
 
     /// <summary>A powder: dots, staggered.</summary>
     public static PartShape Powder(Cavity vessel, double heightInMillimetres) =>
-        Marks(vessel, heightInMillimetres, 2.4, (x, y, size) => Pen.Circle(x, y, 0.55 * size, Stroke.Grain));
+        Marks(vessel, heightInMillimetres, 2.4, 0.55, (x, y, reach) => Pen.Circle(x, y, reach, Stroke.Grain));
 
     /// <summary>Crystals: small squares on their corners.</summary>
     public static PartShape Crystals(Cavity vessel, double heightInMillimetres) => Marks(
         vessel,
         heightInMillimetres,
         3.6,
-        (x, y, size) => new Pen(x, y - (1.3 * size)).To(x + (1.3 * size), y).To(x, y + (1.3 * size)).To(x - (1.3 * size), y).Closed(Stroke.Fine));
+        1.3,
+        (x, y, reach) => new Pen(x, y - reach).To(x + reach, y).To(x, y + reach).To(x - reach, y).Closed(Stroke.Fine));
 
     /// <summary>A ribbon in a loose coil that lies on the bottom.</summary>
     public static PartShape Ribbon(Cavity vessel)
@@ -54,21 +58,22 @@ internal static class Contents
             Region: [new(-half - 2, y - Radius), new(half + 2, y - Radius), new(half + 2, y + Radius), new(-half - 2, y + Radius)]);
     }
 
-    private static PartShape Marks(Cavity vessel, double height, double usuallyApart, Func<double, double, double, Stroke> mark)
+    private static PartShape Marks(Cavity vessel, double height, double usuallyApart, double usualReach, Func<double, double, double, Stroke> mark)
     {
         double size = Math.Clamp(vessel.HalfAt(height) / Narrow, 1, 2);
         double apart = usuallyApart * size;
+        double reach = usualReach * size;
         var marks = new List<Stroke>();
         int row = 0;
         for (double y = vessel.Bottom + (apart * 0.55); y < height; y += apart * 0.8, row++)
         {
-            double room = Math.Min(vessel.HalfAt(y), vessel.HalfAt(y - 1)) - OffWall;
-            marks.AddRange(Places(room, apart, row % 2 == 0).Select(x => mark(x, y, size)));
+            double room = new[] { y - reach, y, y + reach }.Min(vessel.HalfAt) - reach - MarkOffWall;
+            marks.AddRange(Places(room, apart, row % 2 == 0).Select(x => mark(x, y, reach)));
         }
 
         if (marks.Count == 0)
         {
-            marks.Add(mark(0, vessel.Bottom + (2 * apart), size));
+            marks.Add(mark(0, vessel.Bottom + (2 * apart), reach));
         }
 
         return Filling(vessel, marks, height, vessel.Bottom);

@@ -2,6 +2,7 @@ using Calx.Chemistry.Amounts;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Measurement.Weighing;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Chemistry.Amounts;
@@ -73,7 +74,7 @@ public class EmpiricalFormulaTests
     [Fact]
     public void Probabilities_add_up_to_one_and_do_not_depend_on_the_unit_or_the_order() =>
         Gen.Select(Gen.Double[0.05, 3], Gen.Double[0.05, 3], Gen.Double[0.05, 3], Gen.Double[0.005, 0.3], Gen.Double[0.001, 1000])
-            .Sample(
+            .Always(
                 (a, b, c, relative, scale) =>
                 {
                     double[] masses = [a, b, c];
@@ -87,8 +88,7 @@ public class EmpiricalFormulaTests
                     Assert.Equal(plain.NoneOfThese, turned.NoneOfThese, 1e-2);
                     Assert.Equal(plain.Candidates[0].Probability, turned.Candidates[0].Probability, 1e-2);
                 },
-                iter: 25,
-                seed: "0000KOIPe009");
+                iter: 25);
 
     [Fact]
     public void Likelihood_ratios_do_not_depend_on_the_prior()

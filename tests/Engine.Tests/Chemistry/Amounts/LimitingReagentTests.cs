@@ -1,5 +1,6 @@
 using Calx.Chemistry.Amounts;
 using Calx.Measurement.Uncertainty;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Chemistry.Amounts;
@@ -58,7 +59,7 @@ public class LimitingReagentTests
     {
         var reaction = new Reaction(
             [Reactions.Part("A", 1, 1), Reactions.Part("B", 1, 1), Reactions.Part("D", 1, 1)], [Reactions.Part("C", 1, 3)]);
-        Gen.Double[0.01, 0.3].Sample(
+        Gen.Double[0.01, 0.3].Always(
             u =>
             {
                 var tie = Assert.IsType<LimitingReagentResult.Tie>(LimitingReagent.Find(
@@ -66,8 +67,7 @@ public class LimitingReagentTests
                 Assert.Equal(1, tie.Reagents.Sum(one => one.ProbabilityLimiting), 12);
                 Assert.All(tie.Reagents, one => Assert.Equal(1 / 3.0, one.ProbabilityLimiting, 0.005));
             },
-            iter: 5,
-            seed: "0000KOIPe00a");
+            iter: 5);
     }
 
     [Fact]

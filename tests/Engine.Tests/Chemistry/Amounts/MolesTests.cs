@@ -3,6 +3,7 @@ using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Chemistry.Amounts;
@@ -22,7 +23,7 @@ public class MolesTests
         decimals);
 
     [Fact]
-    public void Mass_from_moles_from_mass_is_the_mass_with_its_own_uncertainty() => Gen.Double[0.01, 100].Sample(
+    public void Mass_from_moles_from_mass_is_the_mass_with_its_own_uncertainty() => Gen.Double[0.01, 100].Always(
         grams =>
         {
             Formula sulfate = Read("CuSO4·5H2O");
@@ -32,8 +33,7 @@ public class MolesTests
             Assert.Equal(grams, back.Value, 1e-12 * grams);
             Assert.Equal(0.01, back.StandardUncertainty, 1e-9);
         },
-        iter: 100,
-        seed: "0000KOIPe00b");
+        iter: 100);
 
     [Fact]
     public void Amount_of_an_element_without_atomic_weight_is_a_fault() => Assert.False(

@@ -1,4 +1,5 @@
 using Calx.Measurement.Distributions;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Distributions;
@@ -36,7 +37,7 @@ public sealed class PertTests
     [Fact]
     public void Quick_quantiles_are_the_law_s_own()
     {
-        Estimates.Sample(
+        Estimates.Always(
             e =>
             {
                 var law = new Pert(e.Least, e.Likely, e.Most);
@@ -52,8 +53,7 @@ public sealed class PertTests
                     Assert.Equal(law.Quantile(tail), law.QuickQuantile(tail), 3e-3 * range);
                 }
             },
-            iter: 30,
-            seed: "0000000000001");
+            iter: 30);
     }
 
     [Fact]

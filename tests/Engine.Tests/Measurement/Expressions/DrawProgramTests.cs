@@ -1,4 +1,5 @@
 using Calx.Measurement.Expressions;
+using Calx.Tests;
 using CsCheck;
 using static Calx.Engine.Tests.Measurement.Expressions.ExpressionParserTests;
 
@@ -8,7 +9,7 @@ public class DrawProgramTests
 {
     [Fact]
     public void Blocks_agree_with_single_evaluation_to_the_last_bit_where_no_logarithm_or_exponential_stands()
-        => Gen.Select(RandomExpressions.Any, Gen.Double[0.5, 2].Array[3].Array[1, 20]).Sample((tree, draws) =>
+        => Gen.Select(RandomExpressions.Any, Gen.Double[0.5, 2].Array[3].Array[1, 20]).Always((tree, draws) =>
         {
             if (!tree.Nodes.Any(IsTranscendental)
                 && Array.TrueForAll(draws, draw => ExpressionTests.ValueOrNull(tree, draw) is not null))
@@ -20,7 +21,7 @@ public class DrawProgramTests
 
     [Fact]
     public void Blocks_agree_with_single_evaluation_to_11_digits_for_smooth_formulas()
-        => Gen.Select(RandomExpressions.Tame, Gen.Double[0.5, 2].Array[3].Array[1, 20]).Sample((tree, draws) =>
+        => Gen.Select(RandomExpressions.Tame, Gen.Double[0.5, 2].Array[3].Array[1, 20]).Always((tree, draws) =>
         {
             double[] values = Run(tree, draws);
             for (int i = 0; i < values.Length; i++)

@@ -1,4 +1,5 @@
 using Calx.Measurement.Numbers;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Numbers;
@@ -17,7 +18,7 @@ public class SlipsTests
 
     [Fact]
     public void The_count_is_the_same_both_ways_and_never_more_than_the_longer_word() =>
-        Gen.Select(Gen.String[Gen.Char["abAB1"], 0, 9], Gen.String[Gen.Char["abAB1"], 0, 9]).Sample((a, b) =>
+        Gen.Select(Gen.String[Gen.Char["abAB1"], 0, 9], Gen.String[Gen.Char["abAB1"], 0, 9]).Always((a, b) =>
         {
             int slips = Slips.Between(a, b);
             Assert.Equal(slips, Slips.Between(b, a));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.Measurement.Weighing;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Weighing;
@@ -31,14 +32,13 @@ public class AirDensityTests
     [Fact]
     public void Simplified_formula_agrees_with_the_full_one_within_its_stated_uncertainty() =>
         // OIML R 111-1:2004, E.3: relative uncertainty 2e-4 in this range (from memory); three times that allowed.
-        Gen.Select(Gen.Double[10, 30], Gen.Double[90_000, 110_000], Gen.Double[0, 0.8]).Sample(
+        Gen.Select(Gen.Double[10, 30], Gen.Double[90_000, 110_000], Gen.Double[0, 0.8]).Always(
             (t, p, h) =>
             {
                 var air = new AirState(t, p, h);
                 Assert.Equal(1, AirDensity.Simplified(air) / AirDensity.Cipm2007(air), 3 * 2e-4);
             },
-            iter: 500,
-            seed: "0000KOIPe005");
+            iter: 500);
 
     [Fact]
     public void Air_of_a_full_classroom_is_hardly_denser_for_its_carbon_dioxide()

@@ -1,5 +1,6 @@
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Weighing;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Weighing;
@@ -113,7 +114,7 @@ public class BalanceTests
 
     [Fact]
     public void What_is_displayed_can_always_be_shown_and_is_the_likeliest_number() =>
-        Gen.Select(Gen.Int[0, Resolutions.Length - 1], Gen.Double[-50, 200]).Sample(
+        Gen.Select(Gen.Int[0, Resolutions.Length - 1], Gen.Double[-50, 200]).Always(
             (which, mass) =>
             {
                 double resolution = Resolutions[which];
@@ -124,12 +125,11 @@ public class BalanceTests
                 // Equal where the mass lies half way, but for rounding.
                 Assert.True(balance.LogProbabilityOfDigits(shown, mass) > balance.LogProbabilityOfDigits(next, mass) - 1e-9);
             },
-            iter: 500,
-            seed: "0000KOIPe003");
+            iter: 500);
 
     [Fact]
     public void Log_probability_is_the_log_of_the_probability_where_that_is_a_number() =>
-        Gen.Double[29.9, 30.5].Sample(
+        Gen.Double[29.9, 30.5].Always(
             mass =>
             {
                 var balance = new Balance(0.01);
@@ -138,8 +138,7 @@ public class BalanceTests
                 Assert.InRange(log, -1200, 0);
                 Assert.True(probability == 0 ? log < -744 : Math.Abs(Math.Log(probability) - log) < 1e-9 || log < -708);
             },
-            iter: 500,
-            seed: "0000KOIPe004");
+            iter: 500);
 
     private static WrittenNumber Written(string text) =>
         WrittenNumber.TryParse(text, out WrittenNumber number) ? number : throw new ArgumentException(text, nameof(text));

@@ -1,4 +1,5 @@
 using Calx.Measurement.Weighing;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Weighing;
@@ -9,7 +10,7 @@ public class CoolingTests
 
     [Fact]
     public void With_one_time_constant_the_cooling_is_exponential() =>
-        Gen.Select(Gen.Double[60, 900], Gen.Double[5, 700], Gen.Double[0, 40]).Sample(
+        Gen.Select(Gen.Double[60, 900], Gen.Double[5, 700], Gen.Double[0, 40]).Always(
             (tau, excess, minutes) =>
             {
                 var law = new CoolingLaw.Fixed(tau);
@@ -17,20 +18,18 @@ public class CoolingTests
                 Assert.Equal(1, Cooling.ExcessAfter(law, excess, minutes) / expected, 1e-10);
                 Assert.Equal(minutes, Cooling.MinutesBetween(law, excess, expected), 1e-9);
             },
-            iter: 200,
-            seed: "0000KOIPe007");
+            iter: 200);
 
     [Fact]
     public void Stepping_the_equation_forward_agrees_with_the_time_integral() =>
-        Gen.Select(Gen.Double[10, 60], Gen.Double[0, 0.4], Gen.Double[30, 800], Gen.Double[0.1, 60]).Sample(
+        Gen.Select(Gen.Double[10, 60], Gen.Double[0, 0.4], Gen.Double[30, 800], Gen.Double[0.1, 60]).Always(
             (mass, blocked, excess, minutes) =>
             {
                 var law = CoolingLaw.StillAir.LiddedCrucible(mass, blocked);
                 double left = Cooling.ExcessAfter(law, excess, minutes, Room);
                 Assert.Equal(minutes, Cooling.MinutesBetween(law, excess, left, Room), 1e-6 * minutes);
             },
-            iter: 200,
-            seed: "0000KOIPe008");
+            iter: 200);
 
     // Heat transfer by convection and radiation as tabulated for porcelain of 55 cm2 at 22 degrees: computed with
     // another program from the same textbook law; rounded to two figures there.

@@ -1,4 +1,5 @@
 using Calx.Practicals.Clock;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Practicals.Clock;
@@ -9,7 +10,7 @@ public sealed class EventQueueTests
     [Fact]
     public void Events_come_by_minute_then_priority_then_the_order_in_which_they_were_put_in()
     {
-        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 1]).Array[1, 60].Sample(
+        Gen.Select(Gen.Int[0, 5], Gen.Int[0, 1]).Array[1, 60].Always(
             events =>
             {
                 var queue = new EventQueue(1);
@@ -22,8 +23,7 @@ public sealed class EventQueueTests
                 Assert.Equal(expected, Enumerable.Range(0, events.Length).Select(_ => queue.Next().Person));
                 Assert.Equal(0, queue.Count);
             },
-            iter: 500,
-            seed: "0000000000001");
+            iter: 500);
     }
 
     [Fact]

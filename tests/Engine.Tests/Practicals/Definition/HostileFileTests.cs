@@ -1,5 +1,6 @@
 using System.Text;
 using Calx.Practicals.Definition;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Practicals.Definition;
@@ -98,19 +99,17 @@ public sealed class HostileFileTests
             from id in Gen.OneOf(BuiltInPracticals.Ids.ToArray())
             from changes in Gen.Select(Gen.Int[0, 3], Gen.Int[0, 300], Gen.Int[0, 120], Gen.String[Odd, 0, 4]).Array[1, 3]
             select changes.Aggregate(Files.Text(id), (text, c) => Mutate(text, c.Item1, c.Item2, c.Item3, c.Item4));
-        mutated.Sample(
+        mutated.Always(
             text =>
             {
                 PracticalReading reading = PracticalReader.Read(text, "f.yaml");
                 int lines = text.Count(c => c == '\n') + 1;
                 (int, int)[] places = [.. reading.Faults.Select(f => (f.Line, f.Column))];
-                return reading.Practical is null == places.Length > 0
-                    && places.SequenceEqual(places.Order())
-                    && places.All(p => p.Item1 >= 1 && p.Item1 <= lines + 1);
+                Assert.Equal(reading.Practical is null, places.Length > 0);
+                Assert.Equal(places.Order(), places);
+                Assert.All(places, p => Assert.InRange(p.Item1, 1, lines + 1));
             },
-            iter: 400,
-            threads: 1,
-            seed: "0000KOIPopg3");
+            iter: 400);
     }
 
     private static readonly Gen<char> Odd = Gen.Char["{}[],:#&*!|>'\"%@`-?0aé1 \t\n.~\u00A0\uD83D"];

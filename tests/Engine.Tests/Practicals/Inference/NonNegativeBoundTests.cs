@@ -1,4 +1,5 @@
 using Calx.Practicals.Inference;
+using Calx.Tests;
 using CsCheck;
 
 namespace Calx.Engine.Tests.Practicals.Inference;
@@ -25,7 +26,7 @@ public class NonNegativeBoundTests
 
     [Fact]
     public void It_is_never_negative_and_rises_with_what_was_measured() =>
-        Gen.Select(Gen.Double[-29, 29], Gen.Double[0.01, 2], Gen.Double[0, 1]).Sample((x, u, step) =>
+        Gen.Select(Gen.Double[-29, 29], Gen.Double[0.01, 2], Gen.Double[0, 1]).Always((x, u, step) =>
         {
             double lower = NonNegativeBound.Upper(x * u, u, 0.95);
             double higher = NonNegativeBound.Upper((x + step) * u, u, 0.95);
