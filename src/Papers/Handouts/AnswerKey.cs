@@ -30,6 +30,7 @@ public static class AnswerKey
             new PaperBlock.Paragraph(
                 "‘Most groups’: 95 of 100 lie there, those among them in which something went wrong. A value outside is looked at, not marked wrong. A difference keeps the decimals of the balance; a product or quotient has the figures of its least certain factor, and is rounded once, at the end.",
                 ParagraphLook.Small),
+            .. KeyWrongAnswers.Of(setting),
             .. Questions(practical),
             new PaperBlock.Paragraph(Phrase.Bold(string.Create(CultureInfo.InvariantCulture, $"{marks} marks in all."))),
         ];

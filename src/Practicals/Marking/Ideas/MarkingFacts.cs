@@ -1,0 +1,55 @@
+using Calx.Measurement.Expressions;
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Marking.Ideas;
+
+/// <summary>What a wrong working may take from the rest of the practical: other masses, other substances, earlier weighings.</summary>
+internal sealed class MarkingFacts
+{
+    /// <summary>Ends the name under which the weighing before the last of a repeated reading is called.</summary>
+    private const string EarlierEnding = "_earlier";
+
+    public MarkingFacts(Practical practical)
+    {
+        Readings = practical.Readings.ToDictionary(r => r.Id, StringComparer.Ordinal);
+        Differences =
+        [
+            .. practical.Answers.Select(a => a.Formula).Concat(practical.Quantities.Select(q => q.Formula)).SelectMany(f => f.Nodes)
+                .Where(IsDifference).Distinct(),
+        ];
+        Answers = practical.Answers;
+        Formulas =
+        [
+            .. practical.Materials.Select(m => m.Formula?.ToString()).OfType<string>()
+                .Concat(practical.Answers.SelectMany(a => a.Formula.MolarMasses)).Distinct(StringComparer.Ordinal),
+        ];
+    }
+
+    /// <summary>The practical's readings by id.</summary>
+    public IReadOnlyDictionary<string, ReadingDefinition> Readings { get; }
+
+    /// <summary>The answers asked for; a formula may use earlier ones by name.</summary>
+    public IReadOnlyList<AnswerDefinition> Answers { get; }
+
+    /// <summary>All differences of two readings that anything in the practical asks for.</summary>
+    public IReadOnlyList<Expression> Differences { get; }
+
+    /// <summary>The formulas of its substances.</summary>
+    public IReadOnlyList<string> Formulas { get; }
+
+    /// <summary>The name of the weighing before the last of a repeated reading.</summary>
+    public static string Earlier(string reading) => reading + EarlierEnding;
+
+    /// <summary>Whether a node is one reading less another.</summary>
+    public bool IsDifference(Expression node) => node is BinaryOperation
+    {
+        Operator: Operator.Subtract, Left: NameTerm left, Right: NameTerm right,
+    } && Readings.ContainsKey(left.Name) && Readings.ContainsKey(right.Name);
+
+    /// <summary>A formula with the formulas of earlier answers in place of their names, down to the readings.</summary>
+    public Expression Expanded(Expression formula) =>
+        Answers.Reverse().Aggregate(formula, (tree, answer) => tree.Substitute(answer.Id, answer.Formula));
+
+    /// <summary>Whether a node turns a mass into moles: something divided by a molar mass.</summary>
+    public static bool IsMoleStep(Expression node) => node is BinaryOperation { Operator: Operator.Divide, Right: MolarMassTerm };
+}

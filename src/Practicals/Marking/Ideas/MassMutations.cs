@@ -1,0 +1,63 @@
+using Calx.Measurement.Expressions;
+
+namespace Calx.Practicals.Marking.Ideas;
+
+/// <summary>The mass of something else, a weighing of another time, another whole.</summary>
+internal static class MassMutations
+{
+    public static IEnumerable<Mutation> Of(Expression tree, MarkingFacts facts) =>
+    [
+        .. tree.Nodes.Where(facts.IsDifference).SelectMany(node => OtherMass(tree, node, facts)),
+        .. tree.Nodes.OfType<NameTerm>().SelectMany(node => OtherAnswer(tree, node, facts)),
+        .. tree.Nodes.OfType<BinaryOperation>().Where(n => n.Operator == Operator.Divide).SelectMany(quotient => OtherWhole(tree, quotient)),
+        .. tree.Names.Where(facts.Readings.ContainsKey).Where(name => facts.Readings[name].Repeats > 1).Select(name =>
+            new Mutation(tree.Substitute(name, new NameTerm(MarkingFacts.Earlier(name))), KnownIdeas.EarlierWeighing)),
+        .. tree.Nodes.Where(facts.IsDifference).Where(node => IsTemperature((BinaryOperation)node, facts)).Select(node =>
+            new Mutation(tree.Replace(node, new BinaryOperation(Operator.Add, node, new NumberTerm(273))), KnownIdeas.KelvinAdded)),
+    ];
+
+    private static IEnumerable<Mutation> OtherMass(Expression tree, Expression node, MarkingFacts facts)
+    {
+        string unit = Unit(node, facts);
+        Idea idea = IdeaOf(tree, node);
+        return facts.Differences.Where(d => !d.Equals(node) && Unit(d, facts) == unit).Select(other => new Mutation(tree.Replace(node, other), idea));
+    }
+
+    /// <summary>An earlier answer of the same unit, or a mass that nobody asked for.</summary>
+    private static IEnumerable<Mutation> OtherAnswer(Expression tree, NameTerm node, MarkingFacts facts)
+    {
+        if (facts.Answers.FirstOrDefault(a => a.Id == node.Name) is not { } answer)
+        {
+            return [];
+        }
+
+        Idea idea = IdeaOf(tree, node);
+        IEnumerable<Expression> others =
+        [
+            .. facts.Answers.TakeWhile(a => !tree.Equals(a.Formula)).Where(a => a != answer && a.Unit == answer.Unit).Select(a => new NameTerm(a.Id)),
+            .. facts.Differences.Where(d => Unit(d, facts) == answer.Unit && facts.Answers.All(a => !a.Formula.Equals(d))),
+        ];
+        return others.Select(other => new Mutation(tree.Replace(node, other), idea));
+    }
+
+    private static Idea IdeaOf(Expression tree, Expression node) =>
+        tree.Nodes.OfType<BinaryOperation>().Any(n => n.Operator == Operator.Divide && ReferenceEquals(n.Right, node) && n.Left.MolarMasses.Count == 0)
+            ? KnownIdeas.WrongDenominator
+            : KnownIdeas.WrongMass;
+
+    /// <summary>A deviation taken as a share of the value found, instead of the accepted one: the difference above is made of both.</summary>
+    private static IEnumerable<Mutation> OtherWhole(Expression tree, BinaryOperation quotient)
+    {
+        BinaryOperation? deviation = quotient.Left.Nodes.OfType<BinaryOperation>()
+            .FirstOrDefault(n => n.Operator == Operator.Subtract && (n.Left.Equals(quotient.Right) || n.Right.Equals(quotient.Right)));
+        if (deviation is not null)
+        {
+            Expression other = deviation.Left.Equals(quotient.Right) ? deviation.Right : deviation.Left;
+            yield return new Mutation(tree.Replace(quotient.Right, other), KnownIdeas.WrongDenominator);
+        }
+    }
+
+    private static bool IsTemperature(BinaryOperation difference, MarkingFacts facts) => Unit(difference, facts) is "°C" or "K";
+
+    private static string Unit(Expression difference, MarkingFacts facts) => facts.Readings[difference.Names[0]].Unit;
+}

@@ -1,0 +1,34 @@
+namespace Calx.Practicals.Marking.Written;
+
+/// <summary>What a student wrote as a number. The cases are here, and no others.</summary>
+public abstract record AnswerText
+{
+    private AnswerText()
+    {
+    }
+
+    /// <summary>Nothing, or a dash.</summary>
+    public sealed record Nothing : AnswerText;
+
+    /// <summary>A number.</summary>
+    /// <param name="Value">Its value; a ratio <c>a : b</c> is a for each b, a percentage is the number before its sign.</param>
+    /// <param name="HalfWidth">Half of one in the last place written: the value before rounding lay so near. 0 for a fraction.</param>
+    /// <param name="Figures">Significant figures written; of a ratio those of its coarser side, a lone 1 left out.</param>
+    /// <param name="Decimals">Decimals written, or null where a power of ten, fraction or ratio has none of its own.</param>
+    /// <param name="Unit">What stands behind the number, without blanks around; empty for nothing.</param>
+    /// <param name="Form">How it is written.</param>
+    public sealed record Number(double Value, double HalfWidth, int Figures, int? Decimals, string Unit, AnswerForm Form) : AnswerText
+    {
+        /// <summary>Whether a value, rounded as this was, could be written so.</summary>
+        public bool CouldBe(double value) => Math.Abs(value - Value) <= (HalfWidth * (1 + 1e-9)) + (1e-9 * Math.Abs(Value));
+    }
+
+    /// <summary>Something that is no number.</summary>
+    /// <param name="Reason">Why, for people.</param>
+    public sealed record Unreadable(string Reason) : AnswerText;
+
+    /// <summary>Reads what a student wrote: <c>0.24</c>, <c>0,24</c>, <c>0.24 g</c>, <c>24 %</c>, <c>9.9e-3</c>, <c>9.9 x 10^-3</c>,
+    /// <c>9.9 × 10⁻³</c>, <c>7/8</c>, <c>1.1:1</c>, <c>1 : 1.13</c>.</summary>
+    /// <param name="text">At most <see cref="AnswerReader.LongestText"/> characters.</param>
+    public static AnswerText Read(string? text) => AnswerReader.Read(text ?? string.Empty);
+}
