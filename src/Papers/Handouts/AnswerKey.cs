@@ -42,22 +42,17 @@ public static class AnswerKey
         PlanSettings plan = setting.Plan.Settings;
         int decimals = plan.Balances[0].Decimals;
         string Name(string id) => ReadingNames.Of(plan.Practical, id, plan.Practical.Reading(id).Repeats > 1 ? plan.Heatings : 1);
+        KeyValuePair<string, double>[] readings = [.. ExpectedAnswers.ReadingsOf(setting.Plan)];
         return new PaperTable(
-            [new("Reading", 4), new("As an example", 1.4, true)],
-            [
-                .. ExpectedAnswers.ReadingsOf(setting.Plan).Select(r => (PaperCell[])
-                [
-                    new PaperCell(Sentences.Heading(Name(r.Key), plan.Practical.Reading(r.Key).Unit), IsHeading: true),
-                    r.Value.ToString($"F{decimals}", CultureInfo.InvariantCulture),
-                ]),
-            ]);
+            [.. readings.Select(r => new PaperColumn(Sentences.Heading(Name(r.Key), plan.Practical.Reading(r.Key).Unit), 1))],
+            [[.. readings.Select(r => new PaperCell(r.Value.ToString($"F{decimals}", CultureInfo.InvariantCulture)))]]);
     }
 
     private static PaperTable Worked(PaperSetting setting, IReadOnlyList<ExpectedAnswer> answers)
     {
         int decimals = setting.Plan.Settings.Balances[0].Decimals;
         return new PaperTable(
-            [new("Answer", 3), new("How", 4), new("Value", 1.2, true), new("Most groups", 1.8, true), new("Marks", 0.8, true)],
+            [new("Answer", 3.1), new("How", 4.3), new("Value", 1, true), new("Most groups", 1.9, true), new("Marks", 0.7, true)],
             [
                 .. answers.Select(a => (PaperCell[])
                 [

@@ -11,37 +11,37 @@ namespace Calx.Papers.Handouts;
 internal static class KeyWrongAnswers
 {
     /// <summary>So many rows leave the key on one side.</summary>
-    private const int MostRows = 9;
-    private const int MostOfLast = 6;
+    private const int MostRows = 6;
+    private const int MostOfMain = 4;
 
     /// <summary>Ideas named beside one value; rarer ones are left to the marking.</summary>
-    private const int MostIdeas = 3;
+    private const int MostIdeas = 2;
 
     public static IEnumerable<PaperBlock> Of(PaperSetting setting)
     {
-        UsualWrongAnswer[] all = [.. UsualWrongAnswers.Of(setting.Practical, ExpectedAnswers.ReadingsOf(setting.Plan), AtomicWeights.Iupac2024, MostOfLast)];
+        UsualWrongAnswer[] all = [.. UsualWrongAnswers.Of(setting.Practical, ExpectedAnswers.ReadingsOf(setting.Plan), AtomicWeights.Iupac2024, MostOfMain)];
         if (all.Length == 0)
         {
             return [];
         }
 
-        // The last answer is where most that went wrong before shows; of each earlier one the most usual.
-        string last = all[^1].Answer.Id;
+        // The main answer is where most that went wrong before shows; of the others the most usual of each.
+        string? main = UsualWrongAnswers.Main(setting.Practical)?.Id;
         UsualWrongAnswer[] shown =
         [
-            .. all.Where(w => w.Answer.Id != last).GroupBy(w => w.Answer.Id).Select(g => g.First()).Take(MostRows - MostOfLast),
-            .. all.Where(w => w.Answer.Id == last),
+            .. all.Where(w => w.Answer.Id != main).GroupBy(w => w.Answer.Id).Select(g => g.First()).Take(MostRows - MostOfMain),
+            .. all.Where(w => w.Answer.Id == main),
         ];
         int decimals = setting.Plan.Settings.Balances[0].Decimals;
         return
         [
             new PaperBlock.Heading("Usual wrong answers, from the same readings"),
             new PaperBlock.Table(new PaperTable(
-                [new("Answer", 2.6), new("Value", 1, true), new("What it may reveal", 6)],
+                [new("Asked for", 3.2), new("Value", 0.9, true), new("What it may reveal", 6.4)],
                 [
-                    .. shown.Select(w => (PaperCell[])
+                    .. shown.Select((w, i) => (PaperCell[])
                     [
-                        new PaperCell(Text.Capital(w.Answer.Label), IsHeading: true),
+                        new PaperCell(i > 0 && shown[i - 1].Answer == w.Answer ? string.Empty : Text.Capital(w.Answer.Label), IsHeading: true),
                         Number(w, decimals),
                         Text.Capital(string.Join("; or ", w.Ideas.Take(MostIdeas).Select(i => i.Label))),
                     ]),

@@ -8,8 +8,9 @@ internal static class Text
     /// <summary>The text with every character that means something to HTML as a reference.</summary>
     public static string Of(string text) => WebUtility.HtmlEncode(text);
 
-    /// <summary>With a capital at the beginning; no markup is made of it.</summary>
-    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+    /// <summary>With a capital at the beginning; no markup is made of it. A symbol, one letter by itself, stays as it is: <c>x in CuSO4·xH2O</c>.</summary>
+    public static string Capital(string text) =>
+        text.Length == 0 || (text[0] != 'a' && (text.Length == 1 || text[1] == ' ')) ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A sentence, in which a number keeps its unit on the same line.</summary>
     public static string OfSentence(string sentence) => Of(sentence

@@ -51,6 +51,16 @@ public static class UsualWrongAnswers
         return all;
     }
 
+    /// <summary>The answer that the others lead up to: of those that no other uses the one with most molar masses in its working, the first of equals.</summary>
+    /// <returns>Null for a practical without answers.</returns>
+    public static AnswerDefinition? Main(Practical practical)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        var facts = new MarkingFacts(practical);
+        return practical.Answers.Where(answer => practical.Answers.All(a => !a.Formula.Names.Contains(answer.Id)))
+            .MaxBy(answer => facts.Expanded(answer.Formula).MolarMasses.Count);
+    }
+
     private static IEnumerable<UsualWrongAnswer> Together(AnswerDefinition answer, VariantSet variants, double[] values, double right)
     {
         List<List<Variant>> alike = [];
@@ -71,13 +81,13 @@ public static class UsualWrongAnswers
             .Select(g => new UsualWrongAnswer(answer, values[g[0].Place], [.. g.SelectMany(v => v.Ideas).Distinct()]));
     }
 
-    /// <summary>No student offers a number out of all proportion unasked, and a slip of the decimal point needs no explanation.</summary>
+    /// <summary>A number out of all proportion, or with the wrong sign, is noticed without a list, and a slip of the decimal point needs no explanation.</summary>
     private static bool IsWorthShowing(double value, double right)
     {
         const double Beyond = 1000;
-        double ratio = Math.Abs(value / right);
+        double ratio = value / right;
         return double.IsFinite(ratio) && ratio is > 1 / Beyond and < Beyond && !Same(value, right)
-            && !(Math.Abs(Math.Log10(ratio) - Math.Round(Math.Log10(ratio))) < 1e-9 && Math.Abs(Math.Log10(ratio)) > 0.5);
+            && Math.Abs(Math.Log10(ratio) - Math.Round(Math.Log10(ratio))) > 1e-9;
     }
 
     private static bool Same(double one, double other) => Math.Abs(one - other) <= Alike * Math.Max(Math.Abs(one), Math.Abs(other));

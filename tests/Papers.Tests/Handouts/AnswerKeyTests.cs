@@ -14,7 +14,7 @@ public sealed class AnswerKeyTests
     public void Worked_values_follow_from_the_readings_above_them()
     {
         Paper key = AnswerKey.Of(StudentSheetTests.Setting(Planned.Magnesium(12)));
-        double[] read = [.. Table(key, "Reading").Rows.Select(r => Number(r[1].Text.Text))];
+        double[] read = Readings(key);
         Assert.Equal(3, read.Length);
         PaperTable worked = Table(key, "Answer");
         double magnesium = Math.Round(read[1] - read[0], 2), oxygen = Math.Round(read[2] - read[1], 2);
@@ -41,6 +41,24 @@ public sealed class AnswerKeyTests
         PaperTable worked = Table(AnswerKey.Of(StudentSheetTests.Setting(Planned.WithoutEmpty)), "Answer");
         Assert.Equal(["Mass of oxygen\u00a0/\u00a0g", "Moles of oxygen atoms\u00a0/\u00a0mol"], worked.Rows.Select(r => r[0].Text.Text));
     }
+
+    /// <summary>Worked by hand from the readings of the key: masses compared instead of moles; the ratio upside down; O2 counted as O.</summary>
+    [Fact]
+    public void The_usual_wrong_answers_follow_from_the_same_readings()
+    {
+        Paper key = AnswerKey.Of(StudentSheetTests.Setting(Planned.Magnesium(12)));
+        double[] read = Readings(key);
+        double magnesium = read[1] - read[0], oxygen = read[2] - read[1], ratio = magnesium / 24.305 / (oxygen / 15.999);
+        (double Value, string Reveals)[] said = [.. Table(key, "Asked for").Rows.Select(r => (Number(r[1].Text.Text), r[2].Text.Text))];
+        void Says(double value, string words) => Assert.Contains(said, s => Math.Abs(s.Value - value) <= 0.006 * value && s.Reveals.Contains(words, StringComparison.OrdinalIgnoreCase));
+        Says(magnesium / oxygen, "masses were compared instead of moles");
+        Says(1 / ratio, "upside down");
+        Says(2 * ratio, "molar mass of the molecule");
+        Says(read[1], "vessel was not taken away");
+        Assert.DoesNotContain(said, s => Math.Abs(s.Value - ratio) < 0.004 * ratio);
+    }
+
+    private static double[] Readings(Paper key) => [.. Table(key, "Mass of empty crucible and lid\u00a0/\u00a0g").Rows.Single().Select(c => Number(c.Text.Text))];
 
     private static PaperTable Table(Paper paper, string first) =>
         Written.Blocks(paper.Content).OfType<PaperBlock.Table>().Select(t => t.Content).Single(t => t.Columns[0].Heading.Text == first);

@@ -73,7 +73,7 @@ public static class KnownIdeas
 
     /// <summary>Twice or half of what the equation says.</summary>
     public static Idea CoefficientMisplaced { get; } = new(
-        "coefficient-misplaced", "a number of the equation was used where it does not belong: the value is twice or half of what it should be", "For one mole of the first substance, how many moles of the second?", 0.07);
+        "coefficient-misplaced", "a number of the equation was misused: it is twice or half of what it should be", "For one mole of the first substance, how many moles of the second?", 0.07);
 
     /// <summary>The equation's number was not used.</summary>
     public static Idea CoefficientIgnored { get; } = new(
