@@ -3,7 +3,8 @@ using Calx.Measurement.Expressions;
 namespace Calx.Practicals.Definition;
 
 /// <summary>An answer that a student works out and is marked on.</summary>
-public sealed class AnswerDefinition(string id, string label, string unit, Expression formula, int marks, FilePosition at)
+public sealed class AnswerDefinition(
+    string id, string label, string unit, Expression formula, AnswerMarks marksFor, CarryPolicy carry, FilePosition at)
 {
     /// <summary>Its id, unique among the answers; later answers may use it.</summary>
     public string Id { get; } = id;
@@ -18,7 +19,13 @@ public sealed class AnswerDefinition(string id, string label, string unit, Expre
     public Expression Formula { get; } = formula;
 
     /// <summary>Marks for it, from 1.</summary>
-    public int Marks { get; } = marks;
+    public int Marks => MarksFor.Total;
+
+    /// <summary>What the marks are for.</summary>
+    public AnswerMarks MarksFor { get; } = marksFor;
+
+    /// <summary>Whether an earlier mistake is carried into it.</summary>
+    public CarryPolicy Carry { get; } = carry;
 
     /// <summary>Where it stands in the file.</summary>
     public FilePosition At { get; } = at;

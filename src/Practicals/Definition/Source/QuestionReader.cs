@@ -5,6 +5,12 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>Reads what is asked of the readings: quantities, conclusions and answers.</summary>
 internal sealed class QuestionReader(IdTables ids, FaultList faults)
 {
+    private static readonly Dictionary<string, CarryPolicy> Carries = new(StringComparer.Ordinal)
+    {
+        ["allowed"] = CarryPolicy.Allowed,
+        ["never"] = CarryPolicy.Never,
+    };
+
     private readonly FormulaReader formulas = new(faults);
 
     public IReadOnlyList<QuantityDefinition> Quantities(FileMap root) => root.Each("quantities", "a quantity", Quantity);
@@ -31,8 +37,21 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
             map.Text("label"),
             map.Text("unit"),
             formula,
-            map.Whole("marks", 1),
+            Marks(map),
+            map.Word("carry", Carries, CarryPolicy.Allowed),
             map.At);
+    }
+
+    /// <summary>A number is for the method; a map says how many are for what.</summary>
+    private static AnswerMarks Marks(FileMap map)
+    {
+        if (map.Find("marks") is not MapNode)
+        {
+            return new AnswerMarks(map.Whole("marks", 1), 0, 0, 0);
+        }
+
+        FileMap marks = map.Map("marks", "the marks of an answer")!;
+        return new AnswerMarks(marks.Whole("method", 1), marks.OptionalWhole("accuracy", 0), marks.OptionalWhole("unit", 0), marks.OptionalWhole("figures", 0));
     }
 
     private Expression Formula(FileMap map, params IdTable[] names)

@@ -10,6 +10,9 @@ namespace Calx.Practicals.Marking.Ideas;
 /// <param name="Rate">How often it lies behind a wrong value, among all values that are wrong; above 0, below 1.</param>
 public sealed record Idea(string Id, string Label, string Mend, double Rate)
 {
+    /// <summary>Whether it is about digits left out.</summary>
+    internal bool IsRounding => this == KnownIdeas.RoundedEarly || this == KnownIdeas.RoundedToWhole;
+
     /// <inheritdoc/>
     public override string ToString() => Id;
 }

@@ -21,39 +21,47 @@ internal sealed class IdeaSearch(VariantSet variants, MarkingFacts facts)
     /// <summary>Of those who round on the way; the rest keep the calculator's digits.</summary>
     private const double RoundsUnseen = 0.25;
 
-    private const int MostCandidates = 6;
-    private const double LeastProbability = 0.01;
+    /// <summary>Of those who come to a value with digits, so many write it down with next to none. Judgement.</summary>
+    private const double RoundsFar = 0.05;
 
     /// <summary>Looks.</summary>
     /// <param name="given">The wrong value.</param>
     /// <param name="names">Values at hand; not a number where there is none.</param>
     /// <param name="molarMasses">Molar masses by each set of atomic weights that may be used.</param>
-    public IdeaFindings Of(AnswerText.Number given, Func<string, double> names, IReadOnlyList<Func<string, double>> molarMasses)
+    public IdeaFindings Of(AnswerText.Number given, Func<string, double> names, IReadOnlyList<Func<string, double>> molarMasses) =>
+        IdeaFindings.Of(Weigh(given, names, molarMasses, 1), Unexplained(given, names, molarMasses[0]), found => TellApart(found, names, molarMasses[0]));
+
+    /// <summary>Everything that reproduces the value, with its weight; the weights of several searches may be put together.</summary>
+    /// <param name="given">The wrong value.</param>
+    /// <param name="names">Values at hand; not a number where there is none.</param>
+    /// <param name="molarMasses">Molar masses by each set of atomic weights that may be used.</param>
+    /// <param name="share">How probable it is that the student worked this way at all.</param>
+    public IReadOnlyList<WeighedIdea> Weigh(
+        AnswerText.Number given, Func<string, double> names, IReadOnlyList<Func<string, double>> molarMasses, double share)
     {
         double[][] values = [.. molarMasses.Select(m => Values(names, m))];
         double middle = Math.Abs(values[0][variants.RightPlace]);
-        var weights = new Dictionary<string, Found>(StringComparer.Ordinal);
+        var weights = new Dictionary<string, WeighedIdea>(StringComparer.Ordinal);
         double chance = 0;
         foreach (Variant variant in variants.Variants)
         {
             chance += Random(values[0][variant.Place], given.HalfWidth, middle);
-            double fit = values.Max(v => Fit(given, v[variant.Place], variant.Tree));
+            double fit = values.Max(v => Fit(given, v[variant.Place], variant));
             if (fit > 0)
             {
-                string key = string.Join('+', variant.Ideas.Select(i => i.Id).Order(StringComparer.Ordinal));
-                Found found = weights.GetValueOrDefault(key) ?? new Found(variant, values[0][variant.Place], Math.Min(1, chance));
-                weights[key] = found with { Weight = found.Weight + (variant.Prior * fit) };
+                string key = WeighedIdea.KeyOf(variant.Ideas);
+                WeighedIdea found = weights.GetValueOrDefault(key)
+                    ?? new WeighedIdea(variant.Ideas, variant.Formula, values[0][variant.Place], 0, Math.Min(1, chance), variant.Tree);
+                weights[key] = found with { Weight = found.Weight + (variant.Prior * fit * share) };
             }
         }
 
-        double other = SomethingElse * Random(given.Value, given.HalfWidth, middle);
-        double whole = other + weights.Values.Sum(f => f.Weight);
-        Found[] first = [.. weights.Values.OrderByDescending(f => f.Weight).Where(f => f.Weight >= LeastProbability * whole).Take(MostCandidates)];
-        return new IdeaFindings(
-            [.. first.Select(f => new IdeaCandidate(f.First.Ideas, f.First.Formula, f.Value, f.Weight / whole, f.Chance))],
-            whole == 0 ? 1 : other / whole,
-            TellApart(first, whole, names, molarMasses[0]));
+        return [.. weights.Values];
     }
+
+    /// <summary>The weight of 'something else'.</summary>
+    public double Unexplained(AnswerText.Number given, Func<string, double> names, Func<string, double> molarMass) =>
+        SomethingElse * Random(given.Value, given.HalfWidth, Math.Abs(Values(names, molarMass)[variants.RightPlace]));
 
     private double[] Values(Func<string, double> names, Func<string, double> molarMass)
     {
@@ -62,7 +70,7 @@ internal sealed class IdeaSearch(VariantSet variants, MarkingFacts facts)
         return values;
     }
 
-    private static double Fit(AnswerText.Number given, double value, Expression tree)
+    private static double Fit(AnswerText.Number given, double value, Variant variant)
     {
         if (!double.IsFinite(value))
         {
@@ -71,11 +79,12 @@ internal sealed class IdeaSearch(VariantSet variants, MarkingFacts facts)
 
         if (given.CouldBe(value))
         {
-            return 1;
+            bool stands = !given.IsCoarse || Math.Abs(value - given.Value) <= UnseenRounding * Math.Abs(value) || variant.Ideas.Any(i => i.IsRounding);
+            return stands ? 1 : RoundsFar;
         }
 
         bool near = Math.Abs(value - given.Value) <= given.HalfWidth + (UnseenRounding * Math.Abs(value));
-        return near && tree.Children.Any(c => c.MolarMasses.Count > 0) ? RoundsUnseen : 0;
+        return near && variant.Tree.Children.Any(c => c.MolarMasses.Count > 0) ? RoundsUnseen : 0;
     }
 
     /// <summary>The probability that a number of unknown origin lands within so much of a value.</summary>
@@ -91,20 +100,17 @@ internal sealed class IdeaSearch(VariantSet variants, MarkingFacts facts)
         return StandardNormal.Cumulative(high) - StandardNormal.Cumulative(low);
     }
 
-    /// <summary>The first earlier answer that the two leading candidates, where both may well be, come to with different values.</summary>
-    private string? TellApart(IReadOnlyList<Found> first, double whole, Func<string, double> names, Func<string, double> molarMass)
+    /// <summary>The first earlier answer that two candidates come to with different values, or null.</summary>
+    /// <param name="found">The two, by their formulas.</param>
+    /// <param name="names">Values at hand.</param>
+    /// <param name="molarMass">Molar masses.</param>
+    public string? TellApart((Expression One, Expression Other) found, Func<string, double> names, Func<string, double> molarMass)
     {
-        const double MayWellBe = 0.1;
         const double Differs = 0.005;
-        if (first.Count < 2 || first[1].Weight < MayWellBe * whole)
-        {
-            return null;
-        }
-
         return facts.Answers.FirstOrDefault(answer =>
         {
             Expression right = facts.Expanded(answer.Formula);
-            double? one = Intermediate(first[0].First.Tree, right, names, molarMass), other = Intermediate(first[1].First.Tree, right, names, molarMass);
+            double? one = Intermediate(found.One, right, names, molarMass), other = Intermediate(found.Other, right, names, molarMass);
             return one is double a && other is double b && Math.Abs(a - b) > Differs * Math.Max(Math.Abs(a), Math.Abs(b));
         })?.Id;
     }
@@ -160,6 +166,4 @@ internal sealed class IdeaSearch(VariantSet variants, MarkingFacts facts)
 
         return tree;
     }
-
-    private sealed record Found(Variant First, double Value, double Chance, double Weight = 0);
 }

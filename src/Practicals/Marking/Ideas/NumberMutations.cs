@@ -13,7 +13,8 @@ internal static class NumberMutations
 
     private static IEnumerable<Mutation> Coefficients(Expression tree)
     {
-        if (tree.MolarMasses.Count > 0)
+        // One substance by itself has no coefficient to mistake.
+        if (tree.MolarMasses.Count > 1)
         {
             yield return new Mutation(Times(2, tree), KnownIdeas.CoefficientMisplaced);
             yield return new Mutation(Times(0.5, tree), KnownIdeas.CoefficientMisplaced);

@@ -21,7 +21,14 @@ internal static partial class AnswerReader
 
     public static AnswerText Read(string text)
     {
-        string plain = Plain(text);
+        string whole = Plain(text);
+        int equals = whole.LastIndexOf('=');
+        AnswerText read = Number(equals < 0 ? whole : whole[(equals + 1)..].Trim());
+        return read is AnswerText.Number number && equals > 0 ? number with { Said = whole[..equals].Trim() } : read;
+    }
+
+    private static AnswerText Number(string plain)
+    {
         if (plain.Length == 0 || plain is "-" or "–" or "?")
         {
             return new AnswerText.Nothing();

@@ -3,6 +3,9 @@ namespace Calx.Practicals.Marking.Written;
 /// <summary>What a student wrote as a number. The cases are here, and no others.</summary>
 public abstract record AnswerText
 {
+    /// <summary>Half of one in the last place, as a share of the number, from which on it shows little. Judgement.</summary>
+    internal const double Coarse = 0.05;
+
     private AnswerText()
     {
     }
@@ -17,8 +20,17 @@ public abstract record AnswerText
     /// <param name="Decimals">Decimals written, or null where a power of ten, fraction or ratio has none of its own.</param>
     /// <param name="Unit">What stands behind the number, without blanks around; empty for nothing.</param>
     /// <param name="Form">How it is written.</param>
-    public sealed record Number(double Value, double HalfWidth, int Figures, int? Decimals, string Unit, AnswerForm Form) : AnswerText
+    /// <param name="Said">What stands before an equals sign, as in <c>O : Mg = 0.89 : 1</c>; empty for nothing.</param>
+    public sealed record Number(double Value, double HalfWidth, int Figures, int? Decimals, string Unit, AnswerForm Form, string Said = "") : AnswerText
     {
+        /// <summary>The same number in another unit, or as its reciprocal.</summary>
+        /// <param name="value">The value there.</param>
+        /// <param name="halfWidth">Its rounding there, at least 0.</param>
+        public Number As(double value, double halfWidth) => this with { Value = value, HalfWidth = halfWidth, Decimals = null };
+
+        /// <summary>Whether it is rounded so far that it shows little of how it was come by.</summary>
+        public bool IsCoarse => HalfWidth > Coarse * Math.Abs(Value);
+
         /// <summary>Whether a value, rounded as this was, could be written so.</summary>
         public bool CouldBe(double value) => Math.Abs(value - Value) <= (HalfWidth * (1 + 1e-9)) + (1e-9 * Math.Abs(Value));
     }
@@ -28,7 +40,8 @@ public abstract record AnswerText
     public sealed record Unreadable(string Reason) : AnswerText;
 
     /// <summary>Reads what a student wrote: <c>0.24</c>, <c>0,24</c>, <c>0.24 g</c>, <c>24 %</c>, <c>9.9e-3</c>, <c>9.9 x 10^-3</c>,
-    /// <c>9.9 × 10⁻³</c>, <c>7/8</c>, <c>1.1:1</c>, <c>1 : 1.13</c>.</summary>
+    /// <c>9.9 × 10⁻³</c>, <c>7/8</c>, <c>1.1:1</c>, <c>1 : 1.13</c>, each also
+    /// behind a name and an equals sign.</summary>
     /// <param name="text">At most <see cref="AnswerReader.LongestText"/> characters.</param>
     public static AnswerText Read(string? text) => AnswerReader.Read(text ?? string.Empty);
 }

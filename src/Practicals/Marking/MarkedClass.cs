@@ -1,0 +1,19 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Ideas;
+
+namespace Calx.Practicals.Marking;
+
+/// <summary>A class, marked.</summary>
+/// <param name="Works">Each student's, in the order they were given.</param>
+/// <param name="Ideas">How widespread each idea is, the most widespread first.</param>
+/// <param name="Questions">How each answer went, in the practical's order.</param>
+/// <param name="Groupings">Up to three groups for the first ten minutes of the next lesson; every student who handed something in is in one.</param>
+public sealed record MarkedClass(
+    IReadOnlyList<MarkedWork> Works, IReadOnlyList<IdeaShare> Ideas, IReadOnlyList<QuestionResult> Questions, IReadOnlyList<Grouping> Groupings)
+{
+    internal static MarkedClass Of(Practical practical, IReadOnlyList<MarkedWork> works)
+    {
+        IdeaShare[] ideas = [.. IdeaShare.Of(works)];
+        return new MarkedClass(works, ideas, [.. practical.Answers.Select(a => QuestionResult.Of(a, works))], Grouping.Of(works, ideas));
+    }
+}

@@ -1,0 +1,18 @@
+using Calx.Practicals.Definition;
+
+namespace Calx.Practicals.Marking;
+
+/// <summary>How one answer went in a class.</summary>
+/// <param name="Answer">What was asked for.</param>
+/// <param name="Answered">How many wrote something that can be read.</param>
+/// <param name="Accepted">How many of these were accepted, carried ones among them.</param>
+/// <param name="Carried">How many were accepted with an earlier mistake carried forward.</param>
+public sealed record QuestionResult(AnswerDefinition Answer, int Answered, int Accepted, int Carried)
+{
+    internal static QuestionResult Of(AnswerDefinition answer, IReadOnlyList<MarkedWork> works)
+    {
+        AnswerMark[] marks = [.. works.SelectMany(w => w.Answers).Where(m => m.Answer == answer)];
+        return new QuestionResult(
+            answer, marks.Count(m => m.IsAccepted || m.Verdict is Verdict.Wrong), marks.Count(m => m.IsAccepted), marks.Count(m => m.IsCarried));
+    }
+}

@@ -1,0 +1,33 @@
+using Calx.Measurement.Numbers;
+
+namespace Calx.Practicals.Marking;
+
+/// <summary>What one student hands in: the own readings and what was answered, as written.</summary>
+public sealed class StudentWork
+{
+    /// <summary>Takes them.</summary>
+    /// <param name="student">Name or number, as the teacher has it.</param>
+    /// <param name="readings">Readings in the order they were taken, by the reading's id; a repeated reading has several.</param>
+    /// <param name="answers">Answers as written, by the answer's id; what was left out may be missing or empty.</param>
+    /// <param name="row">Where it stands in the teacher's file, for faults; null elsewhere.</param>
+    public StudentWork(
+        string student, IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings, IReadOnlyDictionary<string, string> answers, int? row = null)
+    {
+        ArgumentException.ThrowIfNullOrEmpty(student);
+        ArgumentNullException.ThrowIfNull(readings);
+        ArgumentNullException.ThrowIfNull(answers);
+        (Student, Readings, Answers, Row) = (student, readings, answers, row);
+    }
+
+    /// <summary>Name or number, as the teacher has it.</summary>
+    public string Student { get; }
+
+    /// <summary>Readings in the order they were taken, by id.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> Readings { get; }
+
+    /// <summary>Answers as written, by id.</summary>
+    public IReadOnlyDictionary<string, string> Answers { get; }
+
+    /// <summary>Row of the file, from 1, or null.</summary>
+    public int? Row { get; }
+}

@@ -1,0 +1,91 @@
+using Calx.Measurement.Expressions;
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Written;
+
+namespace Calx.Practicals.Marking.Values;
+
+/// <summary>What one student has at hand: readings, and the answers written so far.</summary>
+internal sealed class OwnNumbers
+{
+    /// <summary>Values on the way that were not written down are taken as rounded to so many figures at the least. Common practice, no source.</summary>
+    private const int UnseenFigures = 3;
+
+    private readonly Dictionary<string, double> readings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, AnswerText.Number> written = new(StringComparer.Ordinal);
+    private readonly IReadOnlyDictionary<string, AskedValue> asked;
+
+    public OwnNumbers(StudentWork work, IReadOnlyDictionary<string, AskedValue> asked)
+    {
+        this.asked = asked;
+        Decimals = int.MaxValue;
+        foreach ((string id, IReadOnlyList<WrittenNumber> taken) in work.Readings.Where(r => r.Value.Count > 0))
+        {
+            readings[id] = taken[^1].AsDouble;
+            Decimals = Math.Min(Decimals, taken.Max(t => t.Decimals));
+            if (taken.Count > 1)
+            {
+                readings[MarkingFacts.Earlier(id)] = taken[^2].AsDouble;
+            }
+        }
+    }
+
+    /// <summary>Decimals of the coarsest reading.</summary>
+    public int Decimals { get; }
+
+    /// <summary>A reading, or not a number.</summary>
+    public double Reading(string name) => readings.GetValueOrDefault(name, double.NaN);
+
+    /// <summary>A reading or an earlier answer as written, or not a number.</summary>
+    public double AtHand(string name) => written.TryGetValue(name, out AnswerText.Number? number) ? number.Value : Reading(name);
+
+    /// <summary>Whether an answer was written and can be read.</summary>
+    public bool HasWritten(string answer) => written.ContainsKey(answer);
+
+    /// <summary>Keeps an answer for those after it.</summary>
+    public void Write(string answer, AnswerText.Number number) => written[answer] = number;
+
+    /// <summary>An answer from the readings alone, unrounded, or not a number.</summary>
+    public double Exact(AskedValue value, Func<string, double> molarMass)
+    {
+        ValueRange range = ValueRange.Of(value.Expanded, name => ValueRange.Of(Reading(name)), molarMass);
+        return range.IsKnown ? range.Middle : double.NaN;
+    }
+
+    /// <summary>Where an answer may lie that is worked out rightly from the readings, values on the way rounded as one may.</summary>
+    public ValueRange Right(AskedValue value, Func<string, double> molarMass) =>
+        ValueRange.Of(value.Answer.Formula, name => asked.TryGetValue(name, out AskedValue? earlier) ? Rounded(earlier, molarMass) : ValueRange.Of(Reading(name)), molarMass);
+
+    /// <summary>Where it may lie when worked out rightly from what the student wrote before.</summary>
+    public ValueRange Own(AskedValue value, Func<string, double> molarMass) =>
+        ValueRange.Of(value.Answer.Formula, name => OwnOf(name, molarMass, asWritten: false), molarMass);
+
+    /// <summary>What comes out with the earlier answers exactly as written.</summary>
+    public double FromWritten(AskedValue value, Func<string, double> molarMass)
+    {
+        ValueRange range = ValueRange.Of(value.Answer.Formula, name => OwnOf(name, molarMass, asWritten: true), molarMass);
+        return range.IsKnown ? range.Middle : double.NaN;
+    }
+
+    private ValueRange OwnOf(string name, Func<string, double> molarMass, bool asWritten)
+    {
+        if (written.TryGetValue(name, out AnswerText.Number? number))
+        {
+            return ValueRange.About(number.Value, asWritten ? 0 : number.HalfWidth);
+        }
+
+        return !asked.TryGetValue(name, out AskedValue? earlier) ? ValueRange.Of(Reading(name))
+            : asWritten ? ValueRange.Of(FromWritten(earlier, molarMass))
+            : Widened(Own(earlier, molarMass), earlier.IsDifference);
+    }
+
+    private ValueRange Rounded(AskedValue value, Func<string, double> molarMass) => Widened(Right(value, molarMass), value.IsDifference);
+
+    private static ValueRange Widened(ValueRange range, bool isDifference)
+    {
+        double middle = Math.Abs(range.Middle);
+        double half = isDifference || middle == 0 || !range.IsKnown ? 0 : 0.5 * Math.Pow(10, Math.Floor(Math.Log10(middle)) - UnseenFigures + 1);
+        return range.IsKnown ? new ValueRange(range.Low - half, range.High + half) : range;
+    }
+}

@@ -1,0 +1,71 @@
+using Calx.Measurement.Expressions;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Written;
+
+namespace Calx.Practicals.Marking.Values;
+
+/// <summary>Says what a written value is: right, carried forward, rounded early, or wrong. docs/methods/marking.md has the rules.</summary>
+/// <param name="sets">Molar masses by each set of atomic weights that students may use, the usual one first.</param>
+internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
+{
+    /// <summary>Written values so coarse that they would let nearly any answer follow from them are taken as they stand. Judgement.</summary>
+    private const double WidestCarry = 0.05;
+
+    /// <summary>The verdict on a number.</summary>
+    /// <param name="value">What is asked for.</param>
+    /// <param name="own">The student's numbers, earlier answers among them.</param>
+    /// <param name="given">What was written, in the unit asked for.</param>
+    /// <param name="isRight">Whether an earlier answer was found right, by id.</param>
+    public Verdict Of(AskedValue value, OwnNumbers own, AnswerText.Number given, Func<string, bool> isRight)
+    {
+        // A ratio of 1 : 1 written without decimals would be right for nearly all readings: it has to be near as well.
+        bool forced = given.IsCoarse && value.Answer.Unit == "1";
+        if (sets.Any(set => IsReached(given, own.Exact(value, set), own.Right(value, set), forced)))
+        {
+            bool early = value.IsDifference ? given.Decimals < own.Decimals : given.IsCoarse && sets.All(set => !IsNear(given, own.Exact(value, set)));
+            return early ? new Verdict.RoundedEarly() : new Verdict.Right();
+        }
+
+        bool follows = value.Uses.Any(own.HasWritten) && sets.Any(set => Follows(value, own, given, set, forced));
+        return !follows ? new Verdict.Wrong(null)
+            : value.Uses.Where(own.HasWritten).All(isRight) ? new Verdict.RoundedEarly()
+            : Obstacle(value, own) is string reason ? new Verdict.Wrong(reason)
+            : new Verdict.Carried();
+    }
+
+    private static bool IsReached(AnswerText.Number given, double exact, ValueRange right, bool forced) => forced
+        ? IsNear(given, exact)
+        : given.CouldBe(exact) || ValueRange.About(given.Value, given.HalfWidth).Meets(right);
+
+    private static bool IsNear(AnswerText.Number given, double value) => Math.Abs(value - given.Value) <= AnswerText.Coarse * Math.Abs(value);
+
+    private static bool Follows(AskedValue value, OwnNumbers own, AnswerText.Number given, Func<string, double> set, bool forced)
+    {
+        if (!forced && own.Own(value, set) is { IsKnown: true, RelativeWidth: <= WidestCarry } range)
+        {
+            return ValueRange.About(given.Value, given.HalfWidth).Meets(range);
+        }
+
+        double written = own.FromWritten(value, set);
+        return forced ? IsNear(given, written) : given.CouldBe(written);
+    }
+
+    /// <summary>Why marks are not carried over a wrong earlier answer, or null. Common practice, no source.</summary>
+    private static string? Obstacle(AskedValue value, OwnNumbers own)
+    {
+        if (value.Answer.Carry == CarryPolicy.Never)
+        {
+            return "an earlier mistake is not carried into this answer";
+        }
+
+        string[] written = [.. value.Uses.Where(own.HasWritten)];
+        if (written.Any(id => own.AtHand(id) <= 0))
+        {
+            return "a mass or amount of 0 or less cannot be, and was used without a word";
+        }
+
+        bool same = written.Length > 1 && written.Select(own.AtHand).Distinct().Count() == 1
+            && value.Answer.Formula is BinaryOperation { Operator: Operator.Divide };
+        return same ? "with two equal numbers nothing is left to work out" : null;
+    }
+}

@@ -1,0 +1,155 @@
+using Calx.Measurement.Numbers;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Written;
+
+namespace Calx.Practicals.Marking;
+
+/// <summary>Marks what one student handed in.</summary>
+internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, MarkingPolicy policy, IReadOnlyList<Func<string, double>> sets)
+{
+    private readonly ValueMarker values = new(sets);
+
+    /// <summary>Marks one of a class.</summary>
+    /// <param name="work">The student's work.</param>
+    /// <param name="at">Its place among <paramref name="works"/>.</param>
+    /// <param name="works">The whole class: its other readings explain some wrong values.</param>
+    /// <param name="readings">The readings of each, no answers written into them.</param>
+    public MarkedWork Mark(StudentWork work, int at, IReadOnlyList<StudentWork> works, IReadOnlyList<OwnNumbers> readings)
+    {
+        var own = new OwnNumbers(work, asked);
+        var marks = new Dictionary<string, AnswerMark>(StringComparer.Ordinal);
+        foreach (AskedValue value in asked.Values)
+        {
+            AnswerText text = AnswerText.Read(work.Answers.GetValueOrDefault(value.Answer.Id));
+            AnswerMark mark = Mark(value, work, text, own, id => marks[id].Verdict is Verdict.Right or Verdict.RoundedEarly);
+            if (mark.Verdict is Verdict.Wrong && text is AnswerText.Number number)
+            {
+                mark = mark with { Ideas = IdeasOf(value, Meant(value, number), own, work, Others(value, at, works, readings)) };
+            }
+
+            marks.Add(value.Answer.Id, mark);
+            if (text is AnswerText.Number kept)
+            {
+                own.Write(value.Answer.Id, Meant(value, kept));
+            }
+        }
+
+        return MarkedWork.From(work, Penalties.Taken([.. asked.Values.Select(v => marks[v.Answer.Id])], policy));
+    }
+
+    private AnswerMark Mark(AskedValue value, StudentWork work, AnswerText text, OwnNumbers own, Func<string, bool> isRight)
+    {
+        AnswerDefinition answer = value.Answer;
+        double exact = own.Exact(value, sets[0]);
+        double fromOwn = value.Uses.Any(own.HasWritten) ? own.FromWritten(value, sets[0]) : double.NaN;
+        AnswerMark Said(Verdict verdict, int marks = 0, FiguresFault figures = FiguresFault.None, bool wrongUnit = false) => new(
+            answer, work.Answers.GetValueOrDefault(answer.Id) ?? string.Empty, verdict, Known(exact), Known(fromOwn), marks, figures, wrongUnit, null);
+        switch (text)
+        {
+            case AnswerText.Nothing:
+                return Said(new Verdict.Missing());
+            case AnswerText.Unreadable unreadable:
+                return Said(new Verdict.Unreadable(unreadable.Reason));
+            case AnswerText.Number number:
+                if (!double.IsFinite(exact) && !double.IsFinite(fromOwn))
+                {
+                    return Said(new Verdict.CannotMark(MissingReadings(value, own)));
+                }
+
+                Verdict verdict = values.Of(value, own, Meant(value, number), isRight);
+                FiguresFault figures = FiguresRule.Of(value.IsDifference, own.Decimals, Figures(value, own), number);
+                bool wrongUnit = UnitRule.IsWrong(answer.Unit, number.Unit) || (policy.UnitsAsked && number.Unit.Length == 0 && answer.Unit != "1");
+                return Said(verdict, Earned(answer.MarksFor, verdict, figures, wrongUnit), figures, wrongUnit);
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static int Earned(AnswerMarks marks, Verdict verdict, FiguresFault figures, bool wrongUnit) => verdict switch
+    {
+        Verdict.Right or Verdict.RoundedEarly => marks.Method + marks.Accuracy + Rest(marks, figures, wrongUnit),
+        Verdict.Carried => marks.Method + Rest(marks, figures, wrongUnit),
+        _ => 0,
+    };
+
+    private static int Rest(AnswerMarks marks, FiguresFault figures, bool wrongUnit) =>
+        (figures == FiguresFault.None ? marks.Figures : 0) + (wrongUnit ? 0 : marks.Unit);
+
+    private IdeaFindings IdeasOf(
+        AskedValue value, AnswerText.Number given, OwnNumbers own, StudentWork work, IReadOnlyList<(string Name, double Value)> others)
+    {
+        // Somebody who wrote the values on the way has probably used them; the whole way from the readings is looked at as well.
+        const double WholeWayThen = 0.3;
+        bool steps = value.Uses.Any(own.HasWritten);
+        var found = new List<WeighedIdea>(value.FromReadings.Weigh(given, own.Reading, sets, steps ? WholeWayThen : 1));
+        if (steps)
+        {
+            found.AddRange(value.FromAnswers.Weigh(given, own.AtHand, sets, 1 - WholeWayThen).Select(f => f with { Tree = null }));
+        }
+
+        double exact = own.Exact(value, sets[0]);
+        found.AddRange(SlipSearch.InAnswer(given, exact));
+        if (steps)
+        {
+            found.AddRange(SlipSearch.InAnswer(given, own.FromWritten(value, sets[0])));
+        }
+
+        found.AddRange(SlipSearch.InReadings(
+            given,
+            work.Readings.Where(r => value.Expanded.Names.Contains(r.Key) && r.Value.Count > 0).Select(r => (r.Key, r.Value[^1].ToString())),
+            (id, other) => ValueRange.Of(value.Expanded, name => ValueRange.Of(name == id ? other : own.Reading(name)), sets[0]).Middle));
+        found.AddRange(SlipSearch.OtherGroups(given, others));
+        return IdeaFindings.Of(
+            found,
+            value.FromReadings.Unexplained(given, own.Reading, sets[0]),
+            two => steps ? null : value.FromReadings.TellApart(two, own.Reading, sets[0]));
+    }
+
+    private List<(string Name, double Value)> Others(AskedValue value, int at, IReadOnlyList<StudentWork> works, IReadOnlyList<OwnNumbers> readings)
+    {
+        var others = new List<(string, double)>();
+        double own = readings[at].Exact(value, sets[0]);
+        for (int i = 0; i < works.Count; i++)
+        {
+            double other = i == at ? double.NaN : readings[i].Exact(value, sets[0]);
+            if (double.IsFinite(other) && other != own)
+            {
+                others.Add((works[i].Student, other));
+            }
+        }
+
+        return others;
+    }
+
+    /// <summary>The number in the unit asked for, and the right way up where it says that it is the other way round.</summary>
+    private static AnswerText.Number Meant(AskedValue value, AnswerText.Number number)
+    {
+        double factor = UnitRule.Factor(value.Answer.Unit, number.Unit);
+        AnswerText.Number there = factor == 1 ? number : number.As(number.Value * factor, number.HalfWidth * factor);
+        return RatioLabel.IsOtherWay(value.Answer.Label, number.Said) && there.Value != 0
+            ? there.As(1 / there.Value, there.HalfWidth / (there.Value * there.Value))
+            : there;
+    }
+
+    /// <summary>Figures that the readings leave: those of the smallest difference of two readings in it.</summary>
+    private int Figures(AskedValue value, OwnNumbers own)
+    {
+        double step = Math.Pow(10, -own.Decimals);
+        double[] differences =
+        [
+            .. value.Expanded.Nodes.OfType<Measurement.Expressions.BinaryOperation>().Where(n => n.Operator == Measurement.Expressions.Operator.Subtract)
+                .Select(n => Math.Abs(ValueRange.Of(n, name => ValueRange.Of(own.Reading(name)), sets[0]).Middle)).Where(d => d > 0),
+        ];
+        return differences.Length == 0 ? 3 : Math.Max(1, 1 + (int)Math.Floor(Math.Log10(differences.Min() / step * (1 + 1e-9))));
+    }
+
+    private static string MissingReadings(AskedValue value, OwnNumbers own)
+    {
+        string[] missing = [.. value.Expanded.Names.Where(name => double.IsNaN(own.Reading(name)))];
+        return missing.Length == 0 ? "the readings give no value" : $"there is no reading {string.Join(", ", missing.Select(m => $"'{m}'"))}";
+    }
+
+    private static double? Known(double value) => double.IsFinite(value) ? value : null;
+}
