@@ -25,6 +25,7 @@ internal static class AllCommands
         root.Subcommands.Add(ExportCommand.Create());
         root.Subcommands.Add(FormulaCommand.Create());
         root.Subcommands.Add(ImportCommand.Create());
+        root.Subcommands.Add(MarkCommand.Create());
         root.Subcommands.Add(PapersCommand.Create());
         root.Subcommands.Add(PlanCommand.Create());
         root.Subcommands.Add(PracticalsCommand.Create());

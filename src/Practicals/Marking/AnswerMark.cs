@@ -28,6 +28,9 @@ public sealed record AnswerMark(
     /// <summary>Whether its marks were earned with an earlier answer that is wrong.</summary>
     public bool IsCarried => Verdict is Verdict.Carried;
 
+    /// <summary>A sentence for the student; it tells no value.</summary>
+    public string Feedback => Words.StudentFeedback.Of(this);
+
     /// <summary>Whether its value was accepted, at once or carried.</summary>
     public bool IsAccepted => Verdict is Verdict.Right or Verdict.Carried or Verdict.RoundedEarly;
 }

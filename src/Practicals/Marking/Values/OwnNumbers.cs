@@ -43,6 +43,9 @@ internal sealed class OwnNumbers
     /// <summary>Whether an answer was written and can be read.</summary>
     public bool HasWritten(string answer) => written.ContainsKey(answer);
 
+    /// <summary>Whether an answer was written with two figures or more.</summary>
+    public bool IsFinelyWritten(string answer) => written.TryGetValue(answer, out AnswerText.Number? number) && number.Figures > 1;
+
     /// <summary>Keeps an answer for those after it.</summary>
     public void Write(string answer, AnswerText.Number number) => written[answer] = number;
 

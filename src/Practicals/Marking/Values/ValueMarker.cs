@@ -64,7 +64,8 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
             return "a mass or amount of 0 or less cannot be, and was used without a word";
         }
 
-        bool same = written.Length > 1 && written.Select(own.AtHand).Distinct().Count() == 1
+        // Two small numbers are also equal where both were rounded too far: that is another mistake.
+        bool same = written.Length > 1 && written.All(own.IsFinelyWritten) && written.Select(own.AtHand).Distinct().Count() == 1
             && value.Answer.Formula is BinaryOperation { Operator: Operator.Divide };
         return same ? "with two equal numbers nothing is left to work out" : null;
     }

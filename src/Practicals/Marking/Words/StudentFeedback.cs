@@ -46,15 +46,17 @@ internal static class StudentFeedback
             return watched is null ? null : $"In ‘{watched.Answer.Label}’ {Watch(watched)}.";
         }
 
-        return $"Look again at ‘{wrong.Answer.Label}’: {Lower(Of(wrong))}";
+        return $"Look again at ‘{wrong.Answer.Label}’: {(wrong.Verdict is Verdict.Wrong { Reason: string reason } ? reason + "." : Lower(Of(wrong)))}";
     }
 
     private static string? NextStep(IReadOnlyList<AnswerMark> marks)
     {
         string[] missing = [.. marks.Where(m => m.Verdict is Verdict.Missing).Select(m => m.Answer.Label)];
         return missing.Length == marks.Count ? "Nothing was handed in yet."
+            : marks.FirstOrDefault(m => m.Verdict is Verdict.CannotMark) is { Verdict: Verdict.CannotMark cannot } left
+                ? $"Not marked: {left.Answer.Label}, for {cannot.Reason}."
             : missing.Length > 0 ? $"Still to do: {Listed(missing.Take(MostNamed))}."
-            : marks.Any(m => m.IsCarried) ? "What you did with it afterwards was right and counts; put the mended value in and see how far the answer moves."
+            : marks.Any(m => m.IsCarried) && marks.Any(m => m.Verdict is Verdict.Wrong) ? "What you did with it afterwards was right and counts; put the mended value in and see how far the answer moves."
             : marks.All(m => m.IsAccepted) ? "Next: which of your readings makes the last value most uncertain?"
             : null;
     }

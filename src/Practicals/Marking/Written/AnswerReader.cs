@@ -102,13 +102,13 @@ internal static partial class AnswerReader
         return text.Length > plain.Length ? trimmed.PadRight(text.Length, '.') : trimmed;
     }
 
-    [GeneratedRegex($@"^(?<a>{NumberPart})\s*(?<unit>[^\d\s.,:/+-][^\d]*(?:\d[^\d]*){{0,2}})?$", RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex($@"^(?<a>{NumberPart})\s*(?<unit>[^\d\s.,:/+-][^\d]*(?:\d[^\d]*){{0,2}})?$", RegexOptions.CultureInvariant)]
     private static partial Regex DecimalPattern();
 
-    [GeneratedRegex($@"^(?<a>{NumberPart})\s*/\s*(?<b>{NumberPart})\s*(?<unit>[a-zA-Z%]*)$", RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex($@"^(?<a>{NumberPart})\s*/\s*(?<b>{NumberPart})\s*(?<unit>[a-zA-Z%]*)$", RegexOptions.CultureInvariant)]
     private static partial Regex FractionPattern();
 
-    [GeneratedRegex($@"^(?<a>{NumberPart})\s*(?::|to)\s*(?<b>{NumberPart})$", RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex($@"^(?<a>{NumberPart})\s*(?::|to)\s*(?<b>{NumberPart})$", RegexOptions.CultureInvariant)]
     private static partial Regex RatioPattern();
 
     /// <summary>One number with its digits.</summary>
@@ -137,6 +137,6 @@ internal static partial class AnswerReader
         }
     }
 
-    [GeneratedRegex(@"^(?<digits>[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:(?<e>[eE])(?<power>[+-]?\d+)|\s*(?<ten>[xX×*·]\s*10)\s*(?:\^?\s*\(?\s*(?<power>[+-]?\d+)\s*\)?)?)?$", RegexOptions.CultureInvariant, 200)]
+    [GeneratedRegex(@"^(?<digits>[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+))(?:(?<e>[eE])(?<power>[+-]?\d+)|\s*(?<ten>[xX×*·]\s*10)\s*(?:\^?\s*\(?\s*(?<power>[+-]?\d+)\s*\)?)?)?$", RegexOptions.CultureInvariant)]
     private static partial Regex PartPattern();
 }

@@ -1,0 +1,79 @@
+using System.Globalization;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Marking;
+
+namespace Calx.App.Output;
+
+/// <summary>A marked class on the terminal: the class first, then each student.</summary>
+internal static class MarkingText
+{
+    private const int MostIdeas = 6;
+
+    public static void Write(TextWriter output, Practical practical, MarkedClass marked)
+    {
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{practical.Title}: {marked.Works.Count} {(marked.Works.Count == 1 ? "student" : "students")} marked"));
+        WriteQuestions(output, marked);
+        WriteIdeas(output, marked);
+        WriteGroupings(output, marked);
+        WriteStudents(output, marked);
+    }
+
+    private static void WriteQuestions(TextWriter output, MarkedClass marked)
+    {
+        WrappedText.Heading(output, "How each answer went");
+        var columns = new Columns("lrrr");
+        columns.AddHeading(20, "answer", "answered", "accepted", "of these carried");
+        foreach (QuestionResult question in marked.Questions)
+        {
+            columns.Add(question.Answer.Label, Number(question.Answered), Number(question.Accepted), Number(question.Carried));
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteIdeas(TextWriter output, MarkedClass marked)
+    {
+        if (marked.Ideas.Count == 0)
+        {
+            return;
+        }
+
+        WrappedText.Heading(output, "Likely misunderstandings (candidates; the rates behind them are judgement)");
+        var columns = new Columns("rl");
+        columns.Add("share", "what may lie behind it");
+        foreach (IdeaShare idea in marked.Ideas.Take(MostIdeas))
+        {
+            columns.Add(string.Create(CultureInfo.InvariantCulture, $"{100 * idea.Share:0} %"), idea.Idea.Label);
+        }
+
+        columns.Write(output);
+    }
+
+    private static void WriteGroupings(TextWriter output, MarkedClass marked)
+    {
+        WrappedText.Heading(output, "To begin the next lesson with");
+        foreach (Grouping grouping in marked.Groupings)
+        {
+            WrappedText.Write(output, $"{string.Join(", ", grouping.Students)} ({grouping.Title}): {grouping.Question}", first: "  - ", then: "    ");
+        }
+    }
+
+    private static void WriteStudents(TextWriter output, MarkedClass marked)
+    {
+        WrappedText.Heading(output, "Students");
+        foreach (MarkedWork work in marked.Works)
+        {
+            WrappedText.Write(
+                output, string.Create(CultureInfo.InvariantCulture, $"{work.Work.Student}  {work.Total} of {work.Of}. {work.Feedback}"), first: "  ", then: "    ");
+            foreach (AnswerMark mark in work.Answers.Where(m => m.Verdict is Verdict.Wrong && m.Ideas is { Candidates.Count: > 0 }))
+            {
+                string ideas = string.Join("; ", mark.Ideas!.Candidates.Take(3).Select(c => string.Create(
+                    CultureInfo.InvariantCulture, $"{string.Join(" and ", c.Ideas.Select(i => i.Label))} ({100 * c.Probability:0} %)")));
+                string apart = mark.Ideas.TellApart is string id ? $"; the value of {id} would tell" : string.Empty;
+                WrappedText.Write(output, $"{mark.Answer.Id} {mark.Given}: {ideas}{apart}", first: "      ", then: "        ");
+            }
+        }
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,64 @@
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Practicals.Marking.Tables;
+
+/// <summary>Which column is the student's, and which are answers.</summary>
+internal sealed class AnswerColumns
+{
+    // Common practice in mark books, no source.
+    private static readonly string[] StudentHeadings = ["student", "students", "name", "names", "pupil", "pupils", "learner", "student name", "candidate"];
+
+    private readonly Dictionary<int, string> answers;
+
+    private AnswerColumns(int student, string studentHeading, Dictionary<int, string> answers, CellPosition? twice) =>
+        (Student, StudentHeading, this.answers, Twice) = (student, studentHeading, answers, twice);
+
+    /// <summary>Column of the students, from 1.</summary>
+    public int Student { get; }
+
+    /// <summary>Its heading as written.</summary>
+    public string StudentHeading { get; }
+
+    /// <summary>The second of two columns for one answer, or null.</summary>
+    public CellPosition? Twice { get; }
+
+    /// <summary>The columns of a row of headings, or null where it does not name students and at least one answer.</summary>
+    public static AnswerColumns? Find(CellRow row, Practical practical)
+    {
+        TableCell? student = row.Cells.FirstOrDefault(c => StudentHeadings.Contains(Folded(c.Text)));
+        if (student is null)
+        {
+            return null;
+        }
+
+        Dictionary<string, string> known = practical.Answers.SelectMany(a => new[] { (Folded(a.Id), a.Id), (Folded(a.Label), a.Id) })
+            .DistinctBy(k => k.Item1).ToDictionary(k => k.Item1, k => k.Id, StringComparer.Ordinal);
+        var found = new Dictionary<int, string>();
+        CellPosition? twice = null;
+        foreach (TableCell cell in row.Cells.Where(c => c != student))
+        {
+            string heading = Folded(cell.Text);
+            if (!known.TryGetValue(heading, out string? id) && !known.TryGetValue(Folded(HeadingUnit.Split(cell.Text).Text), out id))
+            {
+                continue;
+            }
+
+            twice ??= found.ContainsValue(id) ? new CellPosition(string.Empty, row.Number, cell.Column) : null;
+            found[cell.Column] = id;
+        }
+
+        return found.Count == 0 ? null : new AnswerColumns(student.Column, student.Text.Trim(), found, twice);
+    }
+
+    /// <summary>The answers of a row, as written, by the answer's id.</summary>
+    public IReadOnlyDictionary<string, string> AnswersOf(CellRow row) =>
+        row.Cells.Where(c => answers.ContainsKey(c.Column)).ToDictionary(c => answers[c.Column], c => c.Text.Trim(), StringComparer.Ordinal);
+
+    /// <summary>A row without its answers.</summary>
+    public CellRow WithoutAnswers(CellRow row, Func<TableCell, TableCell> changed) =>
+        new(row.Number, [.. row.Cells.Where(c => !answers.ContainsKey(c.Column)).Select(changed)]);
+
+    /// <summary>Capitals, blanks and the kind of dots make no other heading.</summary>
+    private static string Folded(string text) => string.Concat(HeadingText.Fold(text).Where(c => !char.IsWhiteSpace(c)));
+}
