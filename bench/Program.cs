@@ -20,6 +20,8 @@ Capability[] capabilities =
     new("plan", typeof(PlanBenchmark), PlanBounds.Run),
     new("class-file", typeof(ClassFileBenchmark), ClassFileBounds.Run),
     new("watch", typeof(WatchBenchmark), WatchBounds.Run),
+    new("papers", typeof(PapersBenchmark), PapersBounds.Run),
+    new("marking", typeof(MarkingBenchmark), MarkingBounds.Run),
 ];
 
 // A whole process is measured, which BenchmarkDotNet does not do.

@@ -93,11 +93,11 @@ public sealed class WholeLessonTests(Chromium chromium)
 
     private static async Task SignSafetyCheck(IPage teacher)
     {
-        ILocator form = teacher.Locator("form.sign");
+        ILocator form = teacher.Locator("form[action$='/sign']");
         await form.Locator("[name=checked]").CheckAsync();
         await form.Locator("[name=initials]").FillAsync("LM");
         await form.GetByRole(AriaRole.Button, new() { Name = "Sign" }).ClickAsync();
-        await Expect(teacher.Locator("form.sign")).ToHaveCountAsync(0);
+        await Expect(teacher.Locator("form[action$='/sign']")).ToHaveCountAsync(0);
         await Pictures.Keep(teacher, "teacher-lesson");
     }
 

@@ -20,6 +20,7 @@ internal static class AllCommands
             (result, surroundings) => Run(result.GetValue(version), surroundings));
         root.Options.Add(version);
         root.Subcommands.Add(AnalyseCommand.Create());
+        root.Subcommands.Add(CatchUpCommand.Create());
         root.Subcommands.Add(DemoCommand.Create());
         root.Subcommands.Add(EquationCommand.Create());
         root.Subcommands.Add(ExportCommand.Create());

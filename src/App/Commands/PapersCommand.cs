@@ -21,29 +21,37 @@ internal static class PapersCommand
         };
         var plan = new PlanCommandOptions();
         var papers = new PapersOptions();
+        var records = new RecordsChoice();
+        records.Data.Description = "folder of the records in which it is looked up whether the practical was signed for this plan";
         var verb = new Verb(
             "papers",
-            "What a lesson needs on paper: student sheets at three levels, key, requisition, risk notes, the lesson on one side; and a workbook for the results.",
+            "What a lesson needs on paper: student sheets at three levels, key, requisition, risk notes, the lesson on one side; a workbook for the results; and after it a report and a sheet for the wall.",
             [
                 new("calx papers magnesium-oxide --out papers", "everything: papers as DOCX and HTML, the results table as XLSX"),
                 new("calx papers magnesium-oxide --set student --level guided --format docx --class 9F --out papers", "one sheet for a word processor"),
                 new("calx papers copper-sulfate-hydrate --groups 10 --mass 2.0 --technician-prepares --set requisition --out papers", "from a plan of your own"),
+                new("calx papers magnesium-oxide --set cover --seed 7 --out papers", "a lesson without practical work, for whoever takes it"),
                 new("calx papers magnesium-oxide --groups 12 --set results --format xlsx --out papers", "a table for the class's results, which 'calx analyse' reads back"),
+                new("calx papers magnesium-oxide --set report --set display --results class.xlsx --class 9F --out papers", "after the lesson: a report, and a sheet for the wall"),
+                new("calx papers magnesium-oxide --set student --format svg --format png --out pictures", "the drawings of the apparatus as files"),
             ],
-            (result, surroundings) => Run(result.GetValue(practical), plan.Words(result), papers.Words(result), surroundings),
+            (result, surroundings) => Run(
+                result.GetValue(practical), plan.Words(result), papers.Words(result), records.IsSaid(result) ? new RecordsLookUp(records.Options(result, "papers", surroundings)) : null, surroundings),
             "The options of 'calx plan' say which lesson. A file that is there already is left as it is: exit code 2. Exit code 1 where something that is asked for "
-            + "needs a reading that the table has no row for, or the sample is more than a class may use. Every paper says DRAFT until the practical was signed on its page in 'calx serve'.");
+            + "needs a reading that the table has no row for, or the sample is more than a class may use. Papers to work from say DRAFT until the practical was signed for this plan on its page in 'calx serve', and --data says in which records that stands; "
+            + "those of a cover lesson never do, since nothing is handled in it.");
         verb.Arguments.Add(practical);
-        foreach (Option option in papers.All.Concat(plan.OfLesson))
+        foreach (Option option in papers.All.Concat(records.All).Concat(plan.OfLesson))
         {
             verb.Options.Add(option);
         }
 
         verb.Subcommands.Add(SheetCheckCommand.Create());
+        verb.Subcommands.Add(WeekCommand.Create());
         return verb;
     }
 
-    private static int Run(string? practical, PlanWords plan, PapersWords words, Surroundings surroundings)
+    private static int Run(string? practical, PlanWords plan, PapersWords words, RecordsLookUp? records, Surroundings surroundings)
     {
         if (practical is null || words.Out is null)
         {
@@ -54,11 +62,11 @@ internal static class PapersCommand
         return PracticalChoice.Named("papers", practical, "", surroundings) is Practical chosen
             && plan.Plan(chosen, surroundings) is PlanChoice choice
             && words.Order(surroundings) is PapersOrder order
-            ? Make(choice, order, surroundings)
+            ? Make(choice, plan, order, records, surroundings)
             : ExitCode.BadInput;
     }
 
-    private static int Make(PlanChoice choice, PapersOrder order, Surroundings surroundings)
+    private static int Make(PlanChoice choice, PlanWords words, PapersOrder order, RecordsLookUp? records, Surroundings surroundings)
     {
         if (choice.TooMuch is string reason)
         {
@@ -66,9 +74,21 @@ internal static class PapersCommand
             return ExitCode.No;
         }
 
+        ClassOutcome? outcome = null;
+        if (order.Results is string results && (outcome = OutcomeChoice.Of(results, choice.Settings, words, order.ShowsAccepted, surroundings)) is null)
+        {
+            return ExitCode.BadInput;
+        }
+
+        bool isSigned = false;
+        if (records is not null && records.IsSigned(choice.Settings, surroundings, out isSigned) is not ExitCode.Done and var trouble)
+        {
+            return trouble;
+        }
+
         Plan plan = Plan.Of(choice.Settings, AtomicWeights.Iupac2024, new PlanOptions(1, choice.Wanted, looksForWays: false, cancellation: surroundings.Cancellation()));
-        var setting = new PaperSetting(plan, order.Occasion, order.Look, isChecked: false);
-        int code = PaperFiles.Write(PaperSet.Of(setting, order.Set, order.Levels, choice.Stock), order, surroundings);
+        var setting = new PaperSetting(plan, order.Occasion, order.Look, isSigned, order.Seed);
+        int code = PaperFiles.Write(PaperSet.Of(setting, order.Set, order.Levels, choice.Stock, outcome), order, surroundings);
         IReadOnlyList<string> warnings = SheetWarnings.Of(choice.Settings);
         foreach (string warning in warnings)
         {

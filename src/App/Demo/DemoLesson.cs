@@ -110,7 +110,8 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
         PlanSettings plan = new PlanCheck(practical, words).Choice()!.Settings;
         var lesson = new Lesson(
             RecordId.Draw(), school.Id, practical.Id, practical.Version, practical.SourceText, PlanSnapshot.Text(words),
-            DateOnly.FromDateTime(began.LocalDateTime), "Lab 2", Groups, LessonMinutes, new LessonSettings(Assessed: false, DecideFirst: true, Trial: false));
+            DateOnly.FromDateTime(began.LocalDateTime), "Lab 2", Groups, LessonMinutes, new LessonSettings(Assessed: false, DecideFirst: true, Trial: false),
+            "L. Marsh", "3");
         await store.AddLesson(lesson, By, cancellation);
         await store.Sign(new Signature(practical.Id, practical.Version, SafetyFingerprint.Of(plan), "LM", clock.GetUtcNow()), By, cancellation);
         await store.OpenDoor(lesson.Id, By, cancellation);

@@ -32,6 +32,16 @@ internal sealed class RecordsChoice
     /// <summary>All three.</summary>
     public IEnumerable<Option> All => [Data, Database, School];
 
+    /// <summary>The time of a command that works with records.</summary>
+    public static TimeProvider Clock => TimeProvider.System;
+
+    /// <summary>Whether any records were named.</summary>
+    public bool IsSaid(ParseResult result) => result.GetValue(Data) is not null || result.GetValue(Database) is not null || result.GetValue(School) is not null;
+
+    /// <summary>Why a command that only reads records finds none there, or null: opening them would make empty ones.</summary>
+    public static string? Missing(ServeOptions options, string command) => options.Database is null && !File.Exists(options.Connection)
+        ? $"calx {command}: there are no records in {options.DataFolder}; name their folder with --data" : null;
+
     /// <summary>What was chosen, or null after telling each fault on standard error.</summary>
     public ServeOptions? Options(ParseResult result, string command, Surroundings surroundings) =>
         new ServeWords(
@@ -48,7 +58,7 @@ internal sealed class RecordsChoice
         CancellationToken cancellation = surroundings.Cancellation();
         try
         {
-            await using RecordStore store = await RecordStore.Open(new StoreSettings(options.Connection, options.School), TimeProvider.System, cancellation);
+            await using RecordStore store = await RecordStore.Open(new StoreSettings(options.Connection, options.School), Clock, cancellation);
             return await work(store, cancellation);
         }
         catch (StoreUnavailableException trouble)

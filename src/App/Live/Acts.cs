@@ -1,3 +1,5 @@
+using Calx.Records.Journal;
+
 namespace Calx.App.Live;
 
 /// <summary>
@@ -9,7 +11,10 @@ public static class Acts
     // Of the whole lesson, by the teacher (group 0).
 
     /// <summary>The lesson's clock starts.</summary>
-    public const string Began = "began";
+    public const string Began = CoverActs.Began;
+
+    /// <summary>It is turned into a cover lesson, or back: yes or no. Heard only before it begins.</summary>
+    public const string Cover = CoverActs.Cover;
 
     /// <summary>The groups' own work begins: the class is through with what it does together.</summary>
     public const string WorkBegan = "work-began";
@@ -46,6 +51,9 @@ public static class Acts
 
     /// <summary>A student's group: its number (member).</summary>
     public const string SeatOf = "seat";
+
+    /// <summary>A student who was away was given data of their own: these, as text (member).</summary>
+    public const string CatchUp = "catch-up";
 
     // Of a group, by itself or by the teacher.
 

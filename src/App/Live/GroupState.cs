@@ -12,6 +12,29 @@ public sealed class GroupState
     private readonly HashSet<string> bound = new(StringComparer.Ordinal);
     private readonly HashSet<int> simulated = [];
     private int starts = 1;
+    private (int Trial, string Condition)? beforeCover;
+
+    /// <summary>A group of which nothing was heard yet.</summary>
+    /// <param name="isCover">Whether its lesson is a cover lesson.</param>
+    public GroupState(bool isCover = false) => TurnInto(isCover);
+
+    /// <summary>Its lesson is turned into a cover lesson, or back: it goes on with simulated readings in a trial of their own, or with what it had.</summary>
+    public void TurnInto(bool isCover)
+    {
+        if (isCover && beforeCover is null)
+        {
+            beforeCover = (Trial, Condition);
+            Condition = Condition == Acts.Conditions.Absent ? Condition : Acts.Conditions.Simulated;
+            BrokenAt = null;
+            GoToSimulated();
+        }
+        else if (!isCover && beforeCover is (int trial, string condition))
+        {
+            beforeCover = null;
+            Condition = condition;
+            GoTo(trial);
+        }
+    }
 
     /// <summary>The trial it is at: a new one each time the group starts again, and one for simulated readings, so that those never
     /// stand among readings of a balance.</summary>
@@ -82,7 +105,7 @@ public sealed class GroupState
         {
             // A new weighing asks for a new decision; a correction of an old one does not.
             (Decided, LastWeighing) = (null, kept.Entry.Cell.What);
-            Condition = Condition == Acts.Conditions.Absent ? Acts.Conditions.AtWork : Condition;
+            Condition = Condition == Acts.Conditions.Absent ? Working : Condition;
         }
         else if (kept.Entry.Content is EntryContent.Happening happening)
         {
@@ -151,8 +174,23 @@ public sealed class GroupState
         }
     }
 
+    /// <summary>What a group is that works: in a cover lesson with simulated readings, whatever is said of it.</summary>
+    private string Working => beforeCover is null ? Acts.Conditions.AtWork : Acts.Conditions.Simulated;
+
     private void TakeCondition(string text, DateTimeOffset at)
     {
+        if (beforeCover is not null && (text is Acts.Conditions.AtWork or Acts.Conditions.Broken or Acts.Conditions.Simulated or Acts.Conditions.StartedAgain))
+        {
+            // Nothing was there that could break. A new start has readings of the same balance that nobody sees.
+            Condition = Acts.Conditions.Simulated;
+            if (text == Acts.Conditions.StartedAgain)
+            {
+                GoToSimulated();
+            }
+
+            return;
+        }
+
         Condition = text;
         BrokenAt = text == Acts.Conditions.Broken ? at : null;
         switch (text)
@@ -161,8 +199,7 @@ public sealed class GroupState
                 GoTo(++starts);
                 break;
             case Acts.Conditions.Simulated when !IsSimulated:
-                simulated.Add(++starts);
-                GoTo(starts);
+                GoToSimulated();
                 break;
             case Acts.Conditions.AtWork when IsSimulated:
                 GoTo(Enumerable.Range(1, starts).Last(t => !simulated.Contains(t)));
@@ -170,6 +207,12 @@ public sealed class GroupState
             default:
                 break;
         }
+    }
+
+    private void GoToSimulated()
+    {
+        simulated.Add(++starts);
+        GoTo(starts);
     }
 
     private void GoTo(int trial)

@@ -12,13 +12,21 @@ public static class LessonOpening
     /// <exception cref="InvalidDataException">What was kept cannot be read by this program.</exception>
     public static LessonRoom Open(Lesson lesson, RecordStore store)
     {
+        (Practical practical, PlanChoice choice) = Plan(lesson);
+        return new LessonRoom(lesson, practical, choice.Settings, store);
+    }
+
+    /// <summary>The practical as it was then, and the plan.</summary>
+    /// <exception cref="InvalidDataException">What was kept cannot be read by this program.</exception>
+    public static (Practical Practical, PlanChoice Choice) Plan(Lesson lesson)
+    {
         PracticalReading reading = PracticalReader.Read(lesson.PracticalSource, lesson.PracticalId);
         Practical practical = reading.Practical
             ?? throw new InvalidDataException($"The practical of this lesson cannot be read: {string.Join("; ", reading.Faults)}");
         var check = new PlanCheck(practical, PlanSnapshot.Read(lesson.Plan));
         PlanChoice? choice = check.Choice();
         return choice is not null && check.Faults.Count == 0
-            ? new LessonRoom(lesson, practical, choice.Settings, store)
+            ? (practical, choice)
             : throw new InvalidDataException($"The plan of this lesson cannot be read: {string.Join("; ", check.Faults)}");
     }
 }

@@ -50,6 +50,9 @@ public sealed class LessonRoom : IDisposable
     /// <summary>Readings for those who lost their sample.</summary>
     public SimulatedReadings Simulated { get; }
 
+    /// <summary>Which of the possible classes stands on its papers where data are simulated: short enough to be written down and asked for again.</summary>
+    public ulong PaperSeed => SeedOf($"papers of {Lesson.Id}") % 1_000_000;
+
     /// <summary>How often its groups are asked about a reading.</summary>
     public AskingPace Asking { get; } = new();
 

@@ -42,6 +42,15 @@ public sealed class LessonRooms : IDisposable
         return rooms.GetOrAdd(id, LessonOpening.Open(lesson, store));
     }
 
+    /// <summary>Has a lesson opened anew when next asked for: whoever changed it sees the change at once, and does not wait until the store tells of it.</summary>
+    public void OpenAnew(RecordId id)
+    {
+        if (rooms.TryRemove(id, out LessonRoom? room))
+        {
+            room.Close();
+        }
+    }
+
     public void Dispose()
     {
         watch.Dispose();
@@ -59,8 +68,7 @@ public sealed class LessonRooms : IDisposable
         {
             if (change.What is RecordChange.Lessons or RecordChange.Everything)
             {
-                rooms.TryRemove(room.Lesson.Id, out _);
-                room.Close();
+                OpenAnew(room.Lesson.Id);
             }
             else
             {

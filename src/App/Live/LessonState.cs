@@ -16,6 +16,12 @@ public sealed class LessonState
     /// <summary>When its clock started, or null.</summary>
     public DateTimeOffset? BeganAt { get; private set; }
 
+    /// <summary>Since when it is a cover lesson, one without practical work in which every group has simulated readings; null where it is none.</summary>
+    public DateTimeOffset? CoverSince { get; private set; }
+
+    /// <summary>Whether it is a cover lesson.</summary>
+    public bool IsCover => CoverSince is not null;
+
     /// <summary>When the groups' own work began, or null.</summary>
     public DateTimeOffset? WorkBeganAt { get; private set; }
 
@@ -50,7 +56,7 @@ public sealed class LessonState
     public IReadOnlyDictionary<int, MemberState> Members => members;
 
     /// <summary>What is known of a group; a group of which nothing is known yet has a state too.</summary>
-    public GroupState Group(int number) => groups.GetValueOrDefault(number) ?? new GroupState();
+    public GroupState Group(int number) => groups.GetValueOrDefault(number) ?? new GroupState(IsCover);
 
     /// <summary>Students of a group that are here, by number in the class.</summary>
     public IEnumerable<int> MembersOf(int group) =>
@@ -79,7 +85,7 @@ public sealed class LessonState
         }
         else if (cell.Group > 0)
         {
-            (groups.TryGetValue(cell.Group, out GroupState? group) ? group : groups[cell.Group] = new GroupState()).Take(kept);
+            (groups.TryGetValue(cell.Group, out GroupState? group) ? group : groups[cell.Group] = new GroupState(IsCover)).Take(kept);
         }
         else if (text is not null)
         {
@@ -104,6 +110,9 @@ public sealed class LessonState
         {
             case Acts.Began:
                 BeganAt ??= kept.ReceivedAt;
+                break;
+            case Acts.Cover when BeganAt is null:
+                TurnInto(text == Yes, kept.ReceivedAt);
                 break;
             case Acts.WorkBegan:
                 WorkBeganAt ??= kept.ReceivedAt;
@@ -137,6 +146,15 @@ public sealed class LessonState
         }
     }
 
+    private void TurnInto(bool isCover, DateTimeOffset at)
+    {
+        CoverSince = isCover ? CoverSince ?? at : null;
+        foreach (GroupState group in groups.Values)
+        {
+            group.TurnInto(isCover);
+        }
+    }
+
     /// <summary>The text of a happening that says yes.</summary>
-    public const string Yes = "yes";
+    public const string Yes = CoverActs.Yes;
 }

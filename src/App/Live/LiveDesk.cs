@@ -52,7 +52,7 @@ public sealed class LiveDesk(KnownBalances school, TimeProvider clock)
         LessonState state = view.State;
         double now = view.MinuteAt(Time) ?? 0;
         double? workBegan = state.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null;
-        LessonOutlook? outlook = state.BeganAt is null || state.IsOver
+        LessonOutlook? outlook = state.BeganAt is null || state.IsOver || state.IsCover
             ? null : of.Outlook(new LessonMoment(now, view.BellMinute, workBegan), Time, moment => watch.Outlook(groups, moment, parallel: OneThread));
         var moment = new LessonMoment(now, view.BellMinute, workBegan, outlook?.Calls.Heating);
         IReadOnlyList<GroupNow> nows = watch.Now(groups, moment);

@@ -22,6 +22,12 @@ public sealed class SafetyGate(RecordStore store)
             return true;
         }
 
+        // Nothing is handled in a cover lesson, so nothing waits for a check; asked anew each time, since it may be turned back.
+        if ((await room.Now(cancellation)).State.IsCover)
+        {
+            return true;
+        }
+
         bool signed = await SignatureFor(room.Plan, cancellation) is not null;
         if (signed)
         {

@@ -13,6 +13,12 @@ internal static class PaperFiles
     /// <summary>The form that a browser makes.</summary>
     private const string Pdf = "pdf";
 
+    /// <summary>Pictures as lines.</summary>
+    public const string Svg = "svg";
+
+    /// <summary>Pictures as bitmaps.</summary>
+    public const string Png = "png";
+
     /// <summary>Writes each paper in each form; tells what was written, and a fault, on standard error.</summary>
     /// <returns>The exit code.</returns>
     public static int Write(PaperSet papers, PapersOrder order, Surroundings surroundings)
@@ -25,11 +31,19 @@ internal static class PaperFiles
                 return ExitCode.BadInput;
             }
 
+            bool isPicturesOnly = order.Formats.All(f => f is Svg or Png);
+            if (isPicturesOnly && papers.Pictures.Count == 0)
+            {
+                surroundings.Error.WriteLine("calx papers: --format: none of these papers has a picture; the student sheet, the lesson strip, the report and the display have some");
+                return ExitCode.BadInput;
+            }
+
             Directory.CreateDirectory(order.Folder);
-            (string Path, Func<byte[]> Content)[] files = 
+            (string Path, Func<byte[]> Content)[] files =
             [
-                .. papers.Documents.SelectMany(p => Wanted(p.Id, [("docx", () => PaperWord.Of(p)), ("html", () => Page(p)), (Pdf, () => Printed(Page(p)))], order)),
-                .. papers.Workbooks.SelectMany(b => Wanted(b.Id, [("xlsx", b.Bytes)], order)),
+                .. isPicturesOnly ? [] : papers.Documents.SelectMany(p => Wanted(p.Id, [("docx", () => PaperWord.Of(p)), ("html", () => Page(p)), (Pdf, () => Printed(Page(p)))], order)),
+                .. isPicturesOnly ? [] : papers.Workbooks.SelectMany(b => Wanted(b.Id, [("xlsx", b.Bytes)], order)),
+                .. papers.Pictures.SelectMany(p => Asked(p.Id, [(Svg, p.Svg), (Png, p.Png)], order)),
             ];
             string[] there = [.. files.Select(f => f.Path).Where(Path.Exists)];
             foreach (string path in there)
@@ -48,10 +62,15 @@ internal static class PaperFiles
                 return ExitCode.CannotWrite;
             }
 
-            foreach ((string path, Func<byte[]> content) in files)
+            // Made side by side, a few at a time, written and told in order.
+            foreach ((string Path, Func<byte[]> Content)[] few in files.Chunk(Environment.ProcessorCount))
             {
-                NewFile.Create(path, content(), surroundings.Cancellation());
-                surroundings.Error.WriteLine(path);
+                Task<byte[]>[] made = [.. few.Select(f => Task.Run(f.Content, surroundings.Cancellation()))];
+                for (int i = 0; i < few.Length; i++)
+                {
+                    NewFile.Create(few[i].Path, made[i].GetAwaiter().GetResult(), surroundings.Cancellation());
+                    surroundings.Error.WriteLine(few[i].Path);
+                }
             }
 
             return ExitCode.Done;
@@ -86,6 +105,13 @@ internal static class PaperFiles
     private static IEnumerable<(string Path, Func<byte[]> Content)> Wanted(string id, (string Form, Func<byte[]> Content)[] forms, PapersOrder order)
     {
         bool hasOne = forms.Any(f => order.Formats.Contains(f.Form));
-        return forms.Where(f => hasOne ? order.Formats.Contains(f.Form) : f.Form != Pdf).Select(f => (Path.Combine(order.Folder, $"{id}.{f.Form}"), f.Content));
+        return forms.Where(f => hasOne ? order.Formats.Contains(f.Form) : f.Form != Pdf).Select(f => Named(id, f, order));
     }
+
+    /// <summary>Files in the forms that were asked for, and in no other.</summary>
+    private static IEnumerable<(string Path, Func<byte[]> Content)> Asked(string id, (string Form, Func<byte[]> Content)[] forms, PapersOrder order) =>
+        forms.Where(f => order.Formats.Contains(f.Form)).Select(f => Named(id, f, order));
+
+    private static (string Path, Func<byte[]> Content) Named(string id, (string Form, Func<byte[]> Content) file, PapersOrder order) =>
+        (Path.Combine(order.Folder, $"{id}.{file.Form}"), file.Content);
 }

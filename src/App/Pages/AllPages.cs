@@ -6,6 +6,7 @@ using Calx.App.Pages.Live;
 using Calx.App.Pages.Practicals;
 using Calx.App.Pages.SignIn;
 using Calx.App.Pages.Students;
+using Calx.App.Pages.Week;
 using Calx.App.Serving;
 using Microsoft.AspNetCore.Routing;
 
@@ -21,6 +22,7 @@ public static class AllPages
         PracticalsRoutes.Map(routes);
         ClassesRoutes.Map(routes);
         LessonsRoutes.Map(routes);
+        WeekRoutes.Map(routes);
         LiveRoutes.Map(routes);
         BalancesRoutes.Map(routes);
         RecordsRoutes.Map(routes);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
 
@@ -16,27 +17,29 @@ public static class AmountChart
     /// <summary>Draws it, or returns null where no amounts were looked at, or none of them allows a conclusion.</summary>
     /// <param name="amounts">The advice.</param>
     /// <param name="groups">How many groups the class has.</param>
-    public static Chart? Of(AmountAdvice amounts, int groups)
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static Chart? Of(AmountAdvice amounts, int groups, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(amounts);
         bool some = amounts.Curve.Count > 1 && amounts.Curve.All(p => p.Chances.Count > 0);
-        return some ? new Drawing(amounts, groups).Draw() : null;
+        return some ? new Drawing(amounts, groups, language ?? PaperLanguage.BritishEnglish).Draw() : null;
     }
 
-    private sealed class Drawing(AmountAdvice amounts, int groups)
+    private sealed class Drawing(AmountAdvice amounts, int groups, PaperLanguage language)
     {
-        private readonly AmountMarks marks = AmountMarks.Of(amounts);
-        private readonly IReadOnlyList<AmountLine> lines = AmountLine.All(amounts, groups);
+        private readonly ChartTexts texts = new(language);
+        private readonly AmountMarks marks = AmountMarks.Of(amounts, language);
+        private readonly IReadOnlyList<AmountLine> lines = AmountLine.All(amounts, groups, new ChartTexts(language));
 
         public Chart Draw()
         {
-            const string heading = "How probably each conclusion is reached";
+            string heading = texts.AmountHeading;
             double top = marks.Height;
             var picture = new SvgPicture("amount-chart", Width, top + PlotHeight + BelowPlot, heading, Description());
             var frame = new Frame(picture, 58, top, PlotRight, top + PlotHeight);
             var across = new Axis(amounts.Curve.Append(amounts.Planned).Select(p => p.SampleInGrams), frame.Left, frame.Right);
             var upwards = new Axis([0, 100], frame.Bottom, frame.Top);
-            frame.Across(across, "mass of the sample / g");
+            frame.Across(across, texts.AmountAxis);
             WriteHundreds(picture, frame, upwards);
             marks.Draw(picture, frame, across, Width);
             foreach (AmountLine line in lines)
@@ -48,12 +51,12 @@ public static class AmountChart
             return new Chart(heading, picture, Caption());
         }
 
-        private static void WriteHundreds(SvgPicture picture, Frame frame, Axis upwards)
+        private void WriteHundreds(SvgPicture picture, Frame frame, Axis upwards)
         {
             foreach (double tick in upwards.Ticks)
             {
                 picture.Line(frame.Left, upwards.At(tick), frame.Right, upwards.At(tick), "grid");
-                picture.Text(frame.Left - 8, upwards.At(tick) + 5, $"{upwards.TextOf(tick)} %", "tick", "end");
+                picture.Text(frame.Left - 8, upwards.At(tick) + 5, texts.Percent(upwards.TextOf(tick)), "tick", "end");
             }
 
             picture.Line(frame.Left, frame.Top, frame.Left, frame.Bottom, "axis");
@@ -61,20 +64,21 @@ public static class AmountChart
 
         private string Caption()
         {
-            string kinds = groups == 1
-                ? "Whole lines: the one group finds it; dotted: a wrong answer."
-                : string.Create(CultureInfo.InvariantCulture, $"Whole lines: the class of {groups} groups; broken lines: one group alone; dotted: a wrong answer.");
-            return string.Create(CultureInfo.InvariantCulture, $"{kinds} No amount above {amounts.LargestInGrams:0.######} g is looked at.");
+            string kinds = groups == 1 ? texts.AmountOneGroup : texts.AmountGroups(Shown.InDigits(groups));
+            return $"{kinds} {texts.AmountLargest(Grams(amounts.LargestInGrams))}";
         }
 
         private string Description()
         {
-            IEnumerable<string> planned = amounts.Planned.Chances.Select(c => string.Create(
-                CultureInfo.InvariantCulture,
-                $"{c.Conclusion.Label}: class {100 * c.ClassRight.Value:F0} %, one group {100 * c.GroupRight.Value:F0} %"));
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"Probabilities from {amounts.Curve[0].SampleInGrams:0.######} g to {amounts.Curve[^1].SampleInGrams:0.######} g. With the planned {amounts.Planned.SampleInGrams:0.######} g, {string.Join("; ", planned)}; a wrong answer of the class {100 * amounts.Planned.ClassWrong:F0} %.");
+            IEnumerable<string> planned = amounts.Planned.Chances.Select(
+                c => texts.AmountChance(c.Conclusion.Label, Hundreds(c.ClassRight.Value), Hundreds(c.GroupRight.Value)));
+            return texts.AmountDescription(
+                Grams(amounts.Curve[0].SampleInGrams), Grams(amounts.Curve[^1].SampleInGrams), Grams(amounts.Planned.SampleInGrams),
+                string.Join("; ", planned), Hundreds(amounts.Planned.ClassWrong));
         }
+
+        private static string Grams(double grams) => grams.ToString("0.######", CultureInfo.InvariantCulture);
+
+        private static string Hundreds(double probability) => (100 * probability).ToString("F0", CultureInfo.InvariantCulture);
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Planning.Amounts;
 
 namespace Calx.Papers.Charts;
@@ -36,7 +37,7 @@ internal sealed class AmountLine
 
     /// <summary>For each conclusion the class and one group, and the probability that the class is led astray. A class
     /// of one group has one line for both.</summary>
-    public static IReadOnlyList<AmountLine> All(AmountAdvice amounts, int groups)
+    public static IReadOnlyList<AmountLine> All(AmountAdvice amounts, int groups, ChartTexts texts)
     {
         var all = new List<AmountLine>();
         for (int i = 0; i < amounts.Curve[0].Chances.Count; i++)
@@ -44,14 +45,14 @@ internal sealed class AmountLine
             int number = i;
             string label = amounts.Curve[0].Chances[i].Conclusion.Label;
             string colour = string.Create(CultureInfo.InvariantCulture, $"line-{i % Colours}");
-            all.Add(new AmountLine(groups > 1 ? $"class: {label}" : label, $"of-class {colour}", true, Of(p => p.Chances[number].ClassRight.Value)));
+            all.Add(new AmountLine(groups > 1 ? texts.ClassLine(label) : label, $"of-class {colour}", true, Of(p => p.Chances[number].ClassRight.Value)));
             if (groups > 1)
             {
-                all.Add(new AmountLine($"one group: {label}", $"of-group {colour}", false, Of(p => p.Chances[number].GroupRight.Value)));
+                all.Add(new AmountLine(texts.GroupLine(label), $"of-group {colour}", false, Of(p => p.Chances[number].GroupRight.Value)));
             }
         }
 
-        all.Add(new AmountLine(groups > 1 ? "class is led to a wrong answer" : "a wrong answer", "wrong", false, Of(p => p.ClassWrong)));
+        all.Add(new AmountLine(groups > 1 ? texts.ClassWrongLine : texts.WrongLine, "wrong", false, Of(p => p.ClassWrong)));
         return all;
 
         IEnumerable<(double, double)> Of(Func<AmountPoint, double> probability) =>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Planning.Amounts;
 
 namespace Calx.Papers.Charts;
@@ -15,13 +16,15 @@ internal sealed class AmountMarks
     public double Height => (marks.Count * Flags.LevelHeight) + 14;
 
     /// <summary>The marks by rising amount; names of the same amount share a mark.</summary>
-    public static AmountMarks Of(AmountAdvice amounts)
+    public static AmountMarks Of(AmountAdvice amounts, PaperLanguage language)
     {
-        (double? Grams, string Name)[] all =
+        ChartTexts texts = new(language);
+        (double? Grams, string Role, string Name)[] all =
         [
-            (amounts.Planned.SampleInGrams, "planned"), (amounts.Smallest?.SampleInGrams, "smallest"), (amounts.Best?.SampleInGrams, "best"),
+            (amounts.Planned.SampleInGrams, "planned", texts.PlannedMark), (amounts.Smallest?.SampleInGrams, "smallest", texts.SmallestMark),
+            (amounts.Best?.SampleInGrams, "best", texts.BestMark),
         ];
-        return new AmountMarks([.. all.Where(m => m.Grams is not null).GroupBy(m => Math.Round(m.Grams!.Value, 9)).OrderBy(g => g.Key).Select(Joined)]);
+        return new AmountMarks([.. all.Where(m => m.Grams is not null).GroupBy(m => Math.Round(m.Grams!.Value, 9)).OrderBy(g => g.Key).Select(g => Joined(g, language))]);
     }
 
     /// <summary>Draws them; those further left stand higher, so that no line goes through another's name.</summary>
@@ -37,10 +40,10 @@ internal sealed class AmountMarks
         }
     }
 
-    private static (double Grams, string Text, string Role) Joined(IGrouping<double, (double? Grams, string Name)> same)
+    private static (double Grams, string Text, string Role) Joined(IGrouping<double, (double? Grams, string Role, string Name)> same, PaperLanguage language)
     {
-        string[] names = [.. same.Select(m => m.Name)];
-        string text = string.Create(CultureInfo.InvariantCulture, $"{string.Join(" and ", names)} {same.Key:0.######} g");
-        return (same.Key, text, names[0]);
+        SharedTexts shared = new(language);
+        string names = same.Select(m => m.Name).Aggregate(shared.And);
+        return (same.Key, new ChartTexts(language).AmountMark(names, same.Key.ToString("0.######", CultureInfo.InvariantCulture)), same.First().Role);
     }
 }

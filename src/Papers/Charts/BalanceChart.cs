@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.Measurement.Numbers;
+using Calx.Papers.Texts;
 using Calx.Practicals.Findings.History;
 
 namespace Calx.Papers.Charts;
@@ -15,24 +16,25 @@ public static class BalanceChart
     /// <param name="history">The balance's checks.</param>
     /// <param name="name">The letter on the balance or its name.</param>
     /// <param name="id">Unique on the page, where it has several.</param>
-    public static Chart? Of(BalanceHistory history, string name, string id = "balance-chart")
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static Chart? Of(BalanceHistory history, string name, string id = "balance-chart", PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(history);
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        return history.Checks.Count == 0 ? null : new Drawing(history, name, id).Draw();
+        return history.Checks.Count == 0 ? null : new Drawing(history, name, id, new ChartTexts(language ?? PaperLanguage.BritishEnglish)).Draw();
     }
 
-    private sealed class Drawing(BalanceHistory history, string name, string id)
+    private sealed class Drawing(BalanceHistory history, string name, string id, ChartTexts texts)
     {
         public Chart Draw()
         {
             // One gross check does not squash the others.
             BalanceCheckMade[] shown = [.. history.Checks.Where(c => !history.IsFar(c))];
             string[] off = [.. history.Checks.Except(shown).Select(Told)];
-            string heading = $"Checks of balance {name}";
+            string heading = texts.BalanceHeading(name);
             var picture = new SvgPicture(id, Width, Height, heading, $"{string.Join("; ", history.Checks.Select(Told))}.");
             var frame = new Frame(picture, 62, 40, Width - 24, Height - 36);
-            var across = new DateAxis([.. history.Checks.Select(c => c.Day)], frame.Left, frame.Right);
+            var across = new DateAxis([.. history.Checks.Select(c => c.Day)], frame.Left, frame.Right, texts);
             double edge = 1.5 * BalanceHistory.ToleranceInDivisions;
             var upwards = new Axis(shown.Select(history.ErrorInDivisions).Concat([-edge, edge]), frame.Bottom, frame.Top);
             Background(picture, frame, across, upwards);
@@ -42,15 +44,15 @@ public static class BalanceChart
                 Mark(picture, across.At(check.Day), upwards.At(history.ErrorInDivisions(check)), history.IsWithin(check));
             }
 
-            string line = history.Drift is Drift.Judged { IsBeyondChance: true } ? "The line is the drift. " : string.Empty;
-            return new Chart(heading, picture, $"{line}The band is one division to either side. {Shown.Caption(off, 0, 0)}".TrimEnd());
+            string line = history.Drift is Drift.Judged { IsBeyondChance: true } ? $"{texts.BalanceLine} " : string.Empty;
+            return new Chart(heading, picture, $"{line}{texts.BalanceBand} {Shown.Caption(off, 0, 0, texts)}".TrimEnd());
         }
 
-        private static void Background(SvgPicture picture, Frame frame, DateAxis across, Axis upwards)
+        private void Background(SvgPicture picture, Frame frame, DateAxis across, Axis upwards)
         {
             double top = upwards.At(BalanceHistory.ToleranceInDivisions);
             picture.Rectangle(frame.Left, top, frame.Right - frame.Left, upwards.At(-BalanceHistory.ToleranceInDivisions) - top, "band");
-            frame.Upwards(upwards, "shown less marked / divisions");
+            frame.Upwards(upwards, texts.BalanceAxis);
             foreach ((DateOnly day, string text) in across.Ticks)
             {
                 picture.Line(across.At(day), frame.Top, across.At(day), frame.Bottom, "grid");
@@ -88,9 +90,10 @@ public static class BalanceChart
 
         private string Told(BalanceCheckMade check)
         {
-            string day = check.Day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+            string month = texts.MonthNames.Split(' ')[check.Day.Month - 1];
+            string day = texts.FullDay(Shown.InDigits(check.Day.Day), month, check.Day.ToString("yyyy", CultureInfo.InvariantCulture));
             double error = history.ErrorInDivisions(check);
-            return $"{day} {(error > 0 ? "+" : string.Empty)}{Figures.Text(error, error == Math.Round(error) ? 0 : 1)} divisions";
+            return texts.BalanceCheck(day, $"{(error > 0 ? "+" : string.Empty)}{Figures.Text(error, error == Math.Round(error) ? 0 : 1)}");
         }
     }
 }

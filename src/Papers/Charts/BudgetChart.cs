@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 using Calx.Papers.Reports;
 using Calx.Practicals.Definition;
@@ -27,16 +28,21 @@ public static class BudgetChart
         }
 
         GroupFindings middle = having[having.Length / 2];
-        string name = GroupNames.Of(findings, view ?? ReportView.Teacher).InSentence(middle);
-        return Draw(findings.Practical, name, middle.Find(key)!, having.Length == 1 ? string.Empty : ", the group in the middle of the class");
+        ReportView shown = view ?? ReportView.Teacher;
+        ChartTexts texts = new(shown.Language);
+        string name = GroupNames.Of(findings, shown).InSentence(middle);
+        QuantityEstimate estimate = middle.Find(key)!;
+        string caption = having.Length == 1
+            ? texts.Budget(estimate.Quantity.Label, name, estimate.Text) : texts.BudgetOfMiddle(estimate.Quantity.Label, name, estimate.Text);
+        return Draw(findings.Practical, estimate, caption, texts);
     }
 
-    private static Chart Draw(Practical practical, string groupName, QuantityEstimate estimate, string place)
+    private static Chart Draw(Practical practical, QuantityEstimate estimate, string caption, ChartTexts texts)
     {
         ReadingContribution[] lines = [.. estimate.Budget.Where(line => line.Share >= 0.0005)];
         double height = 20 + (RowHeight * lines.Length);
-        string description = string.Join("; ", lines.Select(line => $"{NameOf(practical, line)} {Percent(line)}"));
-        var picture = new SvgPicture("budget-chart", Width, height, "Where the uncertainty comes from", $"{description}.");
+        string description = string.Join("; ", lines.Select(line => $"{NameOf(practical, line)} {Percent(line, texts)}"));
+        var picture = new SvgPicture("budget-chart", Width, height, texts.BudgetHeading, $"{description}.");
         for (int i = 0; i < lines.Length; i++)
         {
             double y = 18 + (RowHeight * i);
@@ -44,17 +50,14 @@ public static class BudgetChart
             picture.Text(0, y, NameOf(practical, lines[i]));
             picture.Rectangle(0, y + 8, right, 12, "bar-rest");
             picture.Rectangle(0, y + 8, right * lines[i].Share, 12, "bar");
-            picture.Text(right + 10, y + 19, Percent(lines[i]), "mark-label");
+            picture.Text(right + 10, y + 19, Percent(lines[i], texts), "mark-label");
         }
 
-        return new Chart(
-            "Where the uncertainty comes from",
-            picture,
-            $"Share of the variance of the {estimate.Quantity.Label} of {groupName}, {estimate.Text}{place}. A reading that enters twice counts with both effects.");
+        return new Chart(texts.BudgetHeading, picture, caption);
     }
 
     private static string NameOf(Practical practical, ReadingContribution line) => ReadingNames.OfId(practical, line.Source);
 
-    private static string Percent(ReadingContribution line) =>
-        string.Create(CultureInfo.InvariantCulture, $"{100 * line.Share:0} %");
+    private static string Percent(ReadingContribution line, ChartTexts texts) =>
+        texts.Percent((100 * line.Share).ToString("0", CultureInfo.InvariantCulture));
 }

@@ -10,10 +10,13 @@ public static class ChartStyle
     /// <summary>The same for a dark room.</summary>
     public const string Dark = "--paper:#141a18;--ink:#e9ece6;--quiet:#a9b4ad;--rule:#39443f;--mark:#7fd0b4;--band:#22392f;--odd:#f0956b;--theory:#b9aef5";
 
+    /// <summary>Keeps text legible over lines, where a program knows in which order to paint.</summary>
+    private const string Halo = "paint-order:stroke;stroke:var(--paper);stroke-width:3px;stroke-linejoin:round";
+
     /// <summary>Shapes and text by role.</summary>
     public const string Roles =
         ".chart text{font-family:'Calx Sans',sans-serif;font-size:15px;fill:var(--ink);font-variant-numeric:tabular-nums;"
-        + "paint-order:stroke;stroke:var(--paper);stroke-width:3px;stroke-linejoin:round}"
+        + Halo + "}"
         + ".chart .quiet,.chart .tick{fill:var(--quiet)}.chart .tick{font-size:14px}.chart .axis-name{font-size:15px;fill:var(--quiet)}"
         + ".chart .odd-label{fill:var(--odd);font-weight:700}.chart .theory-label{fill:var(--theory);font-weight:700}.chart .mark-label{fill:var(--mark);font-weight:700}"
         + ".chart .axis{stroke:var(--quiet);stroke-width:1.2}.chart .grid{stroke:var(--rule);stroke-width:1}"
@@ -47,6 +50,23 @@ public static class ChartStyle
     private const string Drawings =
         ".chart .wall,.chart .body,.chart .fine{fill:none;stroke:var(--ink);stroke-width:2;stroke-linejoin:round;stroke-linecap:round}"
         + ".chart .body{fill:var(--paper)}.chart .fine{stroke-width:1.2}.chart .grain{fill:var(--ink)}.chart .ruled{stroke:var(--ink);stroke-width:.9}";
+
+    /// <summary>The rules with colours in place of their names, on white.</summary>
+    internal static string Printed { get; } = WithColours(Roles, $"{Light};--paper:#ffffff");
+
+    /// <summary>The same for programs that would paint the halo over its text: without it.</summary>
+    internal static string Plain { get; } = WithColours(Roles.Replace(Halo, string.Empty, StringComparison.Ordinal), $"{Light};--paper:#ffffff");
+
+    /// <summary>Puts each colour in by its value; what has none here keeps its name.</summary>
+    private static string WithColours(string rules, string colours)
+    {
+        foreach (string[] colour in colours.Split(';').Reverse().Select(c => c.Split(':')))
+        {
+            rules = rules.Replace($"var({colour[0]})", colour[1], StringComparison.Ordinal);
+        }
+
+        return rules;
+    }
 
     /// <summary>All that a chart needs as a file of its own.</summary>
     internal static string Alone => $"svg{{{Light};background:var(--paper)}}{Roles}";

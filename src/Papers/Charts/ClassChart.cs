@@ -1,5 +1,7 @@
 using System.Globalization;
+using Calx.Papers.Handouts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -53,12 +55,16 @@ public static class ClassChart
         private readonly (GroupFindings Group, QuantityEstimate Estimate)[][] byNumber;
         private readonly (GroupFindings Group, QuantityEstimate Estimate)[] all;
         private readonly GroupMarks? marks;
+        private readonly PaperLanguage language;
+        private readonly ChartTexts texts;
 
         public Drawing(
             QuantityDefinition quantity, string[] labels, IReadOnlyList<string> names, ClassFindings? findings, ReportView view)
         {
             this.quantity = quantity;
             this.labels = labels;
+            language = view.Language;
+            texts = new ChartTexts(language);
             ILookup<string, GroupFindings> found = (findings?.Groups ?? []).ToLookup(g => g.Readings.Name, StringComparer.Ordinal);
             byNumber = [.. names.Select(name => found[name].Select(g => (Group: g, Estimate: g.Find(quantity.Id)))
                 .Where(r => r.Estimate is not null).Select(r => (r.Group, r.Estimate!)).ToArray())];
@@ -69,8 +75,7 @@ public static class ClassChart
         public Chart Draw()
         {
             int having = byNumber.Count(r => r.Length > 0);
-            string heading = string.Create(
-                CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(quantity.Label[0])}{quantity.Label[1..]}: {having} of {labels.Length} groups");
+            string heading = texts.CountOfGroups(Text.Capital(quantity.Label), Shown.InDigits(having), Shown.InDigits(labels.Length));
             var picture = new SvgPicture("class-chart", Width, Height, heading, Description());
             double left = 12 + Math.Min(MostForName, labels.Select(l => TextWidth.Of(l)).DefaultIfEmpty().Max());
             double top = marks is null ? 12 : marks.Accepted is null ? 34 : 56;
@@ -82,7 +87,7 @@ public static class ClassChart
                 DrawRow(picture, frame, across, i);
             }
 
-            return new Chart(heading, picture, marks is null ? string.Empty : $"Lines and band are 95 % intervals. {GroupMarks.CutCaption(all, across!)}".TrimEnd());
+            return new Chart(heading, picture, marks is null ? string.Empty : $"{texts.Intervals} {marks.CutCaption(all, across!)}".TrimEnd());
         }
 
         private void DrawFrame(SvgPicture picture, Frame frame, Axis? across)
@@ -90,12 +95,12 @@ public static class ClassChart
             if (across is null || marks is null)
             {
                 picture.Line(frame.Left, frame.Bottom, frame.Right, frame.Bottom, "axis");
-                picture.Text((frame.Left + frame.Right) / 2, frame.Bottom + 30, "no group has a value yet", "axis-name", "middle");
+                picture.Text((frame.Left + frame.Right) / 2, frame.Bottom + 30, texts.NoValueYet, "axis-name", "middle");
                 return;
             }
 
             marks.Band(picture, frame, across);
-            frame.Across(across, quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}");
+            frame.Across(across, Shown.Axis(quantity, texts));
             marks.AcceptedLine(picture, frame, across);
         }
 
@@ -119,12 +124,15 @@ public static class ClassChart
         private string Description()
         {
             string[] values = [.. Enumerable.Range(0, labels.Length).Where(i => byNumber[i].Length > 0)
-                .Select(i => $"group {labels[i]} {string.Join(" and ", byNumber[i].Select(r => r.Estimate.Text))}")];
+                .Select(i => texts.GroupValue(labels[i], Sentences.And([.. byNumber[i].Select(r => r.Estimate.Text)], language)))];
             string[] empty = [.. Enumerable.Range(0, labels.Length).Where(i => byNumber[i].Length == 0).Select(i => labels[i])];
-            string pooled = marks?.Pooled is ClassQuantity value ? $" The class's value is {value.Text}." : string.Empty;
-            string said = values.Length == 0 ? "No group has a value yet." : $"{string.Join("; ", values)}.";
-            string waiting = values.Length == 0 || empty.Length == 0 ? string.Empty : $" No value yet: {string.Join(", ", empty)}.";
-            return said + waiting + pooled;
+            string[] sentences =
+            [
+                values.Length == 0 ? texts.NoValueYetSentence : $"{string.Join("; ", values)}.",
+                .. values.Length == 0 || empty.Length == 0 ? (string[])[] : [texts.WaitedFor(string.Join(", ", empty))],
+                .. marks?.Pooled is ClassQuantity pooled ? [texts.ClassValue(pooled.Text)] : (string[])[],
+            ];
+            return string.Join(' ', sentences);
         }
     }
 }

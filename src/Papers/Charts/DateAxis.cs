@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.Charts;
 
@@ -21,9 +22,14 @@ internal sealed class DateAxis
     private readonly double from;
     private readonly double to;
 
+    private readonly ChartTexts texts;
+    private readonly string[] months;
+
     /// <summary>Lays out an axis that holds all days; at least one.</summary>
-    public DateAxis(IReadOnlyList<DateOnly> days, double from, double to)
+    public DateAxis(IReadOnlyList<DateOnly> days, double from, double to, ChartTexts texts)
     {
+        this.texts = texts;
+        months = texts.MonthNames.Split(' ');
         this.from = from;
         this.to = to;
         DateOnly first = days.Min();
@@ -40,26 +46,28 @@ internal sealed class DateAxis
     /// <summary>Where a day lies on paper.</summary>
     public double At(DateOnly day) => from + ((day.DayNumber - low) / (high - low) * (to - from));
 
-    private static IEnumerable<(DateOnly, string)> InDays(DateOnly first, DateOnly last)
+    private IEnumerable<(DateOnly, string)> InDays(DateOnly first, DateOnly last)
     {
         int step = DaySteps.First(s => (last.DayNumber - first.DayNumber) / s < MostTicks);
         for (DateOnly day = first; day <= last; day = day.AddDays(step))
         {
-            yield return (day, day.ToString("d MMM", CultureInfo.InvariantCulture));
+            yield return (day, texts.DayAndMonth(Shown.InDigits(day.Day), months[day.Month - 1]));
         }
     }
 
+    private static string Year(DateOnly day) => day.ToString("yyyy", CultureInfo.InvariantCulture);
+
     private IEnumerable<(DateOnly, string)> InMonths(DateOnly first, DateOnly last)
     {
-        int months = (12 * (last.Year - first.Year)) + last.Month - first.Month;
-        int step = MonthSteps.First(s => months / s < MostTicks);
+        int count = (12 * (last.Year - first.Year)) + last.Month - first.Month;
+        int step = MonthSteps.First(s => count / s < MostTicks);
         int month = (12 * first.Year) + first.Month - 1;
         for (month -= month % step; month <= (12 * last.Year) + last.Month; month += step)
         {
             var day = new DateOnly(month / 12, (month % 12) + 1, 1);
             if (day.DayNumber >= low && day.DayNumber <= high)
             {
-                yield return (day, day.ToString(step < 12 ? "MMM yyyy" : "yyyy", CultureInfo.InvariantCulture));
+                yield return (day, step < 12 ? texts.MonthAndYear(months[day.Month - 1], Year(day)) : Year(day));
             }
         }
     }

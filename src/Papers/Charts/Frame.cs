@@ -33,7 +33,9 @@ internal sealed class Frame
         }
 
         picture.Line(Left, Bottom, Right, Bottom, "axis");
-        picture.Text((Left + Right) / 2, Bottom + 42, name, "axis-name", "middle");
+        // A long name under a narrow frame stays on the picture.
+        double half = Math.Min((TextWidth.Of(name) / 2) + 2, picture.Width / 2);
+        picture.Text(Math.Clamp((Left + Right) / 2, half, picture.Width - half), Bottom + 42, name, "axis-name", "middle");
     }
 
     /// <summary>Grid lines and ticks of the axis up the side; its name stands level above it, where it can be read.</summary>

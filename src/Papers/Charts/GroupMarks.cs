@@ -1,6 +1,7 @@
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -15,12 +16,14 @@ internal sealed class GroupMarks
     private readonly QuantityDefinition quantity;
     private readonly ReportView view;
     private readonly AcceptedResult.Compared? accepted;
+    private readonly ChartTexts texts;
 
     public GroupMarks(ClassFindings findings, QuantityDefinition quantity, ReportView view)
     {
         this.findings = findings;
         this.quantity = quantity;
         this.view = view;
+        texts = new ChartTexts(view.Language);
         accepted = view.Accepted ? findings.Class.Accepted as AcceptedResult.Compared : null;
         Pooled = findings.Class.Find(quantity.Id) is { Count: > 1 } pooled ? pooled : null;
     }
@@ -62,7 +65,7 @@ internal sealed class GroupMarks
         double from = across.At(Math.Clamp(Pooled.Interval.Low, across.Low, across.High));
         double to = across.At(Math.Clamp(Pooled.Interval.High, across.Low, across.High));
         picture.Rectangle(from, frame.Top, to - from, frame.Bottom - frame.Top, "band");
-        picture.Text((from + to) / 2, frame.Top - (accepted is null ? 12 : 34), $"class {Pooled.Text}", "mark-label", Anchor(from, to, frame));
+        picture.Text((from + to) / 2, frame.Top - (accepted is null ? 12 : 34), texts.ClassMark(Pooled.Text), "mark-label", Anchor(from, to, frame));
     }
 
     /// <summary>Draws the accepted value, where it is shown.</summary>
@@ -75,7 +78,7 @@ internal sealed class GroupMarks
 
         double x = across.At(accepted.Accepted);
         picture.Line(x, frame.Top - 6, x, frame.Bottom, "theory");
-        picture.Text(x, frame.Top - 12, $"accepted {Shown.Accepted(accepted)}", "theory-label", Anchor(x, x, frame));
+        picture.Text(x, frame.Top - 12, texts.AcceptedMark(Shown.Accepted(accepted)), "theory-label", Anchor(x, x, frame));
     }
 
     /// <summary>Whether a group is to be seen as one with an odd result.</summary>
@@ -92,7 +95,7 @@ internal sealed class GroupMarks
             double tip = above ? frame.Right - 4 : frame.Left + 4;
             double back = above ? tip - 11 : tip + 11;
             picture.Polygon([(tip, y), (back, y - 6), (back, y + 6)], odd ? "odd-dot" : "dot");
-            string text = $"off the scale: {estimate.Text}";
+            string text = texts.OffScaleMark(estimate.Text);
             picture.Text(above ? back - 8 : back + 8, y + 5, text, odd ? "odd-label" : "label", above ? "end" : "start");
             return;
         }
@@ -122,9 +125,9 @@ internal sealed class GroupMarks
     }
 
     /// <summary>What is to be said of intervals that are longer than the axis; empty where none is.</summary>
-    public static string CutCaption(IReadOnlyList<(GroupFindings Group, QuantityEstimate Estimate)> rows, Axis across) =>
+    public string CutCaption(IReadOnlyList<(GroupFindings Group, QuantityEstimate Estimate)> rows, Axis across) =>
         rows.Any(r => r.Estimate.Value >= across.Low && r.Estimate.Value <= across.High && IsCut(r.Estimate, across) != (false, false))
-            ? "An arrow head: the interval goes on beyond the edge." : string.Empty;
+            ? texts.ArrowHead : string.Empty;
 
     private static (bool Low, bool High) IsCut(QuantityEstimate estimate, Axis across) =>
         (!(estimate.Interval?.Low >= across.Low - 1e-9), !(estimate.Interval?.High <= across.High + 1e-9));

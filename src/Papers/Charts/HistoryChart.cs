@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings.History;
 
@@ -28,19 +28,20 @@ public static class HistoryChart
     public static Chart? Of(ResultHistory history, ReportView? view = null, string id = "history-chart")
     {
         ArgumentNullException.ThrowIfNull(history);
-        return history.Lessons.Count == 0 ? null : new Drawing(history, (view ?? ReportView.Teacher).Accepted, id).Draw();
+        return history.Lessons.Count == 0 ? null : new Drawing(history, view ?? ReportView.Teacher, id).Draw();
     }
 
-    private sealed class Drawing(ResultHistory history, bool showsAccepted, string id)
+    private sealed class Drawing(ResultHistory history, ReportView view, string id)
     {
+        private readonly ChartTexts texts = new(view.Language);
         private readonly LessonResult[] lessons = [.. history.Lessons.TakeLast(MostLessons)];
-        private readonly double? accepted = showsAccepted ? history.Accepted : null;
+        private readonly double? accepted = view.Accepted ? history.Accepted : null;
         private readonly PooledResult? pooled = history.Lessons.Count < FewestPooled ? null : history.Pooled;
 
         public Chart Draw()
         {
             QuantityDefinition quantity = history.Quantity;
-            string heading = $"{char.ToUpperInvariant(quantity.Label[0])}{quantity.Label[1..]}, lesson by lesson";
+            string heading = texts.LessonByLesson(Text.Capital(quantity.Label));
             double top = accepted is null && pooled is null ? 12 : 56;
             double height = top + 8 + (RowHeight * lessons.Length) + 58;
             var picture = new SvgPicture(id, Width, height, heading, Description());
@@ -49,7 +50,7 @@ public static class HistoryChart
             IEnumerable<double> ends = lessons.SelectMany(l => new[] { l.Interval.Low, l.Interval.High });
             var across = new Axis(accepted is double value ? ends.Append(value) : ends, frame.Left, frame.Right);
             Band(picture, frame, across);
-            frame.Across(across, quantity.Unit == "1" ? quantity.Label : $"{quantity.Label} / {quantity.Unit}");
+            frame.Across(across, Shown.Axis(quantity, texts));
             AcceptedLine(picture, frame, across);
             for (int i = 0; i < lessons.Length; i++)
             {
@@ -60,8 +61,8 @@ public static class HistoryChart
             }
 
             string cut = lessons.Length < history.Lessons.Count
-                ? string.Create(CultureInfo.InvariantCulture, $" The last {lessons.Length} of {history.Lessons.Count} lessons.") : string.Empty;
-            return new Chart(heading, picture, $"{(pooled is null ? "Lines" : "Lines and band")} are 95 % intervals.{cut}");
+                ? $" {texts.LastLessons(Shown.InDigits(lessons.Length), Shown.InDigits(history.Lessons.Count))}" : string.Empty;
+            return new Chart(heading, picture, $"{(pooled is null ? texts.IntervalsWithoutBand : texts.Intervals)}{cut}");
         }
 
         private void Band(SvgPicture picture, Frame frame, Axis across)
@@ -74,7 +75,7 @@ public static class HistoryChart
             double from = across.At(Math.Clamp(pooled.Interval.Low, across.Low, across.High));
             double to = across.At(Math.Clamp(pooled.Interval.High, across.Low, across.High));
             picture.Rectangle(from, frame.Top, to - from, frame.Bottom - frame.Top, "band");
-            string text = $"all lessons {Figures.WithUncertainty(pooled.Value, pooled.StandardUncertainty)}";
+            string text = texts.AllLessonsMark(Figures.WithUncertainty(pooled.Value, pooled.StandardUncertainty));
             picture.Text(Place((from + to) / 2, text, frame), frame.Top - (accepted is null ? 12 : 34), text, "mark-label", "middle");
         }
 
@@ -86,7 +87,7 @@ public static class HistoryChart
             }
 
             picture.Line(across.At(value), frame.Top - 6, across.At(value), frame.Bottom, "theory");
-            string text = $"accepted {Shown.Accepted(value)}";
+            string text = texts.AcceptedMark(Shown.Accepted(value));
             picture.Text(Place(across.At(value), text, frame), frame.Top - 12, text, "theory-label", "middle");
         }
 
@@ -100,8 +101,7 @@ public static class HistoryChart
         private string Description()
         {
             IEnumerable<string> values = lessons.Select(l => $"{l.Label} {Figures.WithUncertainty(l.Value, l.StandardUncertainty)}");
-            string all = pooled is null ? string.Empty
-                : $" All lessons together: {Figures.WithUncertainty(pooled.Value, pooled.StandardUncertainty)}.";
+            string all = pooled is null ? string.Empty : $" {texts.AllLessons(Figures.WithUncertainty(pooled.Value, pooled.StandardUncertainty))}";
             return $"{string.Join("; ", values)}.{all}";
         }
     }

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Calx.Papers.Reports;
 using SkiaSharp;
 using Svg.Skia;
@@ -8,7 +7,7 @@ namespace Calx.Papers.Charts;
 
 /// <summary>Draws a picture as a bitmap (PNG), for those programs that take no SVG. It brings its own fonts: the machine's are
 /// not asked for, so that it looks the same everywhere.</summary>
-internal static partial class PngPicture
+internal static class PngPicture
 {
     private const double MillimetresPerInch = 25.4;
 
@@ -24,20 +23,10 @@ internal static partial class PngPicture
         svg.Settings.TypefaceProviders!.Clear();
         svg.Settings.TypefaceProviders.Add(new CustomTypefaceProvider(StyleFile.Open("CalxSans-Regular.ttf")));
         svg.Settings.TypefaceProviders.Add(new CustomTypefaceProvider(StyleFile.Open("CalxSans-Bold.ttf")));
-        svg.FromSvg(WithColours(picture.Alone()));
+        svg.FromSvg(picture.Printed());
         float scale = (float)(widthInMillimetres / MillimetresPerInch * dotsPerInch / picture.Width);
         using var bytes = new MemoryStream();
         return svg.Save(bytes, SKColors.White, SKEncodedImageFormat.Png, 100, scale, scale)
             ? bytes.ToArray() : throw new InvalidOperationException("The picture could not be drawn.");
     }
-
-    /// <summary>The library that draws knows classes but no custom properties: each is put in by its value.</summary>
-    private static string WithColours(string svg)
-    {
-        var colours = ChartStyle.Light.Split(';').Select(c => c.Split(':')).ToDictionary(c => c[0], c => c[1], StringComparer.Ordinal);
-        return Property().Replace(svg, m => colours.GetValueOrDefault(m.Groups[1].Value, "#000000"));
-    }
-
-    [GeneratedRegex(@"var\((--[a-z]+)\)")]
-    private static partial Regex Property();
 }

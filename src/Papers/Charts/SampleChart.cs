@@ -1,5 +1,6 @@
 using Calx.Measurement.Numbers;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -9,19 +10,20 @@ namespace Calx.Papers.Charts;
 /// <summary>The change of mass against the mass of the sample, with the line that the equation gives.</summary>
 public static class SampleChart
 {
-    private const double Width = 620;
-    private const double Height = 430;
     private const double MostForName = 170;
 
     /// <summary>Draws it, or returns null where no group gives both masses.</summary>
     /// <param name="findings">What the class's readings show.</param>
     /// <param name="view">For whom; null for the teacher.</param>
-    public static Chart? Of(ClassFindings findings, ReportView? view = null)
+    public static Chart? Of(ClassFindings findings, ReportView? view = null) => Of(findings, view, ChartSize.Whole);
+
+    /// <summary>The same of a size.</summary>
+    internal static Chart? Of(ClassFindings findings, ReportView? view, ChartSize size)
     {
         ArgumentNullException.ThrowIfNull(findings);
         FindingsDefinition asked = findings.Practical.Findings;
         Point[] points = [.. findings.Groups.Select(g => Point.Of(g, asked)).OfType<Point>()];
-        return points.Length == 0 ? null : new Drawing(findings, points, view ?? ReportView.Teacher).Draw();
+        return points.Length == 0 ? null : new Drawing(findings, points, view ?? ReportView.Teacher, size).Draw();
     }
 
     private sealed record Point(GroupFindings Group, QuantityEstimate X, QuantityEstimate Y)
@@ -31,9 +33,10 @@ public static class SampleChart
                 ? new Point(group, x, y) : null;
     }
 
-    private sealed class Drawing(ClassFindings findings, Point[] points, ReportView view)
+    private sealed class Drawing(ClassFindings findings, Point[] points, ReportView view, ChartSize size)
     {
         private readonly ProductLine.Fitted? line = findings.Class.Line as ProductLine.Fitted;
+        private readonly ChartTexts texts = new(view.Language);
         private readonly GroupNames names = GroupNames.Of(findings, view);
 
         public Chart Draw()
@@ -47,13 +50,14 @@ public static class SampleChart
             (double lowY, double highY) = Widened(core.SelectMany(p => Ends(p.Y)).Concat(origin));
             Point[] inside = [.. points.Where(p => p.X.Value >= lowX && p.X.Value <= highX && p.Y.Value >= lowY && p.Y.Value <= highY)];
             IReadOnlyList<Point> drawn = Shown.Thinned(inside);
-            string[] off = [.. points.Except(inside).Select(p => $"{names[p.Group]} ({p.X.Quantity.Label} {p.X.Text} g, {p.Y.Quantity.Label} {p.Y.Text} g)")];
-            var picture = new SvgPicture("sample-chart", Width, Height, $"{Text.Capital(y.Label)} against {x.Label}", Description(drawn.Count, y));
-            var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
+            string[] off = [.. points.Except(inside).Select(p => texts.OffScalePoint(names[p.Group], p.X.Quantity.Label, p.X.Text, p.Y.Quantity.Label, p.Y.Text))];
+            string heading = texts.Against(Text.Capital(y.Label), x.Label);
+            var picture = new SvgPicture("sample-chart", size.Width, size.Height, heading, Description(drawn.Count, y));
+            var frame = new Frame(picture, 62, 44, size.Width - 116, size.Height - size.BelowFrame);
             var across = new Axis(drawn.SelectMany(p => Ends(p.X)), frame.Left, frame.Right);
             var upwards = new Axis(drawn.SelectMany(p => Ends(p.Y)).Concat(origin), frame.Bottom, frame.Top);
-            frame.Across(across, $"{x.Label} / {x.Unit}");
-            frame.Upwards(upwards, $"{y.Label} / {y.Unit}");
+            frame.Across(across, texts.QuantityUnit(x.Label, x.Unit));
+            frame.Upwards(upwards, texts.QuantityUnit(y.Label, y.Unit));
             Lines(picture, frame, across, upwards);
             double[] aside = Dodge.Aside([.. drawn.Select(p => (across.At(p.X.Value), upwards.At(p.Y.Value)))], frame.Left, frame.Right);
             for (int i = 0; i < drawn.Count; i++)
@@ -62,9 +66,9 @@ public static class SampleChart
             }
 
             NameOdd(picture, frame, [.. drawn.Where(IsOdd)], across, upwards);
-            string beside = aside.Any(a => a != 0) ? "Groups that would hide one another stand side by side." : string.Empty;
-            string caption = $"{beside} {Shown.Caption(off, drawn.Count, inside.Length)}".Trim();
-            return new Chart($"{Text.Capital(y.Label)} against {x.Label}", picture, caption);
+            string beside = aside.Any(a => a != 0) ? texts.SideBySide : string.Empty;
+            string caption = $"{beside} {Shown.Caption(off, drawn.Count, inside.Length, texts)}".Trim();
+            return new Chart(heading, picture, caption);
         }
 
         private void Lines(SvgPicture picture, Frame frame, Axis across, Axis upwards)
@@ -77,14 +81,14 @@ public static class SampleChart
             double fitEnd = Ray(picture, line.ThroughOrigin.LineWithScatter.Slope, across, upwards, "fit");
             if (!view.Accepted)
             {
-                picture.Text(frame.Right + 8, Math.Clamp(fitEnd, frame.Top + 10, frame.Bottom) + 5, "this class", "mark-label");
+                picture.Text(frame.Right + 8, Math.Clamp(fitEnd, frame.Top + 10, frame.Bottom) + 5, texts.ThisClass, "mark-label");
                 return;
             }
 
             double theoryEnd = Ray(picture, line.TheorySlope, across, upwards, "theory");
             double[] places = LabelColumn.Spread([theoryEnd, fitEnd], 20, frame.Top + 10, frame.Bottom);
-            picture.Text(frame.Right + 8, places[0] + 5, "the equation", "theory-label");
-            picture.Text(frame.Right + 8, places[1] + 5, "this class", "mark-label");
+            picture.Text(frame.Right + 8, places[0] + 5, texts.TheEquation, "theory-label");
+            picture.Text(frame.Right + 8, places[1] + 5, texts.ThisClass, "mark-label");
         }
 
         /// <summary>A line through the origin from end to end of the plot; returns where it leaves on the right.</summary>
@@ -133,10 +137,14 @@ public static class SampleChart
 
         private string Description(int drawn, QuantityDefinition y)
         {
-            string slopes = line is null ? string.Empty
-                : (view.Accepted ? $" The equation gives {Figures.Text(line.TheorySlope, 3)} for each gram of sample;" : string.Empty)
-                    + $" {(view.Accepted ? "the" : "The")} class's line through the origin has {Figures.WithUncertainty(line.ThroughOrigin.LineWithScatter.Slope, line.ThroughOrigin.LineWithScatter.SlopeStandardUncertainty)}.";
-            return $"{drawn} groups, the {y.Label} of each with its standard uncertainty.{slopes}";
+            string said = texts.AgainstDescription(Shown.InDigits(drawn), y.Label);
+            if (line is null)
+            {
+                return said;
+            }
+
+            string slope = Figures.WithUncertainty(line.ThroughOrigin.LineWithScatter.Slope, line.ThroughOrigin.LineWithScatter.SlopeStandardUncertainty);
+            return $"{said} {(view.Accepted ? texts.EquationAndClassSlope(Figures.Text(line.TheorySlope, 3), slope) : texts.ClassSlope(slope))}";
         }
 
         private static IEnumerable<double> Ends(QuantityEstimate estimate) =>

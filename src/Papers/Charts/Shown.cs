@@ -1,5 +1,7 @@
 using System.Globalization;
 using Calx.Measurement.Numbers;
+using Calx.Papers.Texts;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 
 namespace Calx.Papers.Charts;
@@ -24,17 +26,21 @@ internal static class Shown
     }
 
     /// <summary>What to say of groups left off: too far away, or too many.</summary>
-    public static string Caption(IReadOnlyList<string> offScale, int shown, int all)
+    public static string Caption(IReadOnlyList<string> offScale, int shown, int all, ChartTexts texts)
     {
-        string more = offScale.Count > MostNamed
-            ? string.Create(CultureInfo.InvariantCulture, $"; and {offScale.Count - MostNamed} more")
-            : string.Empty;
-        string far = offScale.Count == 0 ? string.Empty : $"Off the scale: {string.Join("; ", offScale.Take(MostNamed))}{more}.";
-        string thinned = shown < all
-            ? string.Create(CultureInfo.InvariantCulture, $"{shown} of {all} groups are drawn, evenly by rank.")
-            : string.Empty;
+        string named = string.Join("; ", offScale.Take(MostNamed));
+        string far = offScale.Count == 0 ? string.Empty
+            : offScale.Count > MostNamed ? texts.OffScaleAndMore(named, InDigits(offScale.Count - MostNamed)) : texts.OffScale(named);
+        string thinned = shown < all ? texts.SomeDrawn(InDigits(shown), InDigits(all)) : string.Empty;
         return string.Join(' ', new[] { far, thinned }.Where(part => part.Length > 0));
     }
+
+    /// <summary>A whole number in digits.</summary>
+    public static string InDigits(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>Name of an axis: quantity / unit, or the quantity alone where it has none.</summary>
+    public static string Axis(QuantityDefinition quantity, ChartTexts texts) =>
+        quantity.Unit == "1" ? quantity.Label : texts.QuantityUnit(quantity.Label, quantity.Unit);
 
     /// <summary>The accepted value: a whole number as one, else three decimals.</summary>
     public static string Accepted(AcceptedResult.Compared compared) => Accepted(compared.Accepted);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
@@ -46,6 +47,7 @@ public static class StepsChart
 
     private sealed class Drawing(ClassFindings findings, ConstantMassDefinition rule, Course[] all, ReportView view)
     {
+        private readonly ChartTexts texts = new(view.Language);
         private readonly GroupNames names = GroupNames.Of(findings, view);
 
         public Chart Draw()
@@ -55,12 +57,12 @@ public static class StepsChart
             double span = core.Max() - core.Min();
             Course[] inside = [.. all.Where(c => c.Changes.All(v => v >= core.Min() - span && v <= core.Max() + span))];
             IReadOnlyList<Course> drawn = Shown.Thinned(inside);
-            string[] off = [.. all.Except(inside).Select(c => $"{names[c.Group]} ({Figures.Text(c.Changes[^1], 2)} g)")];
+            string[] off = [.. all.Except(inside).Select(c => texts.OffScaleCourse(names[c.Group], Figures.Text(c.Changes[^1], 2)))];
             int steps = all.Max(c => c.Changes.Count);
-            var picture = new SvgPicture("steps-chart", Width, Height, "The mass through the steps", $"{drawn.Count} groups: change of mass since before heating, at each weighing. Groups by what the last two weighings show: {Verdicts(drawn)}.");
+            var picture = new SvgPicture("steps-chart", Width, Height, texts.StepsHeading, texts.StepsDescription(Shown.InDigits(drawn.Count), Verdicts(drawn)));
             var frame = new Frame(picture, 62, 44, Width - 116, Height - 58);
             var upwards = new Axis(drawn.SelectMany(c => c.Changes), frame.Bottom, frame.Top);
-            frame.Upwards(upwards, "change since before heating / g");
+            frame.Upwards(upwards, texts.ChangeAxis);
             double At(int step) => frame.Left + ((frame.Right - frame.Left) * (step + 0.12) / (steps - 1 + 0.24));
             Steps(picture, frame, steps, At);
             foreach (Course course in drawn)
@@ -69,7 +71,7 @@ public static class StepsChart
             }
 
             Names(picture, frame, upwards, drawn, At);
-            return new Chart("The mass through the steps", picture, Shown.Caption(off, drawn.Count, inside.Length));
+            return new Chart(texts.StepsHeading, picture, Shown.Caption(off, drawn.Count, inside.Length, texts));
         }
 
         private void Steps(SvgPicture picture, Frame frame, int steps, Func<int, double> at)
@@ -87,11 +89,11 @@ public static class StepsChart
         /// <summary>The practical's words, or plain numbers where so many weighings leave no room for words.</summary>
         private string[] StepNames(int steps)
         {
-            string[] words = ["before heating", .. Enumerable.Range(1, steps - 1).Select(n => Short(ReadingNames.Of(findings.Practical, rule.Reading, n)))];
+            string[] words = [texts.BeforeHeating, .. Enumerable.Range(1, steps - 1).Select(n => Short(ReadingNames.Of(findings.Practical, rule.Reading, n)))];
             double room = (Width - 178) / (steps - 1 + 0.24);
             return words.Max(w => TextWidth.Of(w, 14)) + 8 <= room
                 ? words
-                : ["before", .. Enumerable.Range(1, steps - 1).Select(n => string.Create(CultureInfo.InvariantCulture, $"after {n}"))];
+                : [texts.Before, .. Enumerable.Range(1, steps - 1).Select(n => texts.After(Shown.InDigits(n)))];
         }
 
         /// <summary>What the weighings show, in numbers of groups.</summary>

@@ -7,6 +7,8 @@ namespace Calx.Papers.Charts;
 /// decides them for light, dark and print; a picture on its own carries the light ones.</summary>
 internal sealed class SvgPicture
 {
+    private const string Space = " xmlns=\"http://www.w3.org/2000/svg\"";
+
     private readonly StringBuilder body = new();
     private readonly string id;
     private readonly string title;
@@ -26,6 +28,9 @@ internal sealed class SvgPicture
         this.title = title;
         this.description = description;
     }
+
+    /// <summary>Its id.</summary>
+    public string Id => id;
 
     /// <summary>What it shows.</summary>
     public string Title => title;
@@ -78,7 +83,16 @@ internal sealed class SvgPicture
     public string Inline() => Whole(string.Empty, string.Empty);
 
     /// <summary>The picture as a file of its own.</summary>
-    public string Alone() => Whole(" xmlns=\"http://www.w3.org/2000/svg\"", $"<style>{ChartStyle.Alone}</style>\n");
+    public string Alone() => Whole(Space, $"<style>{ChartStyle.Alone}</style>\n");
+
+    /// <summary>The picture for drawing it as a bitmap on white: its style has no custom properties.</summary>
+    public string Printed() => Whole(Space, $"<style>{ChartStyle.Printed}</style>\n");
+
+    /// <summary>The picture as a file of its own for programs that know few rules of CSS, on white and with its size.</summary>
+    /// <param name="widthInMillimetres">How wide it is printed.</param>
+    /// <param name="faces">Rules of CSS that bring a font; empty for none.</param>
+    public string Plain(double widthInMillimetres, string faces = "") => Whole(
+        $"{Space} width=\"{N(widthInMillimetres)}mm\" height=\"{N(widthInMillimetres * Height / Width)}mm\"", $"<style>{faces}{ChartStyle.Plain}</style>\n");
 
     private static string Ended(string shape, string? tip) => tip is null ? "/>" : $"><title>{Escaped(tip)}</title></{shape}>";
 

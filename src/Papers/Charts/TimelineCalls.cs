@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Charts;
@@ -20,21 +21,21 @@ internal sealed class TimelineCalls
     public double Height => BelowAxis + (calls.Max(c => c.Level) * Flags.LevelHeight) + 8;
 
     /// <summary>The calls of a lesson.</summary>
-    public static TimelineCalls Of(LessonForecast lesson, MinuteAxis axis)
+    public static TimelineCalls Of(LessonForecast lesson, MinuteAxis axis, ChartTexts texts)
     {
         double bell = lesson.Settings.Minutes;
         double gasOff = lesson.Settings.Practical.Classroom.GasOffInMinutes;
-        (double Minute, string Text, string Role)[] all =
+        (double Minute, Func<string, string> Text, string Role)[] all =
         [
-            (lesson.Calls.Heating ?? 0, "last heating starts by", "last-heating"),
-            (gasOff > 0 ? bell - gasOff : 0, "gas off by", "gas-off"),
-            (bell, "bell", "bell"),
+            (lesson.Calls.Heating ?? 0, texts.LastHeating, "last-heating"),
+            (gasOff > 0 ? bell - gasOff : 0, texts.GasOff, "gas-off"),
+            (bell, texts.Bell, "bell"),
         ];
-        (double Minute, string Text, string Role)[] shown = [.. all.Where(c => c.Minute > 0).OrderBy(c => c.Minute)];
+        (double Minute, Func<string, string> Text, string Role)[] shown = [.. all.Where(c => c.Minute > 0).OrderBy(c => c.Minute)];
         double[] poles = [.. shown.Select(c => axis.At(c.Minute))];
-        string[] texts = [.. shown.Select(c => string.Create(CultureInfo.InvariantCulture, $"{c.Text} {c.Minute:0.#}"))];
-        int[] levels = Flags.Levels(poles, [.. texts.Select(t => TextWidth.Of(t))]);
-        return new TimelineCalls([.. shown.Select((c, i) => new Call(poles[i], texts[i], c.Role, levels[i]))]);
+        string[] said = [.. shown.Select(c => c.Text(c.Minute.ToString("0.#", CultureInfo.InvariantCulture)))];
+        int[] levels = Flags.Levels(poles, [.. said.Select(t => TextWidth.Of(t))]);
+        return new TimelineCalls([.. shown.Select((c, i) => new Call(poles[i], said[i], c.Role, levels[i]))]);
     }
 
     /// <summary>Draws the lines, from the top of the rows to their names, past the numbers of the minutes. The bell's is

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Charts;
@@ -8,47 +9,53 @@ namespace Calx.Papers.Charts;
 public static class TimelineChart
 {
     /// <summary>The lesson that half of all are worse than.</summary>
-    public static Chart Typical(LessonForecast lesson)
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static Chart Typical(LessonForecast lesson, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        return new Drawing(lesson, lesson.Typical, "timeline-typical", "A typical lesson", "Half of such lessons end earlier.").Draw();
+        ChartTexts texts = new(language ?? PaperLanguage.BritishEnglish);
+        return new Drawing(lesson, lesson.Typical, "timeline-typical", texts).Draw(texts.TypicalLesson, texts.TypicalRank);
     }
 
     /// <summary>The lesson that one in twenty is worse than.</summary>
-    public static Chart Bad(LessonForecast lesson)
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static Chart Bad(LessonForecast lesson, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(lesson);
-        return new Drawing(lesson, lesson.Bad, "timeline-bad", "A bad lesson", "One lesson in twenty is worse.").Draw();
+        ChartTexts texts = new(language ?? PaperLanguage.BritishEnglish);
+        return new Drawing(lesson, lesson.Bad, "timeline-bad", texts).Draw(texts.BadLesson, texts.BadRank);
     }
 
-    private sealed class Drawing(LessonForecast lesson, LessonTimeline timeline, string id, string name, string rank)
+    private sealed class Drawing(LessonForecast lesson, LessonTimeline timeline, string id, ChartTexts texts)
     {
         private readonly TimelineLayout layout = new(timeline, lesson.Settings.Minutes);
 
-        public Chart Draw()
+        public Chart Draw(Func<string, string> named, string rank)
         {
-            var calls = TimelineCalls.Of(lesson, layout.Axis);
-            string heading = $"{name}: it ends in minute {MinuteAxis.TextOf(timeline.EndMinute)}";
+            var calls = TimelineCalls.Of(lesson, layout.Axis, texts);
+            string heading = named(MinuteAxis.TextOf(timeline.EndMinute));
             var picture = new SvgPicture(id, TimelineLayout.Width, layout.Bottom + calls.Height, heading, Description());
-            TimelineBars.DrawBands(picture, layout, timeline);
+            TimelineBars.DrawBands(picture, layout, timeline, texts);
             DrawAxis(picture);
             foreach (TimelineBar bar in timeline.Bars.Where(b => b.Group > 0 && b.Kind != BarKind.Class))
             {
-                TimelineBars.Draw(picture, layout, bar);
+                TimelineBars.Draw(picture, layout, bar, texts);
             }
 
             calls.DrawLines(picture, layout.Top, layout.Bottom);
             DrawCriticalPath(picture);
             foreach (TimelineBar bar in timeline.Bars.Where(b => b.Group > 0 && b.Kind == BarKind.Waiting))
             {
-                TimelineBars.WriteWait(picture, layout, bar);
+                TimelineBars.WriteWait(picture, layout, bar, texts);
             }
 
             layout.Names.Draw(picture, layout.RowTop(layout.Named));
             WriteGroups(picture);
             WriteMinutes(picture);
             calls.WriteNames(picture, layout.Bottom);
-            return new Chart(heading, picture, $"{rank} Teeth: a flame burns. Falling wedge: cooling. Tall and dark: weighing. Low bar: other work. Thin line: waiting. The thick line runs through the steps on which the end depends, from group to group.");
+            return new Chart(heading, picture, $"{rank} {texts.TimelineKey}");
         }
 
         private void DrawAxis(SvgPicture picture)
@@ -63,7 +70,7 @@ public static class TimelineChart
 
         private void WriteMinutes(SvgPicture picture)
         {
-            picture.Text(0, layout.Bottom + 20, "minute", "tick");
+            picture.Text(0, layout.Bottom + 20, texts.MinuteAxis, "tick");
             foreach (double tick in layout.Axis.Ticks)
             {
                 picture.Text(layout.Axis.At(tick), layout.Bottom + 20, MinuteAxis.TextOf(tick), "tick", "middle");
@@ -78,7 +85,7 @@ public static class TimelineChart
                 picture.Text(TimelineLayout.Left - 10, layout.Ground(group) - 1, text, "label", "end");
             }
 
-            picture.Text(0, layout.Top - 7, "group", "quiet");
+            picture.Text(0, layout.Top - 7, texts.GroupAxis, "quiet");
         }
 
         /// <summary>A line under the bars that it runs through, thin where one group waits for another or for somebody late;
@@ -98,28 +105,28 @@ public static class TimelineChart
             }
 
             double end = ClearOfBell(layout.Axis.At(timeline.EndMinute) + 8);
-            picture.Text(end, layout.Under(row) - 8, "this line", "critical-label");
-            picture.Text(end, layout.Under(row) + 8, "sets the end", "critical-label");
+            picture.Text(end, layout.Under(row) - 8, texts.ThisLine, "critical-label");
+            picture.Text(end, layout.Under(row) + 8, texts.SetsTheEnd, "critical-label");
         }
 
         /// <summary>Where the words about the end begin: beyond the bell's line where it would go through them.</summary>
         private double ClearOfBell(double end)
         {
             double bell = layout.Axis.At(lesson.Settings.Minutes);
-            bool through = bell > end - 6 && bell < end + TextWidth.Of("sets the end", 15) + 6;
+            bool through = bell > end - 6 && bell < end + Math.Max(TextWidth.Of(texts.ThisLine, 15), TextWidth.Of(texts.SetsTheEnd, 15)) + 6;
             return through ? bell + 8 : end;
         }
 
         private string Description()
         {
-            IEnumerable<string> links = timeline.CriticalPath.Select(s => string.Create(
-                CultureInfo.InvariantCulture,
-                $"{(s.Group == 0 ? "the class" : $"group {s.Group}")} {s.Label}, minute {s.FromMinute:F0} to {s.ToMinute:F0}"));
+            string links = string.Join("; ", timeline.CriticalPath.Select(s => s.Group == 0
+                ? texts.LinkOfClass(s.Label, Whole(s.FromMinute), Whole(s.ToMinute))
+                : texts.LinkOfGroup(Shown.InDigits(s.Group), s.Label, Whole(s.FromMinute), Whole(s.ToMinute))));
             double late = timeline.EndMinute - lesson.Settings.Minutes;
-            string bell = late > 0 ? $"{Math.Abs(late):F0} min after the bell" : $"{Math.Abs(late):F0} min before the bell";
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"{timeline.Groups} groups, a row each. The lesson ends {bell}. The end depends on: {string.Join("; ", links)}.");
+            (string groups, string minutes) = (Shown.InDigits(timeline.Groups), Whole(Math.Abs(late)));
+            return late > 0 ? texts.TimelineAfterBell(groups, minutes, links) : texts.TimelineBeforeBell(groups, minutes, links);
         }
+
+        private static string Whole(double minutes) => minutes.ToString("F0", CultureInfo.InvariantCulture);
     }
 }

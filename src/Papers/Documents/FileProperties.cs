@@ -1,5 +1,6 @@
 using System.Xml.Linq;
 using Calx.Papers.Documents.Word;
+using Calx.Papers.Texts;
 using DocumentFormat.OpenXml.Packaging;
 
 namespace Calx.Papers.Documents;
@@ -11,7 +12,7 @@ internal static class FileProperties
     private static readonly XNamespace Core = "http://schemas.openxmlformats.org/package/2006/metadata/core-properties";
     private static readonly XNamespace Dublin = "http://purl.org/dc/elements/1.1/";
 
-    public static void Write(CoreFilePropertiesPart part, string title, string subject)
+    public static void Write(CoreFilePropertiesPart part, string title, string subject, PaperLanguage language)
     {
         var properties = new XElement(
             Core + "coreProperties",
@@ -19,7 +20,7 @@ internal static class FileProperties
             new XAttribute(XNamespace.Xmlns + "dc", Dublin),
             new XElement(Dublin + "title", WordText.Allowed(title)),
             new XElement(Dublin + "subject", WordText.Allowed(subject)),
-            new XElement(Dublin + "language", WordStyles.Language));
+            new XElement(Dublin + "language", language.Tag));
         using Stream stream = part.GetStream(FileMode.Create);
         new XDocument(properties).Save(stream);
     }

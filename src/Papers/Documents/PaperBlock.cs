@@ -57,8 +57,13 @@ public abstract class PaperBlock
     /// <summary>A chart or a drawing.</summary>
     public sealed class Figure : PaperBlock
     {
-        internal Figure(SvgPicture picture, Phrase? caption, double widthInMillimetres) =>
+        private readonly Lazy<byte[]> bitmap;
+
+        internal Figure(SvgPicture picture, Phrase? caption, double widthInMillimetres)
+        {
             (Picture, Caption, WidthInMillimetres) = (picture, caption, widthInMillimetres);
+            bitmap = new Lazy<byte[]>(() => PngPicture.Of(picture, widthInMillimetres));
+        }
 
         /// <summary>What stands under it, or null.</summary>
         public Phrase? Caption { get; }
@@ -67,6 +72,9 @@ public abstract class PaperBlock
         public double WidthInMillimetres { get; }
 
         internal SvgPicture Picture { get; }
+
+        /// <summary>The picture as a bitmap of some width, drawn once for all papers that it stands on.</summary>
+        internal byte[] Bitmap(double millimetres) => millimetres == WidthInMillimetres ? bitmap.Value : PngPicture.Of(Picture, millimetres);
     }
 
     /// <summary>An equation on a line of its own.</summary>
@@ -115,6 +123,21 @@ public abstract class PaperBlock
         /// <summary>Share of the width that is the left's.</summary>
         public double LeftShare { get; } = leftShare is > 0 and < 1
             ? leftShare : throw new ArgumentOutOfRangeException(nameof(leftShare), leftShare, "A share between 0 and 1 is expected.");
+    }
+
+    /// <summary>Parts that are seen one after another: on a screen each is opened, on paper each is folded behind the sheet until the one
+    /// above is done.</summary>
+    public sealed class FoldOver(IReadOnlyList<IReadOnlyList<PaperBlock>> steps, Phrase fold, Phrase open) : PaperBlock
+    {
+        /// <summary>The steps, at least one; the first is seen at once.</summary>
+        public IReadOnlyList<IReadOnlyList<PaperBlock>> Steps { get; } = steps is { Count: > 0 }
+            ? steps : throw new ArgumentException("At least one step is expected.", nameof(steps));
+
+        /// <summary>What stands at the line along which the paper is folded.</summary>
+        public Phrase Fold { get; } = fold;
+
+        /// <summary>What is pressed on a screen to see the next step.</summary>
+        public Phrase Open { get; } = open;
     }
 
     /// <summary>What follows begins a new page.</summary>

@@ -9,6 +9,12 @@ public enum ParagraphLook
     /// <summary>Larger: what is read first.</summary>
     Lead,
 
+    /// <summary>Much larger: the one number of a sheet for a wall.</summary>
+    Huge,
+
     /// <summary>Smaller: what only some readers need.</summary>
     Small,
+
+    /// <summary>Twice as large: the one thing to do on a page.</summary>
+    Step,
 }

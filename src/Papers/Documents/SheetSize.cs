@@ -8,4 +8,7 @@ public enum SheetSize
 
     /// <summary>8.5 in by 11 in.</summary>
     Letter,
+
+    /// <summary>297 mm by 420 mm (ISO 216), for a wall.</summary>
+    A3,
 }

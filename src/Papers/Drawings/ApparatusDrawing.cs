@@ -1,4 +1,5 @@
 using Calx.Papers.Charts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Drawings;
@@ -11,8 +12,9 @@ public static class ApparatusDrawing
     /// <param name="practical">The practical.</param>
     /// <param name="drawingId">Id of one of its <see cref="Practical.Drawings"/>.</param>
     /// <param name="id">Unique on the page; by default the drawing's own.</param>
+    /// <param name="language">The language of its description; null for British English.</param>
     /// <returns>The picture; its heading is the drawing's label, its caption the steps that it belongs to.</returns>
-    public static Chart? Of(Practical practical, string drawingId, string? id = null)
+    public static Chart? Of(Practical practical, string drawingId, string? id = null, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         ArgumentException.ThrowIfNullOrWhiteSpace(drawingId);
@@ -23,15 +25,15 @@ public static class ApparatusDrawing
         }
 
         IEnumerable<string> steps = practical.Steps.Where(s => drawing.Steps.Contains(s.Id)).Select(s => s.Label);
-        return new Chart(drawing.Label, Picture(drawing, id ?? $"drawing-{drawing.Id}", DrawingSize.Wide), string.Join("; ", steps));
+        return new Chart(drawing.Label, Picture(drawing, id ?? $"drawing-{drawing.Id}", DrawingSize.Wide, language ?? PaperLanguage.BritishEnglish), string.Join("; ", steps));
     }
 
     /// <summary>The picture of a drawing.</summary>
-    internal static SvgPicture Picture(Drawing drawing, string id, DrawingSize size)
+    internal static SvgPicture Picture(Drawing drawing, string id, DrawingSize size, PaperLanguage language)
     {
         var layout = new DrawingLayout(drawing, size);
         double top = layout.Top;
-        var picture = new SvgPicture(id, layout.Width, layout.Height - layout.Top, drawing.Label, DrawingWords.Of(drawing));
+        var picture = new SvgPicture(id, layout.Width, layout.Height - layout.Top, drawing.Label, DrawingWords.Of(drawing, language));
         if (layout.Parts.Any(part => part is { Support: null, Part.Kind: not Apparatus.Mat }))
         {
             picture.Line(layout.Bench.From.X, layout.Bench.From.Y - top, layout.Bench.To.X, layout.Bench.To.Y - top, Stroke.Fine);

@@ -1,3 +1,4 @@
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Drawings;
@@ -6,24 +7,27 @@ namespace Calx.Papers.Drawings;
 internal static class DrawingWords
 {
     /// <summary>What stands where, from the bench upwards.</summary>
-    public static string Of(Drawing drawing) => "A section drawing of the apparatus. On the bench from left to right: "
-        + string.Join("; ", drawing.Shows.SelectMany(part => Said(part, string.Empty))) + ".";
-
-    private static IEnumerable<string> Said(DrawnPart part, string where)
+    public static string Of(Drawing drawing, PaperLanguage language)
     {
-        yield return $"{part.Label}{where}{State(part.State)}";
-        foreach ((DrawnPlace place, string words) in new[]
+        DrawingTexts texts = new(language);
+        return texts.Description(string.Join("; ", drawing.Shows.SelectMany(part => Said(part, texts.Part(part.Label, State(part.State, texts)), texts))));
+    }
+
+    private static IEnumerable<string> Said(DrawnPart part, string said, DrawingTexts texts)
+    {
+        yield return said;
+        foreach ((DrawnPlace place, Func<string, string, string, string> words) in ((DrawnPlace, Func<string, string, string, string>)[])
+        [
+            (DrawnPlace.In, texts.PartIn), (DrawnPlace.On, texts.PartOn), (DrawnPlace.Holds, texts.PartHeldBy), (DrawnPlace.Under, texts.PartUnder),
+            (DrawnPlace.Beside, texts.PartBeside),
+        ])
         {
-            (DrawnPlace.In, "in"), (DrawnPlace.On, "on"), (DrawnPlace.Holds, "held by"), (DrawnPlace.Under, "under"), (DrawnPlace.Beside, "beside"),
-        })
-        {
-            foreach (string said in part.Others(place).SelectMany(other => Said(other, $" {words} the {part.Label}")))
+            foreach (string other in part.Others(place).SelectMany(o => Said(o, words(o.Label, part.Label, State(o.State, texts)), texts)))
             {
-                yield return said;
+                yield return other;
             }
         }
     }
 
-    private static string State(DrawnState state) =>
-        state.Flame ? ", lit" : state.Ajar ? ", leaving a gap at one side" : string.Empty;
+    private static string State(DrawnState state, DrawingTexts texts) => state.Flame ? texts.Lit : state.Ajar ? texts.Ajar : string.Empty;
 }

@@ -2,6 +2,7 @@ using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
@@ -17,24 +18,23 @@ public static class AnswerKey
     public static Paper Of(PaperSetting setting)
     {
         ArgumentNullException.ThrowIfNull(setting);
+        AnswerKeyTexts texts = new(setting.Language);
         Practical practical = setting.Practical;
         IReadOnlyList<ExpectedAnswer> answers = ExpectedAnswers.Of(setting.Plan, AtomicWeights.Iupac2024);
         int marks = practical.Answers.Sum(a => a.Marks) + practical.Sheet.Questions.Sum(q => q.Expected.Count);
         PaperBlock[] content =
         [
-            new PaperBlock.Paragraph("Every group is marked from its own readings: these are worked from the readings to expect, as an example. A wrong value that is rightly used further on earns the later marks."),
-            new PaperBlock.Heading("Readings to expect"),
+            new PaperBlock.Paragraph(texts.OwnReadings),
+            new PaperBlock.Heading(texts.ReadingsHeading),
             new PaperBlock.Table(Readings(setting)),
-            new PaperBlock.Heading("Worked values"),
-            new PaperBlock.Table(Worked(setting, answers)),
-            new PaperBlock.Paragraph(
-                "‘Most groups’: 95 of 100 lie there, those among them in which something went wrong. A value outside is looked at, not marked wrong. A difference keeps the decimals of the balance; a product or quotient has the figures of its least certain factor, and is rounded once, at the end.",
-                ParagraphLook.Small),
-            .. KeyWrongAnswers.Of(setting),
-            .. Questions(practical),
-            new PaperBlock.Paragraph(Phrase.Bold(string.Create(CultureInfo.InvariantCulture, $"{marks} marks in all."))),
+            new PaperBlock.Heading(texts.WorkedHeading),
+            new PaperBlock.Table(Worked(setting, texts, answers)),
+            new PaperBlock.Paragraph(texts.RangeNote, ParagraphLook.Small),
+            .. KeyWrongAnswers.Of(setting, texts),
+            .. Questions(practical, setting.Language),
+            new PaperBlock.Paragraph(Phrase.Bold(marks == 1 ? texts.OneMarkInAll : texts.MarksInAll(Sentences.Count(marks)))),
         ];
-        return setting.Paper("answer-key", "Answer key", $"Answer key: {practical.Title}", content, setting.Look.Denser());
+        return setting.Paper("answer-key", texts.Kind, texts.Title(practical.Title), content, setting.Look.Denser());
     }
 
     private static PaperTable Readings(PaperSetting setting)
@@ -48,37 +48,38 @@ public static class AnswerKey
             [[.. readings.Select(r => new PaperCell(r.Value.ToString($"F{decimals}", CultureInfo.InvariantCulture)))]]);
     }
 
-    private static PaperTable Worked(PaperSetting setting, IReadOnlyList<ExpectedAnswer> answers)
+    private static PaperTable Worked(PaperSetting setting, AnswerKeyTexts texts, IReadOnlyList<ExpectedAnswer> answers)
     {
         int decimals = setting.Plan.Settings.Balances[0].Decimals;
         return new PaperTable(
-            [new("Answer", 3.1), new("How", 4.3), new("Value", 1, true), new("Most groups", 1.9, true), new("Marks", 0.7, true)],
+            [new(texts.AnswerColumn, 3.1), new(texts.HowColumn, 4.3), new(texts.ValueColumn, 1, true), new(texts.MostGroupsColumn, 1.9, true), new(texts.MarksColumn, 0.7, true)],
             [
                 .. answers.Select(a => (PaperCell[])
                 [
                     new PaperCell(Sentences.Heading(Text.Capital(a.Answer.Label), a.Answer.Unit), IsHeading: true),
-                    SheetWorkings.InWords(setting.Practical, a.Answer),
+                    SheetWorkings.InWords(setting.Practical, a.Answer, setting.Language),
                     Number(a.Answer, a.Worked, decimals),
-                    $"{Number(a.Answer, a.Low, decimals)} to {Number(a.Answer, a.High, decimals)}",
+                    texts.Range(Number(a.Answer, a.Low, decimals), Number(a.Answer, a.High, decimals)),
                     a.Answer.Marks.ToString(CultureInfo.InvariantCulture),
                 ]),
             ]);
     }
 
-    private static IEnumerable<PaperBlock> Questions(Practical practical)
+    internal static IEnumerable<PaperBlock> Questions(Practical practical, PaperLanguage language)
     {
         if (practical.Sheet.Questions.Count == 0)
         {
             yield break;
         }
 
-        yield return new PaperBlock.Heading("Answers in words: a mark each");
+        yield return new PaperBlock.Heading(new AnswerKeyTexts(language).QuestionsHeading);
+        SharedTexts shared = new(language);
         int number = 0;
         foreach (SheetQuestion question in practical.Sheet.Questions.OrderBy(q => q.Topic))
         {
             number++;
             yield return new PaperBlock.Paragraph(Phrase.Bold(FormattableString.Invariant($"{number}  ")).Then(question.Ask));
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. question.Expected.Select(e => Phrase.Of($"{Text.Capital(e)}."))]);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. question.Expected.Select(e => Phrase.Of(shared.Sentence(Text.Capital(e))))]);
         }
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Marking;
 using Calx.Practicals.Planning;
 
@@ -17,7 +18,7 @@ internal static class KeyWrongAnswers
     /// <summary>Ideas named beside one value; rarer ones are left to the marking.</summary>
     private const int MostIdeas = 2;
 
-    public static IEnumerable<PaperBlock> Of(PaperSetting setting)
+    public static IEnumerable<PaperBlock> Of(PaperSetting setting, AnswerKeyTexts texts)
     {
         UsualWrongAnswer[] all = [.. UsualWrongAnswers.Of(setting.Practical, ExpectedAnswers.ReadingsOf(setting.Plan), AtomicWeights.Iupac2024, MostOfMain)];
         if (all.Length == 0)
@@ -35,15 +36,15 @@ internal static class KeyWrongAnswers
         int decimals = setting.Plan.Settings.Balances[0].Decimals;
         return
         [
-            new PaperBlock.Heading("Usual wrong answers, from the same readings"),
+            new PaperBlock.Heading(texts.WrongHeading),
             new PaperBlock.Table(new PaperTable(
-                [new("Asked for", 3.2), new("Value", 0.9, true), new("What it may reveal", 6.4)],
+                [new(texts.AskedColumn, 3.2), new(texts.ValueColumn, 0.9, true), new(texts.RevealsColumn, 6.4)],
                 [
                     .. shown.Select((w, i) => (PaperCell[])
                     [
                         new PaperCell(i > 0 && shown[i - 1].Answer == w.Answer ? string.Empty : Text.Capital(w.Answer.Label), IsHeading: true),
                         Number(w, decimals),
-                        Text.Capital(string.Join("; or ", w.Ideas.Take(MostIdeas).Select(i => i.Label))),
+                        Text.Capital(w.Ideas.Take(MostIdeas).Select(i => i.Label).Aggregate(texts.OrIdea)),
                     ]),
                 ])),
         ];

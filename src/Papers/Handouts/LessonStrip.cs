@@ -2,6 +2,7 @@ using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Charts;
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 
@@ -17,34 +18,35 @@ public static class LessonStrip
     public static Paper Of(PaperSetting setting)
     {
         ArgumentNullException.ThrowIfNull(setting);
+        LessonStripTexts texts = new(setting.Language);
         LessonForecast lesson = setting.Plan.Lesson;
-        Chart timeline = TimelineChart.Typical(lesson);
+        Chart timeline = TimelineChart.Typical(lesson, setting.Language);
         PaperBlock[] content =
         [
             .. setting.Plan.LessonSentences.Select(s => new PaperBlock.Paragraph(s)),
             new PaperBlock.Figure(timeline.Picture, timeline.Heading, TimelineWidth),
             new PaperBlock.Beside(
-                [new PaperBlock.Heading("When to say what", 2), new PaperBlock.Table(Calls(lesson))], [Emergency(setting.Practical)], leftShare: 0.58),
+                [new PaperBlock.Heading(texts.CallsHeading, 2), new PaperBlock.Table(Calls(lesson, texts))], [Emergency(setting, texts)], leftShare: 0.58),
         ];
-        return setting.Paper("lesson-strip", "Lesson", $"The lesson: {setting.Practical.Title}", content, setting.Look.Denser());
+        return setting.Paper("lesson-strip", texts.Kind, texts.Title(setting.Practical.Title), content, setting.Look.Denser());
     }
 
-    private static PaperTable Calls(LessonForecast lesson)
+    private static PaperTable Calls(LessonForecast lesson, LessonStripTexts texts)
     {
         PlanSettings plan = lesson.Settings;
         double gasOff = plan.Minutes - plan.Practical.Classroom.GasOffInMinutes;
         var calls = new List<(double Minute, string Say)>();
         calls.AddRange(lesson.Typical.Bars.Where(b => b.Kind == BarKind.Class).DistinctBy(b => b.StepId).Select(b => (b.FromMinute, Text.Capital(b.Label))));
-        Add(lesson.Calls.NewTrial, "Last new start: whoever loses a sample after this joins another group or goes on with simulated readings.");
-        Add(lesson.Calls.Heating, "Last heating starts now at the latest.");
+        Add(lesson.Calls.NewTrial, texts.LastNewStart);
+        Add(lesson.Calls.Heating, texts.LastHeating);
         if (plan.Practical.Classroom.GasOffInMinutes > 0 && gasOff > 0)
         {
-            calls.Add((gasOff, "Gas off, all flames out. Hot things stay where they are."));
+            calls.Add((gasOff, texts.GasOff));
         }
 
-        calls.Add((plan.Minutes, "The bell."));
+        calls.Add((plan.Minutes, texts.Bell));
         return new PaperTable(
-            [new("Minute", 1, true), new("Clock", 1), new("What to say", 6)],
+            [new(texts.MinuteColumn, 1, true), new(texts.ClockColumn, 1), new(texts.SayColumn, 6)],
             [.. calls.OrderBy(c => c.Minute).Select(c => (PaperCell[])[c.Minute.ToString("F0", CultureInfo.InvariantCulture), "", c.Say])]);
 
         void Add(double? minute, string say)
@@ -56,12 +58,18 @@ public static class LessonStrip
         }
     }
 
-    private static PaperBlock.Panel Emergency(Practical practical) => new(
-        PanelKind.Caution,
-        "In an emergency",
-        [
-            new PaperBlock.Items(ListKind.Bullets, [.. practical.Emergencies.Select(e => Phrase.Bold($"{Text.Capital(e.When)}: ").Then($"{e.Act}."))]),
-            new PaperBlock.Paragraph("First aider ____________  Gas tap ____________", ParagraphLook.Small),
-            new PaperBlock.Paragraph("Local rules come first.", ParagraphLook.Small),
-        ]);
+    private static PaperBlock.Panel Emergency(PaperSetting setting, LessonStripTexts texts)
+    {
+        SharedTexts shared = new(setting.Language);
+        return new PaperBlock.Panel(
+            PanelKind.Caution,
+            texts.EmergencyHeading,
+            [
+                new PaperBlock.Items(
+                    ListKind.Bullets,
+                    [.. setting.Practical.Emergencies.Select(e => Phrase.Bold($"{shared.Lead(Text.Capital(e.When))} ").Then(shared.Sentence(e.Act)))]),
+                new PaperBlock.Paragraph(texts.ToFillIn, ParagraphLook.Small),
+                new PaperBlock.Paragraph(texts.LocalRules, ParagraphLook.Small),
+            ]);
+    }
 }

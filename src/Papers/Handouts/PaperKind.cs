@@ -20,4 +20,13 @@ public enum PaperKind
 
     /// <summary>A workbook for the class's results.</summary>
     Results,
+
+    /// <summary>What the class found, for the teacher, after the lesson.</summary>
+    Report,
+
+    /// <summary>What the class found, for the wall, after the lesson.</summary>
+    Display,
+
+    /// <summary>A lesson without practical work, for whoever takes it: cover sheet, questions for the class, key.</summary>
+    Cover,
 }

@@ -1,5 +1,5 @@
 using Calx.Papers.Documents;
-using Calx.Papers.Slips;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 
@@ -14,11 +14,13 @@ public sealed class PaperSetting
     /// <param name="look">How they are printed; null for A4 with letters of usual size.</param>
     /// <param name="isChecked">Whether the practical was signed as checked against the employer's risk assessment and tried out; till then every
     /// paper says DRAFT.</param>
-    public PaperSetting(Plan plan, PaperOccasion occasion, PaperLook? look, bool isChecked)
+    /// <param name="seed">Which of the possible classes stands where data are simulated.</param>
+    public PaperSetting(Plan plan, PaperOccasion occasion, PaperLook? look, bool isChecked, ulong seed = 1)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(occasion);
-        (Plan, Occasion, Look, IsChecked) = (plan, occasion, look ?? PaperLook.Usual, isChecked);
+        (Plan, Occasion, StudentLook, IsChecked, Seed) = (plan, occasion, look ?? PaperLook.Usual, isChecked, seed);
+        Look = StudentLook with { IsOneStep = false };
     }
 
     /// <summary>The lesson's plan.</summary>
@@ -27,17 +29,26 @@ public sealed class PaperSetting
     /// <summary>Class and date.</summary>
     public PaperOccasion Occasion { get; }
 
-    /// <summary>How papers are printed.</summary>
+    /// <summary>How student sheets are printed: one step a page, where that is wanted.</summary>
+    public PaperLook StudentLook { get; }
+
+    /// <summary>How all other papers are printed.</summary>
     public PaperLook Look { get; }
+
+    /// <summary>The language of the papers' own texts.</summary>
+    public PaperLanguage Language => Look.Language;
 
     /// <summary>Whether the practical was signed.</summary>
     public bool IsChecked { get; }
+
+    /// <summary>Which of the possible classes stands where data are simulated.</summary>
+    public ulong Seed { get; }
 
     /// <summary>The practical.</summary>
     public Practical Practical => Plan.Settings.Practical;
 
     /// <summary>What a paper says of itself as long as the practical was not signed, or null.</summary>
-    internal string? Draft => IsChecked ? null : RecordSlips.Draft;
+    internal string? Draft => IsChecked ? null : new SharedTexts(Language).Draft;
 
     /// <summary>A paper with the running heads of this lesson.</summary>
     /// <param name="id">What its file is called.</param>
@@ -52,9 +63,11 @@ public sealed class PaperSetting
     /// <param name="kind">What kind of paper they stand on.</param>
     internal RunningHeads Heads(string kind)
     {
+        SharedTexts texts = new(Language);
         string right = string.Join(" · ", new[] { Occasion.ClassName, Occasion.Date }.OfType<string>());
-        string printed = Occasion.Printed is string day ? $" · printed {day}" : string.Empty;
-        return new RunningHeads(
-            $"{kind}: {Practical.Title}", right, FormattableString.Invariant($"{Practical.Id}, version {Practical.Version}{printed}"), Draft);
+        string version = Sentences.Count(Practical.Version);
+        string foot = Occasion.Printed is string day ? texts.FootOfPrintedPaper(Practical.Id, version, day) : texts.FootOfPaper(Practical.Id, version);
+        foot = Occasion.IsInvented ? texts.FootOfInvented(foot) : foot;
+        return new RunningHeads(texts.HeadOfPaper(kind, Practical.Title), right, foot, Draft);
     }
 }

@@ -2,6 +2,7 @@ using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
 using Calx.Papers.Plans;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
@@ -18,103 +19,116 @@ public static class RequisitionSheet
     {
         ArgumentNullException.ThrowIfNull(setting);
         stock ??= PlanStock.Unknown;
+        RequisitionTexts texts = new(setting.Language);
         TechnicianDefinition technician = setting.Practical.Technician;
-        PreparationStep[] prepare = [.. technician.Prepare.Where(p => p.Step is null || IsPrepared(p.Step, setting.Plan.Settings))];
+        (PreparationStep Step, double Minutes)[] prepare = [.. Prepared(setting.Plan.Settings)];
         PaperBlock[] content =
         [
-            Occasion(setting),
-            new PaperBlock.Heading("To put out"),
-            new PaperBlock.Table(Kit(setting.Plan, stock)),
-            new PaperBlock.Paragraph(Note(setting, stock), ParagraphLook.Small),
-            .. prepare.Length == 0 ? [] : (PaperBlock[])[new PaperBlock.Heading("To prepare"), new PaperBlock.Table(Preparation(prepare, setting))],
-            new PaperBlock.Heading("Balances"),
-            new PaperBlock.Table(Balances(setting.Plan.Settings)),
-            .. Lists(setting, technician),
+            Occasion(setting, texts),
+            new PaperBlock.Heading(texts.KitHeading),
+            new PaperBlock.Table(Kit(setting.Plan, stock, texts)),
+            new PaperBlock.Paragraph(Note(setting, stock, texts), ParagraphLook.Small),
+            .. prepare.Length == 0 ? [] : (PaperBlock[])[new PaperBlock.Heading(texts.PrepareHeading), new PaperBlock.Table(Preparation(prepare, texts))],
+            new PaperBlock.Heading(texts.BalancesHeading),
+            new PaperBlock.Table(Balances(setting.Plan.Settings, texts)),
+            .. Lists(setting, technician, texts),
         ];
-        return setting.Paper("requisition", "Requisition", $"Requisition: {setting.Practical.Title}", content, setting.Look.Denser());
+        return setting.Paper("requisition", texts.Kind, texts.Title(setting.Practical.Title), content, setting.Look.Denser());
     }
+
+    /// <summary>What the technician prepares for a plan, with its minutes.</summary>
+    internal static IEnumerable<(PreparationStep Step, double Minutes)> Prepared(PlanSettings plan) => plan.Practical.Technician.Prepare
+        .Where(p => p.Step is null || IsPrepared(p.Step, plan)).Select(p => (p, p.Minutes + (p.MinutesPerGroup * plan.Groups)));
 
     /// <summary>What the plan leaves to the lesson is not prepared before it, and the other way round.</summary>
     private static bool IsPrepared(string stepId, PlanSettings plan) =>
         plan.Practical.Steps.FirstOrDefault(s => s.Id == stepId) is LessonStep step && !plan.IsInLesson(step) && plan.IsDone(step);
 
-    private static PaperBlock.Table Occasion(PaperSetting setting)
+    private static PaperBlock.Table Occasion(PaperSetting setting, RequisitionTexts texts)
     {
         PaperOccasion said = setting.Occasion;
         PlanSettings plan = setting.Plan.Settings;
-        string class_ = string.Create(CultureInfo.InvariantCulture, $"{said.ClassName ?? ""}, {plan.Students} students in {plan.Groups} groups");
+        (string students, string groups) = (Sentences.Count(plan.Students), Sentences.Count(plan.Groups));
+        string size = said.ClassName is string name ? texts.ClassInGroups(name, students, groups) : texts.Groups(students, groups);
+        string notice = setting.Practical.Technician.NoticeInHours is > 0 and var hours ? texts.HoursBefore(hours.ToString("0.#", CultureInfo.InvariantCulture)) : "";
         return new PaperBlock.Table(new PaperTable(
             [new("", 1.1), new("", 2.4), new("", 1.1), new("", 2.4)],
             [
-                [Head("Teacher"), said.Teacher ?? "", Head("Class"), class_.TrimStart(',', ' ')],
-                [Head("Date"), said.Date ?? "", Head("Period"), said.Period ?? ""],
-                [Head("Room"), said.Room ?? "", Head("Notice"), setting.Practical.Technician.NoticeInHours is > 0 and var hours ? string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} h before the lesson") : ""],
+                [Head(texts.Teacher), said.Teacher ?? "", Head(texts.Class), size],
+                [Head(texts.Date), said.Date ?? "", Head(texts.Period), said.Period ?? ""],
+                [Head(texts.Room), said.Room ?? "", Head(texts.Notice), notice],
             ],
             TableRuling.Framed));
 
         static PaperCell Head(string text) => new(Phrase.Bold(text), 7, IsHeading: true);
     }
 
-    private static PaperTable Kit(Plan plan, PlanStock stock) => new(
-        [new("Item", 4.6), new("Needed", 1, true), new("Spare", 1, true), new("Out", 1, true), new("Back", 1, true), new("Broken", 1, true)],
+    private static PaperTable Kit(Plan plan, PlanStock stock, RequisitionTexts texts) => new(
+        [
+            new(texts.ItemColumn, 4.6), new(texts.NeededColumn, 1, true), new(texts.SpareColumn, 1, true),
+            new(texts.OutColumn, 1, true), new(texts.BackColumn, 1, true), new(texts.BrokenColumn, 1, true),
+        ],
         [
             .. plan.Kit.Select(kit => (PaperCell[])
             [
-                new PaperCell(Label(kit, plan, stock), IsHeading: true), Amount(kit, kit.Amount), Amount(kit, kit.SpareAmount), Amount(kit, kit.Total), "", "",
+                new PaperCell(Label(kit, plan, stock, texts), IsHeading: true), Amount(kit, kit.Amount), Amount(kit, kit.SpareAmount), Amount(kit, kit.Total), "", "",
             ]),
         ]);
 
-    private static string Label(KitCount kit, Plan plan, PlanStock stock) => stock.LengthInMetres(kit) is double metres && stock.GramsPerMetre is double metre
-        ? string.Create(CultureInfo.InvariantCulture, $"{kit.Item.Label}: {100 * plan.Settings.SampleInGrams / metre:F0} cm each, {metres:0.0#} m in all")
+    private static string Label(KitCount kit, Plan plan, PlanStock stock, RequisitionTexts texts) =>
+        stock.LengthInMetres(kit) is double metres && stock.GramsPerMetre is double metre
+        ? texts.CutItem(
+            kit.Item.Label,
+            (100 * plan.Settings.SampleInGrams / metre).ToString("F0", CultureInfo.InvariantCulture),
+            metres.ToString("0.0#", CultureInfo.InvariantCulture))
         : kit.Item.Label;
 
     private static string Amount(KitCount kit, double amount) =>
         KitAmount.Of(amount) + (kit.Item.Need.Unit is string unit ? $"\u00a0{unit}" : string.Empty);
 
-    private static string Note(PaperSetting setting, PlanStock stock)
+    private static string Note(PaperSetting setting, PlanStock stock, RequisitionTexts texts)
     {
         bool cut = stock.GramsPerMetre is null && setting.Plan.Kit.Any(k => k.Item.Need.IsCut);
-        return "Spares are enough for what breaks 95 times in 100."
-            + (cut ? " Weigh a metre of what is cut from a coil: its length follows from that." : "");
+        return cut ? texts.SparesAndCut : texts.Spares;
     }
 
-    private static PaperTable Preparation(PreparationStep[] prepare, PaperSetting setting)
+    private static PaperTable Preparation((PreparationStep Step, double Minutes)[] prepare, RequisitionTexts texts)
     {
-        double[] minutes = [.. prepare.Select(p => p.Minutes + (p.MinutesPerGroup * setting.Plan.Settings.Groups))];
-        IEnumerable<PaperCell[]> rows = prepare.Zip(minutes, (p, m) => (PaperCell[])[Text.Capital(p.Say), Whole(m), ""]);
+        IEnumerable<PaperCell[]> rows = prepare.Select(p => (PaperCell[])[Text.Capital(p.Step.Say), Whole(p.Minutes), ""]);
         return new PaperTable(
-            [new("What", 6), new("Minutes", 1, true), new("Done", 1)],
-            [.. rows, [new PaperCell(Phrase.Bold("In all"), IsHeading: true), new PaperCell(Phrase.Bold(Whole(minutes.Sum()))), ""]]);
+            [new(texts.WhatColumn, 6), new(texts.MinutesColumn, 1, true), new(texts.DoneColumn, 1)],
+            [.. rows, [new PaperCell(Phrase.Bold(texts.InAll), IsHeading: true), new PaperCell(Phrase.Bold(Whole(prepare.Sum(p => p.Minutes)))), ""]]);
     }
 
     private static string Whole(double minutes) => Math.Ceiling(minutes).ToString("F0", CultureInfo.InvariantCulture);
 
-    private static PaperTable Balances(PlanSettings plan) => new(
-        [new("Balance", 2.4), new("Mass piece / g", 1.4, true), new("It shows / g", 1.4, true), new("Level, zero, mains", 1.6)],
+    private static PaperTable Balances(PlanSettings plan, RequisitionTexts texts) => new(
+        [new(texts.BalanceColumn, 2.4), new(texts.MassPieceColumn, 1.4, true), new(texts.ShownColumn, 1.4, true), new(texts.LevelColumn, 1.6)],
         [
             .. plan.Balances.Select((b, i) => (PaperCell[])
             [
-                new PaperCell(string.Create(CultureInfo.InvariantCulture, $"{(char)('A' + (i % 26))}: shows {b.ResolutionInGrams:0.#####} g"), 7, IsHeading: true), "", "", "",
+                new PaperCell(texts.BalanceShows($"{(char)('A' + (i % 26))}", b.ResolutionInGrams.ToString("0.#####", CultureInfo.InvariantCulture)), 7, IsHeading: true), "", "", "",
             ]),
         ],
         TableRuling.Framed);
 
-    private static IEnumerable<PaperBlock> Lists(PaperSetting setting, TechnicianDefinition technician)
+    private static IEnumerable<PaperBlock> Lists(PaperSetting setting, TechnicianDefinition technician, RequisitionTexts texts)
     {
-        string[] hazards = [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => $"{Text.Capital(h.Of)}: {h.Harm}. {Text.Capital(h.Control)}.")];
+        string[] hazards = [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => texts.Hazard(Text.Capital(h.Of), h.Harm, Text.Capital(h.Control)))];
         if (hazards.Length > 0)
         {
-            yield return new PaperBlock.Heading("Hazards of what is handled");
+            yield return new PaperBlock.Heading(texts.HazardsHeading);
             yield return new PaperBlock.Items(ListKind.Bullets, [.. hazards.Select(Phrase.Of)]);
         }
 
         if (technician.Waste.Count + technician.Returns.Count > 0)
         {
-            yield return new PaperBlock.Heading("Waste and what comes back");
-            yield return new PaperBlock.Items(ListKind.Ticks, [.. technician.Waste.Concat(technician.Returns).Select(t => Phrase.Of($"{Text.Capital(t)}."))], columns: setting.Look.IsLarge ? 1 : 2);
+            SharedTexts shared = new(setting.Language);
+            yield return new PaperBlock.Heading(texts.WasteHeading);
+            yield return new PaperBlock.Items(ListKind.Ticks, [.. technician.Waste.Concat(technician.Returns).Select(t => Phrase.Of(shared.Sentence(Text.Capital(t))))], columns: setting.Look.IsLarge ? 1 : 2);
         }
 
         yield return new PaperBlock.Paragraph(
-            Phrase.Bold("Your employer’s risk assessment and local rules decide.").Then(" This list replaces neither. Tried out by ____________  on ____________    Teacher ____________"), ParagraphLook.Small);
+            Phrase.Bold(texts.RulesDecide).Then($" {texts.ToFillIn}"), ParagraphLook.Small);
     }
 }

@@ -1,6 +1,7 @@
 using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 
@@ -10,125 +11,126 @@ namespace Calx.Papers.Handouts;
 /// supervision, emergencies, disposal, and the blanks that only somebody who knows the class and the room can fill. Nothing in it is approved.</summary>
 public static class RiskNotes
 {
-    /// <summary>Stands above everything else.</summary>
-    public const string Head = "Your employer’s risk assessment and local rules decide. These notes help to write your own; they approve nothing. Somebody competent who knows this class and this room checks them, looks up each substance in the supplier’s data sheet, and tries the practical out first.";
+    private const string Unknown = "–";
 
     /// <summary>Makes them.</summary>
     /// <param name="setting">The lesson.</param>
     public static Paper Of(PaperSetting setting)
     {
         ArgumentNullException.ThrowIfNull(setting);
+        RiskNotesTexts texts = new(setting.Language);
         Practical practical = setting.Practical;
         PaperBlock[] content =
         [
-            new PaperBlock.Panel(PanelKind.Caution, "Before anything else", [new PaperBlock.Paragraph(Head)]),
-            new PaperBlock.Heading("What is done"),
-            new PaperBlock.Paragraph(Activity(setting)),
-            new PaperBlock.Heading("Substances: what is used and what is made"),
-            new PaperBlock.Table(Substances(practical)),
-            new PaperBlock.Paragraph("‘Looked up’ says how far a classification can be trusted here: literature names its source; memory and judgement have to be looked up. A dash: not classified, or not looked up.", ParagraphLook.Small),
-            new PaperBlock.Heading("Things and acts"),
-            new PaperBlock.Table(Acts(practical)),
-            .. Causes(practical),
-            .. Emergencies(practical),
-            .. Disposal(practical),
-            new PaperBlock.Heading("To be filled in"),
-            new PaperBlock.Table(Blanks(setting)),
+            new PaperBlock.Panel(PanelKind.Caution, texts.BeforeHeading, [new PaperBlock.Paragraph(texts.Before)]),
+            new PaperBlock.Heading(texts.ActivityHeading),
+            new PaperBlock.Paragraph(Activity(setting, texts)),
+            new PaperBlock.Heading(texts.SubstancesHeading),
+            new PaperBlock.Table(Substances(setting, texts)),
+            new PaperBlock.Paragraph(texts.StandingNote, ParagraphLook.Small),
+            new PaperBlock.Heading(texts.ActsHeading),
+            new PaperBlock.Table(Acts(setting, texts)),
+            .. Causes(setting, texts),
+            .. Emergencies(setting, texts),
+            .. Disposal(setting, texts),
+            new PaperBlock.Heading(texts.BlanksHeading),
+            new PaperBlock.Table(Blanks(setting, texts)),
         ];
-        return setting.Paper("risk-notes", "Risk notes", $"Notes for a risk assessment: {practical.Title}", content, setting.Look.Denser());
+        return setting.Paper("risk-notes", texts.Kind, texts.Title(practical.Title), content, setting.Look.Denser());
     }
 
-    private static string Activity(PaperSetting setting)
+    private static string Activity(PaperSetting setting, RiskNotesTexts texts)
     {
         PlanSettings plan = setting.Plan.Settings;
-        string heated = plan.Heatings == 1 ? "heated once" : string.Create(CultureInfo.InvariantCulture, $"heated {plan.Heatings} times");
-        string most = string.Create(CultureInfo.InvariantCulture, $"{plan.Practical.Limits.LargestSample:0.######} {plan.Practical.Limits.Unit}");
-        string note = plan.Practical.Limits.Note is string said ? $" ({said})" : string.Empty;
-        string groups = plan.Groups == 1 ? "as a demonstration" : string.Create(CultureInfo.InvariantCulture, $"in {plan.Groups} groups, {plan.Students} students");
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{setting.Practical.Title}, {groups}. Each group uses {plan.SampleInGrams:0.######} g, {heated}; no group takes more than {most}{note}. Together the class uses {plan.SampleInGrams * plan.Groups * plan.Trials:0.###} g. Who can be harmed: students, teacher, technician, and whoever comes in.");
+        AmountLimits limits = plan.Practical.Limits;
+        string largest = limits.LargestSample.ToString("0.######", CultureInfo.InvariantCulture);
+        return texts.Activity(
+            setting.Practical.Title,
+            plan.Groups == 1 ? texts.AsDemonstration : texts.InGroups(Sentences.Count(plan.Groups), Sentences.Count(plan.Students)),
+            plan.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture),
+            plan.Heatings == 1 ? texts.HeatedOnce : texts.HeatedTimes(Sentences.Count(plan.Heatings)),
+            limits.Note is string note ? texts.MostWithNote(largest, limits.Unit, note) : texts.Most(largest, limits.Unit),
+            (plan.SampleInGrams * plan.Groups * plan.Trials).ToString("0.###", CultureInfo.InvariantCulture));
     }
 
-    private static PaperTable Substances(Practical practical) => new(
-        [new("Substance and form", 2), new("Signal word", 0.9), new("Classes and statements", 2.2), new("Looked up", 1.4), new("What can happen", 2.4), new("Control", 2.6)],
-        [.. practical.Hazards.Where(h => h.Material is not null).Select(h => Substance(practical, h))]);
-
-    private static PaperCell[] Substance(Practical practical, Hazard hazard)
-    {
-        string form = practical.Materials.First(m => m.Id == hazard.Material).Form is string said ? $", {said}" : string.Empty;
-        GhsClassification? ghs = hazard.Ghs;
-        string classes = ghs is null ? "–" : ghs.Classes.Count == 0 ? "not classified" : $"{string.Join("; ", ghs.Classes)}: {string.Join(", ", ghs.Codes)}";
-        string signal = ghs?.Signal is GhsSignal.Danger or GhsSignal.Warning ? ghs.Signal.ToString() : "–";
-        string standing = ghs is null ? "look it up" : ghs.Source is string source ? source : $"{Words(ghs.Standing)}: look it up";
-        return [new PaperCell(Text.Capital(hazard.Of) + form, IsHeading: true), signal, classes, standing, Text.Capital(hazard.Harm), Text.Capital(hazard.Control)];
-    }
-
-    private static PaperTable Acts(Practical practical) => new(
-        [new("What", 1.6), new("What can happen", 2.2), new("Control", 3.6), new("Standing", 1.1)],
+    private static PaperTable Substances(PaperSetting setting, RiskNotesTexts texts) => new(
         [
-            .. practical.Hazards.Where(h => h.Material is null).Select(h => (PaperCell[])
+            new(texts.SubstanceColumn, 2), new(texts.SignalColumn, 0.9), new(texts.ClassesColumn, 2.2),
+            new(texts.LookedUpColumn, 1.4), new(texts.HarmColumn, 2.4), new(texts.ControlColumn, 2.6),
+        ],
+        [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => Substance(setting, h, texts))]);
+
+    private static PaperCell[] Substance(PaperSetting setting, Hazard hazard, RiskNotesTexts texts)
+    {
+        string name = Text.Capital(hazard.Of);
+        string substance = setting.Practical.Materials.First(m => m.Id == hazard.Material).Form is string form ? texts.SubstanceInForm(name, form) : name;
+        GhsClassification? ghs = hazard.Ghs;
+        string classes = ghs is null ? Unknown
+            : ghs.Classes.Count == 0 ? texts.NotClassified
+            : texts.ClassesAndCodes(string.Join("; ", ghs.Classes), string.Join(", ", ghs.Codes));
+        string signal = ghs?.Signal switch { GhsSignal.Danger => texts.SignalDanger, GhsSignal.Warning => texts.SignalWarning, _ => Unknown };
+        string standing = ghs is null ? texts.LookUp : ghs.Source ?? texts.StandingLookUp(Sentences.Of(ghs.Standing, setting.Language));
+        return [new PaperCell(substance, IsHeading: true), signal, classes, standing, Text.Capital(hazard.Harm), Text.Capital(hazard.Control)];
+    }
+
+    private static PaperTable Acts(PaperSetting setting, RiskNotesTexts texts) => new(
+        [new(texts.WhatColumn, 1.6), new(texts.HarmColumn, 2.2), new(texts.ControlColumn, 3.6), new(texts.StandingColumn, 1.1)],
+        [
+            .. setting.Practical.Hazards.Where(h => h.Material is null).Select(h => (PaperCell[])
             [
-                new PaperCell(Text.Capital(h.Of), IsHeading: true), Text.Capital(h.Harm), Text.Capital(h.Control), h.Source ?? Words(h.Standing),
+                new PaperCell(Text.Capital(h.Of), IsHeading: true), Text.Capital(h.Harm), Text.Capital(h.Control), h.Source ?? Sentences.Of(h.Standing, setting.Language),
             ]),
         ]);
 
     /// <summary>What makes a good result also keeps the class safe: flames, lids and warm vessels.</summary>
-    private static IEnumerable<PaperBlock> Causes(Practical practical)
+    private static IEnumerable<PaperBlock> Causes(PaperSetting setting, RiskNotesTexts texts)
     {
-        Phrase[] stops = [.. practical.Observations.Where(o => o.Stop).Select(o => Phrase.Of(Text.Capital(o.Label) + "."))];
+        Practical practical = setting.Practical;
+        SharedTexts shared = new(setting.Language);
+        Phrase[] stops = [.. practical.Observations.Where(o => o.Stop).Select(o => Phrase.Of(shared.Sentence(Text.Capital(o.Label))))];
         if (stops.Length > 0)
         {
-            yield return new PaperBlock.Heading("When work stops and the teacher is told");
+            yield return new PaperBlock.Heading(texts.StopsHeading);
             yield return new PaperBlock.Items(ListKind.Bullets, stops, columns: 2);
         }
 
-        yield return new PaperBlock.Heading("Supervision");
-        string gas = practical.Classroom.GasOffInMinutes > 0
-            ? string.Create(CultureInfo.InvariantCulture, $" Every flame is out {practical.Classroom.GasOffInMinutes:0.#} min before the bell.") : string.Empty;
+        yield return new PaperBlock.Heading(texts.SupervisionHeading);
+        double gasOff = practical.Classroom.GasOffInMinutes;
         yield return new PaperBlock.Paragraph(
-            $"The teacher looks at each group before it lights, stays where all flames are seen, and knows where the gas is turned off for all.{gas} Hot things stay where they are until the technician has looked at them; nobody tests warmth by touch.");
+            gasOff > 0 ? texts.SupervisionWithGas(gasOff.ToString("0.#", CultureInfo.InvariantCulture)) : texts.Supervision);
     }
 
-    private static IEnumerable<PaperBlock> Emergencies(Practical practical)
+    private static IEnumerable<PaperBlock> Emergencies(PaperSetting setting, RiskNotesTexts texts)
     {
-        if (practical.Emergencies.Count > 0)
+        if (setting.Practical.Emergencies.Count > 0)
         {
-            yield return new PaperBlock.Heading("In an emergency: local rules and first aiders come first");
+            yield return new PaperBlock.Heading(texts.EmergenciesHeading);
             yield return new PaperBlock.Table(new PaperTable(
-                [new("When", 2), new("What is done", 5), new("Standing", 1.1)],
-                [.. practical.Emergencies.Select(e => (PaperCell[])[new PaperCell(Text.Capital(e.When), IsHeading: true), Text.Capital(e.Act), e.Source ?? Words(e.Standing)])]));
+                [new(texts.WhenColumn, 2), new(texts.ActColumn, 5), new(texts.StandingColumn, 1.1)],
+                [.. setting.Practical.Emergencies.Select(e => (PaperCell[])[new PaperCell(Text.Capital(e.When), IsHeading: true), Text.Capital(e.Act), e.Source ?? Sentences.Of(e.Standing, setting.Language)])]));
         }
     }
 
-    private static IEnumerable<PaperBlock> Disposal(Practical practical)
+    private static IEnumerable<PaperBlock> Disposal(PaperSetting setting, RiskNotesTexts texts)
     {
-        if (practical.Technician.Waste.Count > 0)
+        if (setting.Practical.Technician.Waste.Count > 0)
         {
-            yield return new PaperBlock.Heading("Disposal");
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. practical.Technician.Waste.Select(w => Phrase.Of($"{Text.Capital(w)}."))]);
+            yield return new PaperBlock.Heading(texts.DisposalHeading);
+            SharedTexts shared = new(setting.Language);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. setting.Practical.Technician.Waste.Select(w => Phrase.Of(shared.Sentence(Text.Capital(w))))]);
         }
     }
 
-    private static PaperTable Blanks(PaperSetting setting) => new(
+    private static PaperTable Blanks(PaperSetting setting, RiskNotesTexts texts) => new(
         [new("", 2.2), new("", 3.4), new("", 1.4), new("", 2)],
         [
-            [Name("Medical and access needs in this class"), "", Name("Class"), setting.Occasion.ClassName ?? ""],
-            [Name("Employer’s model assessment used"), "", Name("Date of lesson"), setting.Occasion.Date ?? ""],
-            [Name("Tried out by, and what was changed"), "", Name("Tried out on"), ""],
-            [Name("Assessed by"), "", Name("Date"), ""],
-            [Name("To be looked at again when"), "", Name("By"), ""],
+            [Name(texts.Needs), "", Name(texts.Class), setting.Occasion.ClassName ?? ""],
+            [Name(texts.ModelAssessment), "", Name(texts.LessonDate), setting.Occasion.Date ?? ""],
+            [Name(texts.TriedBy), "", Name(texts.TriedOn), ""],
+            [Name(texts.AssessedBy), "", Name(texts.AssessedOn), ""],
+            [Name(texts.ReviewWhen), "", Name(texts.ReviewBy), ""],
         ],
         TableRuling.Framed);
 
     private static PaperCell Name(string text) => new(Phrase.Bold(text), 8, IsHeading: true);
-
-    private static string Words(Standing standing) => standing switch
-    {
-        Standing.CommonPractice => "common practice",
-        Standing.Literature => "literature",
-        Standing.Memory => "memory",
-        Standing.Computed => "computed",
-        _ => "judgement",
-    };
 }

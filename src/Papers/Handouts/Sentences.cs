@@ -1,4 +1,6 @@
 using System.Globalization;
+using Calx.Papers.Texts;
+using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Handouts;
 
@@ -11,11 +13,31 @@ internal static class Sentences
     /// <summary>A mass to weigh out, in g, with a trailing zero where the balance shows it.</summary>
     public static string Mass(double grams, int decimals) => grams.ToString($"F{Math.Clamp(decimals, 0, 6)}", CultureInfo.InvariantCulture) + "\u00a0g";
 
+    /// <summary>A whole number in digits.</summary>
+    public static string Count(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    /// <summary>How far a statement of a practical can be trusted, in words.</summary>
+    public static string Of(Standing standing, PaperLanguage language)
+    {
+        SharedTexts texts = new(language);
+        return standing switch
+        {
+            Standing.CommonPractice => texts.StandingCommonPractice,
+            Standing.Literature => texts.StandingLiterature,
+            Standing.Memory => texts.StandingMemory,
+            Standing.Computed => texts.StandingComputed,
+            _ => texts.StandingJudgement,
+        };
+    }
+
+    /// <summary>Alternatives in a row, with 'or' between.</summary>
+    public static string Or(IReadOnlyList<string> things, PaperLanguage language) => string.Join($" {new SharedTexts(language).Or} ", things);
+
     /// <summary>Things in a row, the last two joined by 'and'.</summary>
-    public static string And(IReadOnlyList<string> things) => things.Count switch
+    public static string And(IReadOnlyList<string> things, PaperLanguage language) => things.Count switch
     {
         0 => string.Empty,
         1 => things[0],
-        _ => $"{string.Join(", ", things.Take(things.Count - 1))} and {things[^1]}",
+        _ => new SharedTexts(language).And(string.Join(", ", things.Take(things.Count - 1)), things[^1]),
     };
 }

@@ -1,4 +1,5 @@
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Handouts;
@@ -6,25 +7,25 @@ namespace Calx.Papers.Handouts;
 /// <summary>Questions that are answered in words, with lines to write on.</summary>
 internal static class SheetQuestions
 {
-    public static IReadOnlyList<PaperBlock> Of(Practical practical, SupportLevel level)
+    public static IReadOnlyList<PaperBlock> Of(Practical practical, SupportLevel level, StudentSheetTexts texts)
     {
         if (practical.Sheet.Questions.Count == 0)
         {
             return [];
         }
 
-        var blocks = new List<PaperBlock> { new PaperBlock.Heading("What it means") };
+        var blocks = new List<PaperBlock> { new PaperBlock.Heading(texts.QuestionsHeading) };
         if (level != SupportLevel.Open && practical.Sheet.Words.Count > 0)
         {
-            blocks.Add(new PaperBlock.Panel(PanelKind.Help, "Words to use", [new PaperBlock.Paragraph(string.Join(" · ", practical.Sheet.Words))]));
+            blocks.Add(new PaperBlock.Panel(PanelKind.Help, texts.WordsHeading, [new PaperBlock.Paragraph(string.Join(" · ", practical.Sheet.Words))]));
         }
 
         int number = 0;
         foreach (SheetQuestion question in practical.Sheet.Questions.OrderBy(q => q.Topic))
         {
             number++;
-            string marks = question.Expected.Count == 1 ? "1 mark" : FormattableString.Invariant($"{question.Expected.Count} marks");
-            blocks.Add(new PaperBlock.Paragraph(Phrase.Bold(FormattableString.Invariant($"{number}  ")).Then(question.Ask).Then($" ({marks})", PhraseLook.Italic)));
+            string marks = question.Expected.Count == 1 ? texts.OneMark : texts.Marks(Sentences.Count(question.Expected.Count));
+            blocks.Add(new PaperBlock.Paragraph(Phrase.Bold(FormattableString.Invariant($"{number}  ")).Then(question.Ask).Then($" {marks}", PhraseLook.Italic)));
             blocks.Add(new PaperBlock.WritingLines(question.Lines));
         }
 

@@ -1,4 +1,5 @@
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
@@ -14,10 +15,11 @@ internal static class SheetReadings
 
     public static IReadOnlyList<PaperBlock> Of(PaperSetting setting)
     {
+        StudentSheetTexts texts = new(setting.Language);
         PlanSettings plan = setting.Plan.Settings;
         PaperColumn[] columns = plan.Trials == 1
-            ? [new("Reading", 4.2), new("Written down", 1.6, IsNumber: true), new("Balance", 1), new("Time", 0.8)]
-            : [new("Reading", 3), .. Enumerable.Range(1, plan.Trials).Select(t => new PaperColumn(FormattableString.Invariant($"Trial {t}"), 1.2, IsNumber: true))];
+            ? [new(texts.ReadingColumn, 4.2), new(texts.WrittenColumn, 1.6, IsNumber: true), new(texts.Balance, 1.3), new(texts.TimeColumn, 0.9)]
+            : [new(texts.ReadingColumn, 3), .. Enumerable.Range(1, plan.Trials).Select(t => new PaperColumn(texts.TrialColumn(Sentences.Count(t)), 1.2, IsNumber: true))];
         PaperCell[][] rows =
         [
             .. Weighings(plan).Select(weighing => (PaperCell[])[new(Heading(plan.Practical, weighing), RowInMillimetres, IsHeading: true), .. Enumerable.Repeat(new PaperCell(""), columns.Length - 1)]),
@@ -25,7 +27,7 @@ internal static class SheetReadings
         return
         [
             new PaperBlock.Table(new PaperTable(columns, rows, TableRuling.Framed)),
-            new PaperBlock.Paragraph(Decimals(plan), ParagraphLook.Small),
+            new PaperBlock.Paragraph(Decimals(plan, setting.Language), ParagraphLook.Small),
         ];
     }
 
@@ -44,12 +46,12 @@ internal static class SheetReadings
     private static int Times(ReadingDefinition reading, PlanSettings plan) =>
         reading.Repeats <= 1 ? 1 : Math.Min(reading.Repeats, plan.Heatings > 1 ? plan.Heatings + 1 : 1);
 
-    private static string Decimals(PlanSettings plan)
+    private static string Decimals(PlanSettings plan, PaperLanguage language)
     {
+        StudentSheetTexts texts = new(language);
         int[] decimals = [.. plan.Balances.Select(b => b.Decimals).Distinct().Order()];
-        string shows = decimals.Length == 1
-            ? $"Your balance shows {DecimalsInWords.Of(decimals[0])}"
-            : $"Your balance shows {string.Join(" or ", decimals.Select(DecimalsInWords.Of))}, all of one balance the same";
-        return $"{shows}: write all of them, zeros at the end too. Cross out a slip with one line, so that it can still be read.";
+        return decimals.Length == 1
+            ? texts.DecimalsOfBalance(DecimalsInWords.Of(decimals[0]))
+            : texts.DecimalsOfBalances(Sentences.Or([.. decimals.Select(DecimalsInWords.Of)], language));
     }
 }

@@ -1,6 +1,7 @@
 using Calx.Papers.Reports;
 using System.Globalization;
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Watching;
@@ -11,13 +12,16 @@ namespace Calx.Papers.Handouts;
 /// the lesson's steps.</summary>
 internal static class SheetSteps
 {
-    public static IReadOnlyList<Phrase> Of(PaperSetting setting)
+    public static IReadOnlyList<Phrase> Of(PaperSetting setting) => [.. Told(setting).Select(t => t.Say)];
+
+    /// <summary>The same, each with the ids of the lesson's steps that it tells of; empty for always.</summary>
+    public static IReadOnlyList<(Phrase Say, IReadOnlyList<string> Steps)> Told(PaperSetting setting)
     {
         PlanSettings plan = setting.Plan.Settings;
         IReadOnlyList<SheetStep> own = setting.Practical.Sheet.Steps;
         return own.Count > 0
-            ? [.. own.Where(s => IsDone(s, setting)).Select(s => Phrase.Of(Put(s.Say, plan)))]
-            : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => Phrase.Of($"{Text.Capital(s.Label)}."))];
+            ? [.. own.Where(s => IsDone(s, setting)).Select(s => (Phrase.Of(Put(s.Say, setting)), s.Steps))]
+            : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => (Phrase.Of(new SharedTexts(setting.Language).Sentence(Text.Capital(s.Label))), (IReadOnlyList<string>)[s.Id]))];
     }
 
     /// <summary>A sentence holds unless all the steps that it tells of are left out, done before, or come only with a heating that is not planned.</summary>
@@ -29,13 +33,18 @@ internal static class SheetSteps
         && (step.Reading is null || !plan.Unread.Contains(step.Reading))
         && (step.Place.Round != StepRound.Again || plan.Heatings > 1);
 
-    private static string Put(string sentence, PlanSettings plan) => sentence
-        .Replace(SheetStep.Sample, Sentences.Mass(plan.SampleInGrams, Decimals(plan)), StringComparison.Ordinal)
-        .Replace(SheetStep.Cooling, Minutes(CoolEnough.MinutesFor(plan)), StringComparison.Ordinal);
+    private static string Put(string sentence, PaperSetting setting)
+    {
+        PlanSettings plan = setting.Plan.Settings;
+        return sentence
+            .Replace(SheetStep.Sample, Sentences.Mass(plan.SampleInGrams, Decimals(plan)), StringComparison.Ordinal)
+            .Replace(SheetStep.Cooling, Minutes(CoolEnough.MinutesFor(plan), setting.Language), StringComparison.Ordinal);
+    }
 
     /// <summary>As many as the coarsest balance shows: nobody can weigh out more finely.</summary>
     private static int Decimals(PlanSettings plan) => plan.Balances.Min(b => b.Decimals);
 
     /// <summary>Rounded up: what is weighed too early reads too low.</summary>
-    private static string Minutes(double? minutes) => minutes is double some ? Math.Ceiling(some).ToString("F0", CultureInfo.InvariantCulture) : "the";
+    private static string Minutes(double? minutes, PaperLanguage language) => minutes is double some
+        ? Math.Ceiling(some).ToString("F0", CultureInfo.InvariantCulture) : new StudentSheetTexts(language).NoMinutes;
 }

@@ -4,6 +4,7 @@ using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
 using Calx.Measurement.Expressions;
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
 
@@ -12,9 +13,15 @@ namespace Calx.Papers.Handouts;
 /// <summary>What students work out from their readings, with as much help as their sheet gives.</summary>
 /// <param name="practical">The practical.</param>
 /// <param name="weights">Atomic weights for the molar masses that are given.</param>
-internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
+/// <param name="language">The language of the sheet's own texts.</param>
+internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, PaperLanguage language)
 {
     private const double SpaceInMillimetres = 32;
+
+    /// <summary>Characters that stand side by side on a line of a sheet; an equation is not broken by itself.</summary>
+    private const int LongestEquation = 110;
+
+    private readonly StudentSheetTexts texts = new(language);
 
     public IReadOnlyList<PaperBlock> Of(SupportLevel level) => level switch
     {
@@ -31,6 +38,13 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
         MathPart[] own = [new MathPart.Words(" = "), blanks, new MathPart.Words(" = "), new MathPart.Blank(), new MathPart.Words(answer.Unit == "1" ? "" : $" {answer.Unit}")];
         if (answer.Formula.Nodes.Any(n => n is BinaryOperation { Operator: Operator.Divide }))
         {
+            if (answer.Label.Length + Width(words) + own.Sum(Width) > LongestEquation)
+            {
+                yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), words]));
+                yield return new PaperBlock.Equation(new MathPart.Row(own));
+                yield break;
+            }
+
             yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), words, .. own]));
             yield break;
         }
@@ -40,9 +54,19 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
         yield return new PaperBlock.Equation(new MathPart.Row(own));
     }
 
+    /// <summary>How many characters stand side by side; a frame takes as much as eight.</summary>
+    private static int Width(MathPart part) => part switch
+    {
+        MathPart.Fraction fraction => Math.Max(Width(fraction.Above), Width(fraction.Below)),
+        MathPart.Words words => words.Text.Length,
+        MathPart.Row row => row.Parts.Sum(Width),
+        MathPart.Bracketed bracketed => 2 + Width(bracketed.Content),
+        _ => 8,
+    };
+
     /// <summary>How an answer follows, on one line.</summary>
-    public static string InWords(Practical practical, AnswerDefinition answer) =>
-        TextOf(new ExpressionMath(new SheetWorkings(practical, AtomicWeights.Iupac2024).Name).Of(answer.Formula));
+    public static string InWords(Practical practical, AnswerDefinition answer, PaperLanguage language) =>
+        TextOf(new ExpressionMath(new SheetWorkings(practical, AtomicWeights.Iupac2024, language).Name).Of(answer.Formula));
 
     private static string TextOf(MathPart part) => part switch
     {
@@ -60,7 +84,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
 
     /// <summary>Only where it leads: the last of what is worked out.</summary>
     private PaperBlock.Paragraph Asked() => new(
-        $"Work out from your readings: {Sentences.And([.. Ends().Select(a => a.Label)])}. Show every step, with units.");
+        texts.WorkOut(Sentences.And([.. Ends().Select(a => a.Label)], language)));
 
     /// <summary>Answers that no other answer is worked out from.</summary>
     private IEnumerable<AnswerDefinition> Ends() => practical.Answers.Where(a => !practical.Answers.Any(b => b.Formula.Names.Contains(a.Id)));
@@ -68,8 +92,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
     private PaperBlock.Paragraph MolarMasses()
     {
         string[] formulas = [.. practical.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct()];
-        return new PaperBlock.Paragraph(Phrase.Of(
-            $"Molar masses: {string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))} (g/mol)."));
+        return new PaperBlock.Paragraph(texts.MolarMasses(string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))));
     }
 
     private string Mass(string formula) => Formula.Parse(formula) is { Value: Formula read }
@@ -79,7 +102,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights)
 
     private MathPart.Words Name(Expression part) => new(part switch
     {
-        MolarMassTerm molar => $"molar mass of {Written(molar.Formula)}",
+        MolarMassTerm molar => texts.MolarMassOf(Written(molar.Formula)),
         NameTerm name when practical.Answers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition answer => answer.Label,
         NameTerm name => LowerCase(ReadingNames.OfId(practical, name.Name)),
         _ => "?",

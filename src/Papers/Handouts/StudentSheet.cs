@@ -1,12 +1,13 @@
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
 using Calx.Papers.Drawings;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Handouts;
 
 /// <summary>The sheet that a student works from: question, cautions, steps with the plan's amounts, table, workings, questions. Two sides
-/// at the usual size.</summary>
+/// at the usual size; with one step a page, as many as it has steps and two or three more.</summary>
 public static class StudentSheet
 {
     private const double SmallDrawing = 68;
@@ -18,23 +19,27 @@ public static class StudentSheet
     public static Paper Of(PaperSetting setting, SupportLevel level)
     {
         ArgumentNullException.ThrowIfNull(setting);
+        StudentSheetTexts texts = new(setting.Language);
         Practical practical = setting.Practical;
         Phrase[] seen = [.. practical.Observations.Where(o => !o.Stop && !o.TeacherOnly).Select(o => Phrase.Of(o.Label))];
         PaperBlock[] content =
         [
             new PaperBlock.Paragraph(practical.Question, ParagraphLook.Lead),
-            Names(),
+            Names(texts),
             SheetCautions.Of(setting),
-            new PaperBlock.Heading("What you do"),
-            .. Steps(setting),
-            new PaperBlock.Heading("What you read"),
-            .. Readings(setting, seen),
-            new PaperBlock.Heading("What you work out"),
-            .. new SheetWorkings(practical, AtomicWeights.Iupac2024).Of(level),
-            .. SheetQuestions.Of(practical, level),
+            .. WhatToDo(setting, texts),
+            new PaperBlock.Heading(texts.ReadingsHeading),
+            .. Readings(setting, texts, seen),
+            new PaperBlock.Heading(texts.WorkingsHeading),
+            .. new SheetWorkings(practical, AtomicWeights.Iupac2024, setting.Language).Of(level),
+            .. SheetQuestions.Of(practical, level, texts),
         ];
-        return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}", "Student sheet", practical.Title, content);
+        return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}{(setting.StudentLook.IsOneStep ? "-one-step" : "")}", texts.Kind, practical.Title, content, setting.StudentLook);
     }
+
+    private static IEnumerable<PaperBlock> WhatToDo(PaperSetting setting, StudentSheetTexts texts) => setting.StudentLook.IsOneStep
+        ? [new PaperBlock.Paragraph(texts.StepAPage), .. OneStepSheet.Of(setting), new PaperBlock.PageBreak()]
+        : [new PaperBlock.Heading(texts.StepsHeading), .. Steps(setting)];
 
     /// <summary>The steps with the first drawing of what they use beside them, or above where the letters are large.</summary>
     private static IReadOnlyList<PaperBlock> Steps(PaperSetting setting)
@@ -47,21 +52,21 @@ public static class StudentSheet
             return [steps];
         }
 
-        var figure = new PaperBlock.Figure(ApparatusDrawing.Picture(drawing, $"sheet-{drawing.Id}", setting.Look.IsLarge ? DrawingSize.Wide : DrawingSize.Narrow), drawing.Label, setting.Look.IsLarge ? LargeDrawing : SmallDrawing);
+        var figure = new PaperBlock.Figure(ApparatusDrawing.Picture(drawing, $"sheet-{drawing.Id}", setting.Look.IsLarge ? DrawingSize.Wide : DrawingSize.Narrow, setting.Language), drawing.Label, setting.Look.IsLarge ? LargeDrawing : SmallDrawing);
         return setting.Look.IsLarge ? [figure, steps] : [new PaperBlock.Beside([steps], [figure], leftShare: 0.61)];
     }
 
     /// <summary>What was seen stands beside what was read, where the letters leave room for both.</summary>
-    private static IReadOnlyList<PaperBlock> Readings(PaperSetting setting, Phrase[] seen)
+    private static IReadOnlyList<PaperBlock> Readings(PaperSetting setting, StudentSheetTexts texts, Phrase[] seen)
     {
         IReadOnlyList<PaperBlock> readings = SheetReadings.Of(setting);
-        PaperBlock[] ticks = seen.Length == 0 ? [] : [new PaperBlock.Heading("Seen? Tick it.", 2), new PaperBlock.Items(ListKind.Ticks, seen)];
-        bool fits = ticks.Length > 0 && !setting.Look.IsLarge && setting.Plan.Settings.Trials <= 2;
+        PaperBlock[] ticks = seen.Length == 0 ? [] : [new PaperBlock.Heading(texts.ObservationsHeading, 2), new PaperBlock.Items(ListKind.Ticks, seen)];
+        bool fits = ticks.Length > 0 && !setting.Look.IsLarge && !setting.StudentLook.IsOneStep && setting.Plan.Settings.Trials <= 2;
         return fits ? [new PaperBlock.Beside([readings[0]], ticks, leftShare: 0.66), .. readings.Skip(1)] : [.. readings, .. ticks];
     }
 
-    private static PaperBlock.Table Names() => new(new PaperTable(
+    private static PaperBlock.Table Names(StudentSheetTexts texts) => new(new PaperTable(
         [new PaperColumn("", 3), new PaperColumn("", 2), new PaperColumn("", 1), new PaperColumn("", 1)],
-        [[new PaperCell("Name", 7), "Group", "Balance", "Vessel"]],
+        [[new PaperCell(texts.Name, 7), texts.Group, texts.Balance, texts.Vessel]],
         TableRuling.Framed));
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Amounts;
@@ -10,7 +11,7 @@ namespace Calx.Papers.Plans;
 /// <summary>What a change of the plan would buy, or cost, in its conclusions.</summary>
 internal static class ChangeSection
 {
-    public static void Write(StringBuilder page, Plan plan)
+    public static void Write(StringBuilder page, Plan plan, PlanTexts texts)
     {
         if (plan.Amounts.Changes.Count == 0)
         {
@@ -18,9 +19,9 @@ internal static class ChangeSection
         }
 
         var table = new ReportTable(
-            "changes", "What a change would buy", ("instead", false), ("one group: right", true), ("class: right", true), ("class: wrong", true));
-        table.Under("Times in 100, of the conclusion that is hardest to reach. Time is left aside.");
-        foreach (AmountChange change in plan.Amounts.Changes.Prepend(new AmountChange("", "as planned", plan.Amounts.Planned)))
+            "changes", texts.ChangesHeading, (texts.InsteadColumn, false), (texts.GroupRight, true), (texts.ClassRight, true), (texts.ClassWrong, true));
+        table.Under(texts.ChangesNote);
+        foreach (AmountChange change in plan.Amounts.Changes.Prepend(new AmountChange("", texts.AsPlanned, plan.Amounts.Planned)))
         {
             table.Add(
                 change.Label, Odds.InHundred(change.Then.GroupRight), Odds.InHundred(change.Then.ClassRight), Odds.InHundred(change.Then.ClassWrong));

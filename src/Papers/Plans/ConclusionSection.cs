@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
@@ -13,15 +14,15 @@ namespace Calx.Papers.Plans;
 /// <summary>What one group and the class can conclude, as a table and over the mass of the sample.</summary>
 internal static class ConclusionSection
 {
-    public static void Write(StringBuilder page, Plan plan)
+    public static void Write(StringBuilder page, Plan plan, PaperLanguage language)
     {
+        PlanTexts texts = new(language);
         AmountPoint planned = plan.Amounts.Planned;
         var table = new ReportTable(
-            "conclusions", "What the class can conclude",
-            ("conclusion", false), ("one group: right", true), ("one group: wrong", true), ("class: right", true), ("class: wrong", true));
-        table.Under(string.Create(
-            CultureInfo.InvariantCulture,
-            $"Times in 100, with {planned.SampleInGrams:0.######} g of sample. In the rest the readings leave it open.{Undecidable(plan)}"));
+            "conclusions", texts.ConclusionsHeading,
+            (texts.ConclusionColumn, false), (texts.GroupRight, true), (texts.GroupWrong, true), (texts.ClassRight, true), (texts.ClassWrong, true));
+        string grams = planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture);
+        table.Under(plan.Undecidable.Count == 0 ? texts.ConclusionsNote(grams) : texts.ConclusionsNoteWithDash(grams));
         foreach (ConclusionChance chance in planned.Chances)
         {
             table.Add(
@@ -36,12 +37,9 @@ internal static class ConclusionSection
         }
 
         table.Write(page);
-        if (AmountChart.Of(plan.Amounts, plan.Settings.Groups) is Chart chart)
+        if (AmountChart.Of(plan.Amounts, plan.Settings.Groups, language) is Chart chart)
         {
             ReportPage.Charts(page, [chart], "chart-alone");
         }
     }
-
-    private static string Undecidable(Plan plan) =>
-        plan.Undecidable.Count == 0 ? string.Empty : " A dash: the planned readings cannot decide it, whatever they are.";
 }

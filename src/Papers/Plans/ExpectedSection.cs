@@ -1,7 +1,8 @@
-using System.Globalization;
 using System.Text;
 using Calx.Measurement.Numbers;
+using Calx.Papers.Handouts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning;
@@ -18,27 +19,27 @@ internal static class ExpectedSection
     /// <summary>A reading that so many have is one that all have.</summary>
     private const double All = 0.995;
 
-    public static void Write(StringBuilder page, Plan plan)
+    public static void Write(StringBuilder page, Plan plan, PlanTexts texts)
     {
-        WriteReadings(page, plan);
+        WriteReadings(page, plan, texts);
         PredictedQuantity[] known = [.. plan.Expected.Quantities.Where(q => q.Value is not null)];
         if (known.Length == 0)
         {
             return;
         }
 
-        var table = new ReportTable("values", "What follows from them", ("value", false), ("median", true), ("95 in 100 lie between", true));
+        var table = new ReportTable("values", texts.ValuesHeading, (texts.ValueColumn, false), (texts.MedianColumn, true), (texts.BetweenColumn, true));
         foreach (PredictedQuantity quantity in known)
         {
             PredictedValue value = quantity.Value!;
             int decimals = DecimalsOf(value, quantity.Quantity.Unit == "g" ? MostDecimals(plan) : Figures.MostDecimals);
-            table.Add(WithUnit(quantity.Quantity.Label, quantity.Quantity.Unit), Figures.Text(value.Median, decimals), Between(value, decimals));
+            table.Add(WithUnit(quantity.Quantity.Label, quantity.Quantity.Unit), Figures.Text(value.Median, decimals), Between(value, decimals, texts));
         }
 
         table.Write(page);
     }
 
-    private static void WriteReadings(StringBuilder page, Plan plan)
+    private static void WriteReadings(StringBuilder page, Plan plan, PlanTexts texts)
     {
         int decimals = MostDecimals(plan);
         IReadOnlyList<PredictedReading> readings = plan.ExpectedReadings;
@@ -46,23 +47,23 @@ internal static class ExpectedSection
         bool some = readings.Any(r => r.Written.Share < All);
         (string, bool)[] columns =
         [
-            ("reading", false), ("typical", true), ("95 in 100 lie between", true),
-            .. parts ? [("without the vessel: median", true), ("without the vessel: 95 in 100", true)] : Array.Empty<(string, bool)>(),
-            .. some ? [("groups in 100 that take it", true)] : Array.Empty<(string, bool)>(),
+            (texts.ReadingColumn, false), (texts.TypicalColumn, true), (texts.BetweenColumn, true),
+            .. parts ? [(texts.ContentsMedianColumn, true), (texts.ContentsBetweenColumn, true)] : Array.Empty<(string, bool)>(),
+            .. some ? [(texts.TakenColumn, true)] : Array.Empty<(string, bool)>(),
         ];
-        var table = new ReportTable("expected", "Readings to expect", columns);
+        var table = new ReportTable("expected", texts.ExpectedHeading, columns);
         foreach (PredictedReading reading in readings)
         {
             string[] without = reading.WithoutParts is PredictedValue contents
-                ? [Figures.Text(contents.Median, decimals), Between(contents, decimals)] : ["–", "–"];
+                ? [Figures.Text(contents.Median, decimals), Between(contents, decimals, texts)] : ["–", "–"];
             table.Add(
             [
-                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Typical, decimals), Between(reading.Written, decimals),
+                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Typical, decimals), Between(reading.Written, decimals, texts),
                 .. parts ? without : [], .. some ? [Odds.InHundred(reading.Written.Share)] : Array.Empty<string>(),
             ]);
         }
 
-        table.Under(string.Create(CultureInfo.InvariantCulture, $"From {plan.Expected.Draws} simulated groups, slips and faults included.")).Write(page);
+        table.Under(texts.ExpectedNote(Sentences.Count(plan.Expected.Draws))).Write(page);
     }
 
     /// <summary>A twelfth of the 95 % interval, about a third of a standard deviation, is still told apart.</summary>
@@ -73,6 +74,6 @@ internal static class ExpectedSection
 
     private static string WithUnit(string label, string unit) => unit == "1" ? label : label + BeforeUnit + unit;
 
-    private static string Between(PredictedValue value, int decimals) =>
-        $"{Figures.Text(value.Most.Low, decimals)} to {Figures.Text(value.Most.High, decimals)}";
+    private static string Between(PredictedValue value, int decimals, PlanTexts texts) =>
+        texts.Range(Figures.Text(value.Most.Low, decimals), Figures.Text(value.Most.High, decimals));
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
@@ -9,29 +10,31 @@ namespace Calx.Papers.Plans;
 /// <summary>What to put out, with spares.</summary>
 internal static class KitSection
 {
-    public static void Write(StringBuilder page, Plan plan, PlanStock stock)
+    public static void Write(StringBuilder page, Plan plan, PlanStock stock, PlanTexts texts)
     {
         if (plan.Kit.Count == 0)
         {
             return;
         }
 
-        (string, bool)[] cost = stock.HasPrices ? [("cost", true)] : [];
-        var table = new ReportTable("kit", "To put out", [("item", false), ("needed", true), ("spare", true), ("in all", true), .. cost]);
+        (string, bool)[] cost = stock.HasPrices ? [(texts.CostColumn, true)] : [];
+        var table = new ReportTable("kit", texts.KitHeading, [(texts.ItemColumn, false), (texts.NeededColumn, true), (texts.SpareColumn, true), (texts.TotalColumn, true), .. cost]);
         bool cut = stock.GramsPerMetre is null && plan.Kit.Any(k => k.Item.Need.IsCut);
-        table.Under("Spares are enough for what breaks 95 times in 100." + (cut ? " Weigh a metre of what is cut from a coil: its length follows from that." : string.Empty) + Cost(plan, stock));
+        string[] notes =
+        [
+            texts.Spares,
+            .. cut ? [texts.WeighMetre] : (string[])[],
+            .. stock.CostOf(plan.Kit) is double all ? [texts.CostOnAverage(all.ToString("F2", CultureInfo.InvariantCulture))] : (string[])[],
+        ];
+        table.Under(string.Join(' ', notes));
         foreach (KitCount kit in plan.Kit)
         {
             string unit = kit.Item.Need.Unit is string written ? $" {written}" : string.Empty;
-            string length = stock is { GramsPerMetre: double metre } && stock.LengthInMetres(kit) is double metres ? string.Create(CultureInfo.InvariantCulture, $"\n{100 * plan.Settings.SampleInGrams / metre:F0} cm each, {KitAmount.Of(metres)} m") : string.Empty;
+            string length = stock is { GramsPerMetre: double metre } && stock.LengthInMetres(kit) is double metres ? $"\n{texts.CutLengths((100 * plan.Settings.SampleInGrams / metre).ToString("F0", CultureInfo.InvariantCulture), KitAmount.Of(metres))}" : string.Empty;
             string[] priced = stock.HasPrices ? [stock.CostOf(kit) is double each ? each.ToString("F2", CultureInfo.InvariantCulture) : "–"] : [];
             table.Add([kit.Item.Label, KitAmount.Of(kit.Amount) + unit, KitAmount.Of(kit.SpareAmount) + unit, KitAmount.Of(kit.Total) + unit + length, .. priced]);
         }
 
         table.Write(page);
     }
-
-    private static string Cost(Plan plan, PlanStock stock) => stock.CostOf(plan.Kit) is double all
-        ? string.Create(CultureInfo.InvariantCulture, $" What is used up or breaks on average costs {all:F2}, by the prices given.")
-        : string.Empty;
 }

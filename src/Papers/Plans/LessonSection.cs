@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 
 namespace Calx.Papers.Plans;
@@ -9,14 +10,15 @@ namespace Calx.Papers.Plans;
 /// <summary>How the lesson goes: how long groups wait for what they share, and two lessons in pictures.</summary>
 internal static class LessonSection
 {
-    public static void Write(StringBuilder page, LessonForecast lesson)
+    public static void Write(StringBuilder page, LessonForecast lesson, PaperLanguage language)
     {
-        WriteWaiting(page, lesson);
-        page.Append("<h2>How the lesson goes</h2>\n");
-        ReportPage.Charts(page, [TimelineChart.Typical(lesson), TimelineChart.Bad(lesson)], "charts-wide");
+        PlanTexts texts = new(language);
+        WriteWaiting(page, lesson, texts);
+        page.Append(CultureInfo.InvariantCulture, $"<h2>{Text.Own(texts.LessonHeading)}</h2>\n");
+        ReportPage.Charts(page, [TimelineChart.Typical(lesson, language), TimelineChart.Bad(lesson, language)], "charts-wide");
     }
 
-    private static void WriteWaiting(StringBuilder page, LessonForecast lesson)
+    private static void WriteWaiting(StringBuilder page, LessonForecast lesson, PlanTexts texts)
     {
         if (lesson.Uses.Count == 0)
         {
@@ -24,8 +26,8 @@ internal static class LessonSection
         }
 
         var table = new ReportTable(
-            "waiting", "Waiting", ("shared by the groups", false), ("how many", true),
-            ("a group waits in a lesson / min", true), ("longest wait on end / min", true), ("in use / % of the lesson", true));
+            "waiting", texts.WaitingHeading, (texts.SharedColumn, false), (texts.ManyColumn, true),
+            (texts.MeanWaitColumn, true), (texts.LongestWaitColumn, true), (texts.UseColumn, true));
         foreach (ThingUse use in lesson.Uses)
         {
             table.Add(
@@ -36,6 +38,6 @@ internal static class LessonSection
                 string.Create(CultureInfo.InvariantCulture, $"{100 * use.Use:F0}"));
         }
 
-        table.Under("Means over all simulated lessons.").Write(page);
+        table.Under(texts.WaitingNote).Write(page);
     }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
@@ -16,7 +17,7 @@ public static class PlanReport
     /// <summary>Writes the report.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="sentences">What is to be read first, a sentence each, without markup.</param>
-    /// <param name="heading">Which class and date stand at its head; null for none.</param>
+    /// <param name="heading">Which class and date stand at its head, and in which language it is; null for none, in British English.</param>
     /// <param name="stock">What is known of the school's stock: lengths and costs follow from it; null for nothing.</param>
     /// <param name="draft">Whether the practical still waits for its safety check, which its head then says.</param>
     /// <returns>A whole HTML document; the same bytes for the same arguments.</returns>
@@ -24,10 +25,11 @@ public static class PlanReport
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
+        PaperLanguage language = heading?.Language ?? PaperLanguage.BritishEnglish;
         var page = new StringBuilder();
-        ReportPage.Begin(page, plan.Settings.Practical.Title, heading?.ClassName ?? "plan", "plan");
-        PlanHead.Write(page, plan, heading, draft);
-        WriteSections(page, plan, sentences, stock);
+        ReportPage.Begin(page, plan.Settings.Practical.Title, heading?.ClassName ?? new PlanTexts(language).ForWhom, language, "plan");
+        PlanHead.Write(page, plan, heading, draft, language);
+        WriteSections(page, plan, sentences, stock, language);
         ReportPage.End(page);
         return page.ToString();
     }
@@ -38,23 +40,25 @@ public static class PlanReport
     /// <param name="plan">The plan.</param>
     /// <param name="sentences">What is to be read first, a sentence each, without markup.</param>
     /// <param name="stock">What is known of the school's stock; null for nothing.</param>
+    /// <param name="language">The language of its own texts; null for British English.</param>
     /// <returns>HTML, safe to place whatever the practical's file says.</returns>
-    public static string Sections(Plan plan, IReadOnlyList<string> sentences, PlanStock? stock = null)
+    public static string Sections(Plan plan, IReadOnlyList<string> sentences, PlanStock? stock = null, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
         var page = new StringBuilder();
-        WriteSections(page, plan, sentences, stock);
+        WriteSections(page, plan, sentences, stock, language ?? PaperLanguage.BritishEnglish);
         return page.ToString();
     }
 
     /// <summary>The first part of <see cref="Sections"/>: whether it fits and shows enough, and the minutes to remember.</summary>
     /// <param name="plan">The plan.</param>
-    public static string Verdicts(Plan plan)
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static string Verdicts(Plan plan, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         var page = new StringBuilder();
-        PlanVerdicts.Write(page, plan);
+        PlanVerdicts.Write(page, plan, new PlanTexts(language ?? PaperLanguage.BritishEnglish));
         return page.ToString();
     }
 
@@ -62,42 +66,37 @@ public static class PlanReport
     /// <param name="plan">The plan.</param>
     /// <param name="sentences">What is to be read first, a sentence each, without markup.</param>
     /// <param name="stock">What is known of the school's stock; null for nothing.</param>
-    public static string UnderVerdicts(Plan plan, IReadOnlyList<string> sentences, PlanStock? stock = null)
+    /// <param name="language">The language of its own texts; null for British English.</param>
+    public static string UnderVerdicts(Plan plan, IReadOnlyList<string> sentences, PlanStock? stock = null, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
         var page = new StringBuilder();
-        WriteUnderVerdicts(page, plan, sentences, stock);
+        WriteUnderVerdicts(page, plan, sentences, stock, language ?? PaperLanguage.BritishEnglish);
         return page.ToString();
     }
 
-    private static void WriteSections(StringBuilder page, Plan plan, IReadOnlyList<string> sentences, PlanStock? stock)
+    private static void WriteSections(StringBuilder page, Plan plan, IReadOnlyList<string> sentences, PlanStock? stock, PaperLanguage language)
     {
-        PlanVerdicts.Write(page, plan);
-        WriteUnderVerdicts(page, plan, sentences, stock);
+        PlanVerdicts.Write(page, plan, new PlanTexts(language));
+        WriteUnderVerdicts(page, plan, sentences, stock, language);
     }
 
-    private static void WriteUnderVerdicts(StringBuilder page, Plan plan, IReadOnlyList<string> sentences, PlanStock? stock)
+    private static void WriteUnderVerdicts(StringBuilder page, Plan plan, IReadOnlyList<string> sentences, PlanStock? stock, PaperLanguage language)
     {
+        PlanTexts texts = new(language);
         ReportPage.Sentences(page, sentences);
-        ConclusionSection.Write(page, plan);
-        ChangeSection.Write(page, plan);
-        ExpectedSection.Write(page, plan);
-        LessonSection.Write(page, plan.Lesson);
-        WaysSection.Write(page, plan);
-        KitSection.Write(page, plan, stock ?? PlanStock.Unknown);
-        CautionSection.Write(page, plan.Settings);
-        WriteMethods(page, plan);
+        ConclusionSection.Write(page, plan, language);
+        ChangeSection.Write(page, plan, texts);
+        ExpectedSection.Write(page, plan, texts);
+        LessonSection.Write(page, plan.Lesson, language);
+        WaysSection.Write(page, plan, texts);
+        KitSection.Write(page, plan, stock ?? PlanStock.Unknown, texts);
+        CautionSection.Write(page, plan.Settings, language);
+        WriteMethods(page, plan, texts);
     }
 
-    private static void WriteMethods(StringBuilder page, Plan plan) => page.Append(
-        CultureInfo.InvariantCulture,
-        $"""
-        <h2>How this was worked out</h2>
-        <p>The practical was carried out {plan.Lesson.Lessons} times by a simulated class, with what usually goes wrong, each step
-        taking a time between its least and its most, groups waiting for what they share and heating again while their own
-        readings still change. A probability counted so may be off by about 1 in 100 through
-        chance alone. How often things go wrong and how long steps take is mostly judgement: where your classes differ, change it.</p>
-
-        """);
+    private static void WriteMethods(StringBuilder page, Plan plan, PlanTexts texts) => page
+        .Append(CultureInfo.InvariantCulture, $"<h2>{Text.Own(texts.MethodsHeading)}</h2>\n")
+        .Append(CultureInfo.InvariantCulture, $"<p>{Text.Own(texts.Methods(plan.Lesson.Lessons.ToString(CultureInfo.InvariantCulture)))}</p>\n");
 }

@@ -1,5 +1,6 @@
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Planning.Ways;
@@ -10,7 +11,7 @@ namespace Calx.Papers.Plans;
 /// <summary>What else could be done where the lesson does not fit well.</summary>
 internal static class WaysSection
 {
-    public static void Write(StringBuilder page, Plan plan)
+    public static void Write(StringBuilder page, Plan plan, PlanTexts texts)
     {
         if (plan.Ways is not { Count: > 0 } ways)
         {
@@ -18,9 +19,9 @@ internal static class WaysSection
         }
 
         var table = new ReportTable(
-            "ways", "Ways out",
-            ("together, with what each costs", false), ("done in time", true), ("class concludes: now", true), ("class concludes: then", true));
-        table.Under("Times in 100; the class's hardest conclusion. The first way asks least of people and of the conclusion.");
+            "ways", texts.WaysHeading,
+            (texts.WayColumn, false), (texts.InTimeColumn, true), (texts.ConcludesNowColumn, true), (texts.ConcludesThenColumn, true));
+        table.Under(texts.WaysNote);
         foreach (PlanWay way in ways)
         {
             table.AddNoted(

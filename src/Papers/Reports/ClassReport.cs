@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Findings;
 
 namespace Calx.Papers.Reports;
@@ -13,7 +14,7 @@ public static class ClassReport
 {
     /// <summary>Writes the report.</summary>
     /// <param name="findings">What the class's readings show.</param>
-    /// <param name="heading">What stands at its head.</param>
+    /// <param name="heading">What stands at its head, and in which language it is.</param>
     /// <param name="view">For whom; null for the teacher.</param>
     /// <returns>A whole HTML document; the same bytes for the same findings, heading and view.</returns>
     public static string Html(ClassFindings findings, ReportHeading heading, ReportView? view = null)
@@ -21,9 +22,9 @@ public static class ClassReport
         ArgumentNullException.ThrowIfNull(findings);
         ArgumentNullException.ThrowIfNull(heading);
         var page = new StringBuilder();
-        ReportPage.Begin(page, findings.Practical.Title, heading.ClassName);
+        ReportPage.Begin(page, findings.Practical.Title, heading.ClassName, heading.Language);
         WriteHead(page, findings, heading);
-        WriteSections(page, findings, view ?? ReportView.Teacher);
+        WriteSections(page, findings, (view ?? ReportView.Teacher) with { Language = heading.Language });
         ReportPage.End(page);
         return page.ToString();
     }
@@ -46,18 +47,19 @@ public static class ClassReport
 
     private static void WriteSections(StringBuilder page, ClassFindings findings, ReportView view)
     {
+        ReportTexts texts = new(view.Language);
         ReportPage.Sentences(page, Conclusion(findings.Class, view));
-        WriteFigures(page, findings, view);
-        WriteCharts(page, findings, view);
-        TalkingSection.Write(page, findings, view);
+        WriteFigures(page, findings, view, texts);
+        WriteCharts(page, findings, view, texts);
+        TalkingSection.Write(page, findings, view, texts);
         if (view.Causes)
         {
-            CauseTable.Write(page, findings, GroupNames.Of(findings, view));
+            CauseTable.Write(page, findings, GroupNames.Of(findings, view), texts);
         }
 
         new GroupTable(findings, view).Write(page);
-        ReadingTables.Write(page, findings, view);
-        WriteMethods(page);
+        ReadingTables.Write(page, findings, view, texts);
+        WriteMethods(page, texts);
     }
 
     private static IEnumerable<string> Conclusion(ClassResult result, ReportView view) => result.Sentences
@@ -66,15 +68,16 @@ public static class ClassReport
 
     private static void WriteHead(StringBuilder page, ClassFindings findings, ReportHeading heading)
     {
+        ReportTexts texts = new(heading.Language);
         page.Append("<header>\n");
         if (heading.InventedData)
         {
-            page.Append("<p class=\"invented\">Invented data: no such class, no such readings</p>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"invented\">{Text.Own(texts.Invented)}</p>\n");
         }
 
         if (findings.Readings.IsSimulated)
         {
-            page.Append("<p class=\"invented\">Simulated data: no class measured these readings</p>\n");
+            page.Append(CultureInfo.InvariantCulture, $"<p class=\"invented\">{Text.Own(texts.Simulated)}</p>\n");
         }
 
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Text.Of(findings.Practical.Title)}</h1>\n")
@@ -82,7 +85,7 @@ public static class ClassReport
             .Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(findings.Practical.Question)}</p>\n</header>\n");
     }
 
-    private static void WriteFigures(StringBuilder page, ClassFindings findings, ReportView view)
+    private static void WriteFigures(StringBuilder page, ClassFindings findings, ReportView view, ReportTexts texts)
     {
         ClassQuantity? key = findings.Class.Find(findings.Practical.Findings.Key);
         page.Append("<dl class=\"figures\">\n");
@@ -93,20 +96,20 @@ public static class ClassReport
 
         if (view.Accepted && findings.Class.Accepted is AcceptedResult.Compared compared)
         {
-            ReportPage.Figure(page, "accepted value", Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
+            ReportPage.Figure(page, texts.AcceptedValue, Shown.Accepted(compared) + compared.Value.Quantity.UnitBehind);
         }
 
         int odd = findings.Groups.Count(g => g.IsAnomalous);
-        ReportPage.Figure(page, "groups in the class's value", (key?.Count ?? findings.Groups.Count - odd).ToString(CultureInfo.InvariantCulture));
+        ReportPage.Figure(page, texts.GroupsInValue, (key?.Count ?? findings.Groups.Count - odd).ToString(CultureInfo.InvariantCulture));
         if (view.Causes)
         {
-            ReportPage.Figure(page, "groups with an odd result", odd.ToString(CultureInfo.InvariantCulture));
+            ReportPage.Figure(page, texts.OddGroups, odd.ToString(CultureInfo.InvariantCulture));
         }
 
         page.Append("</dl>\n");
     }
 
-    private static void WriteCharts(StringBuilder page, ClassFindings findings, ReportView view)
+    private static void WriteCharts(StringBuilder page, ClassFindings findings, ReportView view, ReportTexts texts)
     {
         Chart?[] all =
         [
@@ -118,20 +121,11 @@ public static class ClassReport
             return;
         }
 
-        page.Append("<h2>In pictures</h2>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<h2>{Text.Own(texts.PicturesHeading)}</h2>\n");
         ReportPage.Charts(page, charts);
     }
 
-    private static void WriteMethods(StringBuilder page) => page.Append(
-        """
-        <h2>How this was worked out</h2>
-        <p>A reading carries the rounding of the display and the scatter of the balance; a quantity computed from readings
-        carries them on by the law of propagation of uncertainty (JCGM 100), a reading that enters twice counting once with
-        both effects. The 95 % interval of a group does not take the formula to be straight (for a ratio it is Fieller's).
-        The class's value is a weighted mean that allows for spread between groups: for what they show of it, and for how much
-        groups of this practical usually differ, which few groups cannot show (random effects, Student's t). An odd result lies more than 3.5 robust standard deviations from
-        the median, or cannot be. The line takes account of uncertainty in both directions (York). None of this covers a
-        fault that all groups share.</p>
-
-        """);
+    private static void WriteMethods(StringBuilder page, ReportTexts texts) => page
+        .Append(CultureInfo.InvariantCulture, $"<h2>{Text.Own(texts.MethodsHeading)}</h2>\n")
+        .Append(CultureInfo.InvariantCulture, $"<p>{Text.Own(texts.Methods)}</p>\n");
 }

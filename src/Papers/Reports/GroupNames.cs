@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Calx.Papers.Texts;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
 
@@ -11,27 +12,29 @@ namespace Calx.Papers.Reports;
 internal sealed partial class GroupNames
 {
     private readonly Dictionary<string, string>? numbers;
+    private readonly ReportTexts texts;
 
-    private GroupNames(Dictionary<string, string>? numbers) => this.numbers = numbers;
+    private GroupNames(Dictionary<string, string>? numbers, ReportTexts texts) => (this.numbers, this.texts) = (numbers, texts);
 
     /// <summary>The names of a class's groups in a view.</summary>
     public static GroupNames Of(ClassFindings findings, ReportView view)
     {
+        ReportTexts texts = new(view.Language);
         if (view.Names)
         {
-            return new GroupNames(null);
+            return new GroupNames(null, texts);
         }
 
         string[] names = [.. findings.Groups.Select(g => g.Readings.Name).Distinct(StringComparer.Ordinal)];
         string[] own = [.. names.Select(n => Number().Match(n)).Where(m => m.Success).Select(m => m.Groups[1].Value + m.Groups[2].Value)];
         bool numbered = own.Length == names.Length && own.Distinct(StringComparer.Ordinal).Count() == names.Length;
         return new GroupNames(names.Select((name, i) => (name, Label: numbered ? own[i] : (i + 1).ToString(CultureInfo.InvariantCulture)))
-            .ToDictionary(n => n.name, n => $"Group {n.Label}", StringComparer.Ordinal));
+            .ToDictionary(n => n.name, n => texts.GroupNumber(n.Label), StringComparer.Ordinal), texts);
     }
 
     /// <summary>What a group, or one trial of it, is called.</summary>
     public string this[GroupFindings group] => numbers is null ? group.Name
-        : group.Readings.Trial is null ? numbers[group.Readings.Name] : $"{numbers[group.Readings.Name]}, trial {group.Readings.Trial}";
+        : group.Readings.Trial is null ? numbers[group.Readings.Name] : texts.GroupTrial(numbers[group.Readings.Name], string.Create(CultureInfo.InvariantCulture, $"{group.Readings.Trial}"));
 
     /// <summary>The same within a sentence, where a number alone would be taken for a quantity.</summary>
     public string InSentence(GroupFindings group) => GroupReadings.InSentence(this[group]);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
@@ -10,6 +11,7 @@ namespace Calx.Papers.Reports;
 /// <summary>The report's table of groups: readings as written, what follows from them, and what to look into.</summary>
 internal sealed class GroupTable(ClassFindings findings, ReportView view)
 {
+    private readonly ReportTexts texts = new(view.Language);
     private readonly GroupNames names = GroupNames.Of(findings, view);
 
     /// <summary>A printed report of thousands of rows helps nobody; the JSON document has them all.</summary>
@@ -31,11 +33,11 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
         bool heated = findings.Groups.Any(g => g.ConstantMass is not null);
         int columns = readings.Length + shown.Length + (heated ? 1 : 0);
         string more = findings.Groups.Count > MostRows
-            ? string.Create(CultureInfo.InvariantCulture, $" The first {MostRows} of {findings.Groups.Count} groups.") : string.Empty;
+            ? $" {texts.FirstGroups(MostRows.ToString(CultureInfo.InvariantCulture), findings.Groups.Count.ToString(CultureInfo.InvariantCulture))}" : string.Empty;
         page.Append(columns > MostUpright ? "<section class=\"wide\">\n" : "<section>\n")
-            .Append("<h2 id=\"groups\">Group by group</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"groups\"><table class=\"groups\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<caption>Readings as written; values with the standard uncertainty that the balance leaves.{more}</caption>\n")
-            .Append(CultureInfo.InvariantCulture, $"<thead><tr><th scope=\"col\" class=\"name-{WidthOfNames()}\">group</th>");
+            .Append(CultureInfo.InvariantCulture, $"<h2 id=\"groups\">{Text.Own(texts.GroupsHeading)}</h2>\n<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-labelledby=\"groups\"><table class=\"groups\">\n")
+            .Append(CultureInfo.InvariantCulture, $"<caption>{Text.Own(texts.GroupsNote + more)}</caption>\n")
+            .Append(CultureInfo.InvariantCulture, $"<thead><tr><th scope=\"col\" class=\"name-{WidthOfNames()}\">{Text.Own(texts.GroupColumn)}</th>");
         foreach ((string id, int occurrence) in readings)
         {
             Heading(page, ReadingNames.Of(findings.Practical, id, occurrence), ReadingNames.UnitOf(findings.Practical, id));
@@ -46,7 +48,7 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
             Heading(page, quantity.Label, quantity.Unit);
         }
 
-        page.Append(heated ? "<th scope=\"col\" class=\"words\">constant mass</th>" : string.Empty).Append("</tr></thead>\n");
+        page.Append(heated ? $"<th scope=\"col\" class=\"words\">{Text.Own(texts.ConstantMassColumn)}</th>" : string.Empty).Append("</tr></thead>\n");
         foreach (GroupFindings group in findings.Groups.Take(MostRows))
         {
             WriteGroup(page, group, readings, shown, heated);
@@ -101,7 +103,7 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
     }
 
     /// <summary>The number in the heading's unit; where it was written in another, that is said too.</summary>
-    private static string Reading(TakenReading? reading)
+    private string Reading(TakenReading? reading)
     {
         if (reading is null)
         {
@@ -111,7 +113,7 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
         string number = reading.Value.ToString();
         string digits = number.Contains('.', StringComparison.Ordinal) ? number.TrimEnd('0').TrimEnd('.') : number;
         bool same = reading.AsWritten.Trim().Replace(',', '.').StartsWith(digits, StringComparison.Ordinal);
-        return same ? Text.Of(number) : $"{Text.Of(number)}<br/><small>written {Text.Of(reading.AsWritten.Trim())}</small>";
+        return same ? Text.Of(number) : $"{Text.Of(number)}<br/><small>{texts.WrittenAs(Text.Of(reading.AsWritten.Trim()))}</small>";
     }
 
     private string Remarks(GroupFindings group)
@@ -119,13 +121,13 @@ internal sealed class GroupTable(ClassFindings findings, ReportView view)
         var parts = new List<string>();
         if (group.IsAnomalous)
         {
-            parts.Add($"<strong>Result to look into.</strong> {Text.OfSentence(group.Oddity.Reason)}");
+            parts.Add($"<strong>{Text.Own(texts.LookInto)}</strong> {Text.OfSentence(group.Oddity.Reason)}");
         }
 
         parts.AddRange(group.Contradictions.Select(Text.OfSentence));
         if (group.Readings.Remarks.Observations.Count > 0)
         {
-            parts.Add(Text.Of($"Noted: {string.Join("; ", group.Readings.Remarks.Observations.Select(Seen))}."));
+            parts.Add(Text.Of(texts.Noted(string.Join("; ", group.Readings.Remarks.Observations.Select(Seen)))));
         }
 
         return string.Join(' ', parts);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.Reports;
 
@@ -11,9 +12,11 @@ internal static class ReportPage
     /// <param name="page">The document.</param>
     /// <param name="title">What it is of.</param>
     /// <param name="forWhom">For whom, or what kind of report.</param>
+    /// <param name="language">The language of the report's own texts.</param>
     /// <param name="kind">Which kind of report, for the style sheet; null for that of a class.</param>
-    public static void Begin(StringBuilder page, string title, string forWhom, string? kind = null) => page
-        .Append("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+    public static void Begin(StringBuilder page, string title, string forWhom, PaperLanguage language, string? kind = null) => page
+        .Append("<!doctype html>\n")
+        .Append(CultureInfo.InvariantCulture, $"<html lang=\"{Text.Of(language.Tag)}\">\n<head>\n<meta charset=\"utf-8\">\n")
         .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
         .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(title)}: {Text.Of(forWhom)}</title>\n")
         .Append(CultureInfo.InvariantCulture, $"<style>{ReportStyle.Sheet}</style>\n</head>\n<body>\n<main class=\"report{(kind is null ? string.Empty : $" {kind}")}\">\n");

@@ -58,6 +58,10 @@ internal sealed class ReportTable(string id, string heading, params (string Name
         page.Append("</tbody>\n</table></div>\n");
     }
 
+    /// <summary>Writes a row of headings, none of them over numbers, and begins the rows.</summary>
+    public static void WriteColumns(StringBuilder page, params IEnumerable<string> names) => page.Append("<thead><tr>")
+        .AppendJoin(string.Empty, names.Select(n => $"<th scope=\"col\">{Text.Own(n)}</th>")).Append("</tr></thead>\n<tbody>\n");
+
     private void AddMarkup(string[] cells) => rows.Add(cells.Length == columns.Length
         ? cells
         : throw new ArgumentException($"{columns.Length} cells are expected.", nameof(cells)));

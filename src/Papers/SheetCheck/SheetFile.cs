@@ -1,4 +1,5 @@
 using Calx.Papers.Tables;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.SheetCheck;
 
@@ -12,41 +13,46 @@ public abstract record SheetFile
     /// <summary>Reads a DOCX or plain text file; its content decides which it is, not its name. Nothing in it is executed and nothing
     /// outside it is fetched.</summary>
     /// <param name="path">Path of the file.</param>
-    public static SheetFile Read(string path)
+    /// <param name="language">The language of what is said of it; null for British English.</param>
+    public static SheetFile Read(string path, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(path);
+        SheetCheckTexts texts = new(language ?? PaperLanguage.BritishEnglish);
         if (Directory.Exists(path))
         {
-            return new Fault("a folder, not a file; name the worksheet in it");
+            return new Fault(texts.Folder);
         }
 
         try
         {
             using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            return Read(file);
+            return Read(file, language);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException or ArgumentException or NotSupportedException)
         {
-            return new Fault("there is no such file");
+            return new Fault(texts.NoFile);
         }
         catch (UnauthorizedAccessException)
         {
-            return new Fault("you may not read this file");
+            return new Fault(texts.NotAllowed);
         }
         catch (IOException)
         {
-            return new Fault("the file cannot be read; close it in other programs and try again");
+            return new Fault(texts.InUse);
         }
     }
 
     /// <summary>Reads a worksheet from a stream, which is left open.</summary>
+    /// <param name="stream">The stream.</param>
+    /// <param name="language">The language of what is said of it; null for British English.</param>
     /// <exception cref="IOException">The stream itself failed.</exception>
-    public static SheetFile Read(Stream stream)
+    public static SheetFile Read(Stream stream, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
+        SheetCheckTexts texts = new(language ?? PaperLanguage.BritishEnglish);
         return FileBytes.Of(stream, SheetLimits.LargestFile) is byte[] bytes
-            ? SheetContent.Read(bytes)
-            : new Fault($"larger than {SheetLimits.LargestFile / 1_000_000} MB; take the pictures out and try again");
+            ? new SheetContent(texts).Read(bytes)
+            : new Fault(texts.TooLarge(SheetContent.Megabytes(SheetLimits.LargestFile)));
     }
 
     /// <summary>The file was read.</summary>

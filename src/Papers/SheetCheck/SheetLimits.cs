@@ -27,7 +27,4 @@ internal static class SheetLimits
 
     /// <summary>Columns of a table that a merged cell may claim to span.</summary>
     public const int MostColumns = 100;
-
-    /// <summary>What is said of a sheet with more text than that.</summary>
-    public const string TooLong = "longer than 60 sides, or a paragraph longer than two, which no worksheet is; give the worksheet alone";
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Slips;
@@ -8,12 +9,13 @@ namespace Calx.Papers.Slips;
 /// <summary>What is the same on all slips of a practical: cautions, the table for the readings, what may be seen.</summary>
 internal sealed class SlipParts
 {
-    public SlipParts(Practical practical, SlipSettings settings)
+    public SlipParts(Practical practical, SlipSettings settings, PaperLanguage language)
     {
+        RecordSlipTexts texts = new(language);
         Title = Text.Of(practical.Title);
-        Cautions = CautionsOf(practical);
-        Readings = new SlipTable(practical, settings).Html;
-        Observations = ObservationsOf(practical);
+        Cautions = CautionsOf(practical, texts);
+        Readings = new SlipTable(practical, settings, texts).Html;
+        Observations = ObservationsOf(practical, texts);
     }
 
     /// <summary>The practical's title.</summary>
@@ -28,18 +30,18 @@ internal sealed class SlipParts
     /// <summary>What was seen, to be ticked; what stops all work apart from the rest.</summary>
     public string Observations { get; }
 
-    private static string CautionsOf(Practical practical)
+    private static string CautionsOf(Practical practical, RecordSlipTexts texts)
     {
         string[] worn = [.. practical.Kit.Where(k => k.Need.Per == KitPer.Student).Select(k => k.Label)];
         var list = new StringBuilder("<ul class=\"cautions\">\n");
         if (worn.Length > 0)
         {
-            list.Append(CultureInfo.InvariantCulture, $"<li><strong>Everybody:</strong> {Text.OfSentence(string.Join(", ", worn))}</li>\n");
+            list.Append(CultureInfo.InvariantCulture, $"<li><strong>{Text.Of(texts.EverybodyLead)}</strong> {Text.OfSentence(string.Join(", ", worn))}</li>\n");
         }
 
         if (practical.Cooling is not null)
         {
-            list.Append("<li><strong>Hot things:</strong> tongs and mat every time</li>\n");
+            list.Append(CultureInfo.InvariantCulture, $"<li><strong>{Text.Of(texts.HotLead)}</strong> {Text.Of(texts.Hot)}</li>\n");
         }
 
         foreach ((string of, string done) in Controls.Of(practical))
@@ -50,12 +52,12 @@ internal sealed class SlipParts
         return list.Append("</ul>\n").ToString();
     }
 
-    private static string ObservationsOf(Practical practical)
+    private static string ObservationsOf(Practical practical, RecordSlipTexts texts)
     {
         Observation[] shown = [.. practical.Observations.Where(o => !o.TeacherOnly)];
         var list = new StringBuilder();
-        WriteTicks(list, "Seen? Tick it.", "seen", [.. shown.Where(o => !o.Stop)]);
-        WriteTicks(list, "Stop, stand back, tell your teacher:", "stop", [.. shown.Where(o => o.Stop)]);
+        WriteTicks(list, texts.SeenHeading, "seen", [.. shown.Where(o => !o.Stop)]);
+        WriteTicks(list, texts.StopHeading, "stop", [.. shown.Where(o => o.Stop)]);
         return list.ToString();
     }
 
@@ -66,7 +68,7 @@ internal sealed class SlipParts
             return;
         }
 
-        list.Append(CultureInfo.InvariantCulture, $"<section class=\"{kind}\">\n<h3>{heading}</h3>\n<ul>\n");
+        list.Append(CultureInfo.InvariantCulture, $"<section class=\"{kind}\">\n<h3>{Text.Of(heading)}</h3>\n<ul>\n");
         foreach (Observation observation in observations)
         {
             list.Append(CultureInfo.InvariantCulture, $"<li><span class=\"tick\"></span>{Text.OfSentence(observation.Label)}</li>\n");

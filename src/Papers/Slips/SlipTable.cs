@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
 
@@ -17,12 +18,14 @@ internal sealed class SlipTable
 
     private readonly Practical practical;
     private readonly SlipSettings settings;
+    private readonly RecordSlipTexts texts;
     private readonly bool warm;
 
-    public SlipTable(Practical practical, SlipSettings settings)
+    public SlipTable(Practical practical, SlipSettings settings, RecordSlipTexts texts)
     {
         this.practical = practical;
         this.settings = settings;
+        this.texts = texts;
         warm = practical.Cooling is not null;
         Html = Table();
     }
@@ -32,9 +35,9 @@ internal sealed class SlipTable
 
     private string Table()
     {
-        var table = new StringBuilder("<table>\n<thead><tr><th scope=\"col\">reading / unit</th><th scope=\"col\">as the display shows it</th>");
-        table.Append(warm ? "<th scope=\"col\">minutes since flame out</th>" : string.Empty)
-            .Append("<th scope=\"col\">other balance?</th></tr></thead>\n<tbody>\n");
+        string[] columns = [texts.ReadingColumn, texts.DigitsColumn, .. warm ? [texts.CoolingColumn] : (string[])[], texts.OtherBalanceColumn];
+        StringBuilder table = new StringBuilder("<table>\n<thead><tr>")
+            .AppendJoin(string.Empty, columns.Select(c => $"<th scope=\"col\">{Text.Of(c)}</th>")).Append("</tr></thead>\n<tbody>\n");
         foreach (ReadingDefinition reading in practical.Readings.Where(r => !settings.Unread.Contains(r.Id)))
         {
             for (int time = 1; time <= Math.Min(MostRepeats, reading.Repeats); time++)
@@ -43,9 +46,7 @@ internal sealed class SlipTable
             }
         }
 
-        int columns = warm ? 4 : 3;
-        return table.Append(CultureInfo.InvariantCulture, $"</tbody>\n<tfoot><tr><td colspan=\"{columns}\">")
-            .Append("Write every digit, zeros at the end too. A wrong reading: strike it through once so that it can still be read; write the right one and the reason here:")
+        return table.Append(CultureInfo.InvariantCulture, $"</tbody>\n<tfoot><tr><td colspan=\"{columns.Length}\">{Text.Of(texts.WriteAll)}")
             .Append("<span class=\"room\"></span></td></tr></tfoot>\n</table>\n").ToString();
     }
 

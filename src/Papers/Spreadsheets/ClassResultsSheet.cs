@@ -1,31 +1,27 @@
 using System.Globalization;
 using Calx.Papers.Handouts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Spreadsheets;
 
 /// <summary>The class's table: a row a group and trial, headed so that an analysis reads it back, with the answers live beside the
-/// readings.</summary>
+/// readings. It is the first sheet: the first with readings is the one that is read back.</summary>
 internal static class ClassResultsSheet
 {
-    /// <summary>What its tab is called. It is the first sheet: the first with readings is the one that is read back.</summary>
-    public const string Name = "Class results";
-
     private const int HeadingRow = 5;
     private const int FirstRow = HeadingRow + 1;
 
     /// <summary>A printed sheet is written on by hand.</summary>
     private const double RowInLines = 1.5;
 
-    /// <summary>A ready-made mass of a class's table has the same name as an answer; with this word it is told from one.</summary>
-    private const string Calculated = "Calculated ";
-
     public static SheetDraft Of(ResultsLesson lesson, LookTable looks)
     {
         PlanSettings plan = lesson.Plan;
-        var sheet = new SheetDraft(Name, looks) { HeadingRow = HeadingRow };
-        string[] names = ["Group", .. plan.Trials > 1 ? ["Trial"] : (string[])[], .. plan.Balances.Count > 1 ? ["Balance"] : (string[])[]];
+        WorkbookTexts texts = lesson.Texts;
+        var sheet = new SheetDraft(texts.ClassTab, looks) { HeadingRow = HeadingRow };
+        string[] names = [texts.GroupColumn, .. plan.Trials > 1 ? [texts.TrialColumn] : (string[])[], .. plan.Balances.Count > 1 ? [texts.BalanceColumn] : (string[])[]];
         int readings = names.Length + 1;
         int observations = readings + lesson.Weighings.Count;
         int answers = observations + 1;
@@ -39,7 +35,7 @@ internal static class ClassResultsSheet
             w => SheetDraft.Reference(row, readings + w), a => SheetDraft.Reference(row, answers + a)))];
         for (int row = FirstRow; row <= lastRow; row++)
         {
-            Named(sheet, plan, names, row);
+            Named(sheet, plan, names.Length, row);
             sheet.Tall(row, RowInLines);
             for (int w = 0; w < lesson.Weighings.Count; w++)
             {
@@ -74,16 +70,13 @@ internal static class ClassResultsSheet
     private static void Head(SheetDraft sheet, ResultsLesson lesson, int readings, int columns)
     {
         PaperSetting setting = lesson.Setting;
-        sheet.Band(1, columns, $"{setting.Practical.Title}: results of the class", CellLook.Title);
-        sheet.Text(2, 1, "Class", CellLook.Plain);
+        WorkbookTexts texts = lesson.Texts;
+        sheet.Band(1, columns, texts.ClassTitle(setting.Practical.Title), CellLook.Title);
+        sheet.Text(2, 1, texts.Class, CellLook.Plain);
         sheet.Text(2, readings, setting.Occasion.ClassName ?? string.Empty, CellLook.Name);
-        sheet.Text(2, readings + 1, "Date", CellLook.Plain with { Stands = Side.Middle });
+        sheet.Text(2, readings + 1, texts.Date, CellLook.Plain with { Stands = Side.Middle });
         sheet.Text(2, readings + 2, setting.Occasion.Date ?? string.Empty, CellLook.Name);
-        sheet.Band(
-            3, columns,
-            $"{ReadingCheck.Sentence(lesson.Decimals)} Grey cells are worked out from the readings of their row. Results with their uncertainty: "
-            + $"calx analyse FILE.xlsx --practical {setting.Practical.Id}",
-            CellLook.Sentence);
+        sheet.Band(3, columns, $"{ReadingCheck.Sentence(lesson)} {texts.GreyCellsOfRow(setting.Practical.Id)}", CellLook.Sentence);
         if (setting.Draft is string draft)
         {
             sheet.Band(4, columns, draft, CellLook.Subheading);
@@ -96,8 +89,9 @@ internal static class ClassResultsSheet
         [
             .. names,
             .. lesson.Weighings.Select(w => SheetReadings.Heading(lesson.Setting.Practical, w)),
-            "Observations",
-            .. lesson.Answers.Select(a => Sentences.Heading(Calculated + a.Label, a.Unit)),
+            lesson.Texts.ObservationsColumn,
+            // A ready-made mass of a class's table has the same name as an answer; with this word it is told from one.
+            .. lesson.Answers.Select(a => Sentences.Heading(lesson.Texts.CalculatedColumn(a.Label), a.Unit)),
         ];
         for (int i = 0; i < headings.Length; i++)
         {
@@ -108,13 +102,13 @@ internal static class ClassResultsSheet
     }
 
     /// <summary>Groups are numbered, to be written over with what they are called.</summary>
-    private static void Named(SheetDraft sheet, PlanSettings plan, string[] names, int row)
+    private static void Named(SheetDraft sheet, PlanSettings plan, int names, int row)
     {
         int at = row - FirstRow;
         sheet.Number(row, 1, (at / plan.Trials) + 1, CellLook.Name);
-        for (int column = 2; column <= names.Length; column++)
+        for (int column = 2; column <= names; column++)
         {
-            if (names[column - 1] == "Trial")
+            if (column == 2 && plan.Trials > 1)
             {
                 sheet.Number(row, column, (at % plan.Trials) + 1, CellLook.Name);
             }
@@ -133,8 +127,8 @@ internal static class ClassResultsSheet
             return;
         }
 
-        sheet.Text(lastRow + 1, 1, "Median", CellLook.Subheading);
-        sheet.Text(lastRow + 2, 1, "Count", CellLook.Subheading);
+        sheet.Text(lastRow + 1, 1, lesson.Texts.Median, CellLook.Subheading);
+        sheet.Text(lastRow + 2, 1, lesson.Texts.Count, CellLook.Subheading);
         sheet.Tall(lastRow + 1, RowInLines);
         sheet.Tall(lastRow + 2, RowInLines);
         for (int a = 0; a < lesson.Answers.Count; a++)

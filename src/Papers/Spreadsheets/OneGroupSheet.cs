@@ -1,5 +1,6 @@
 using Calx.Papers.Reports;
 using Calx.Papers.Handouts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Spreadsheets;
@@ -7,9 +8,6 @@ namespace Calx.Papers.Spreadsheets;
 /// <summary>A group's own table with its workings live: a row a reading, a row a step.</summary>
 internal static class OneGroupSheet
 {
-    /// <summary>What its tab is called.</summary>
-    public const string Name = "One group";
-
     private const int HeadingRow = 5;
     private const double RowInLines = 1.2;
 
@@ -19,7 +17,7 @@ internal static class OneGroupSheet
         int how = trials + 2;
         int readings = HeadingRow + 1;
         int answers = readings + lesson.Weighings.Count;
-        var sheet = new SheetDraft(Name, looks) { HeadingRow = HeadingRow, FrozenColumns = 1 };
+        var sheet = new SheetDraft(lesson.Texts.GroupTab, looks) { HeadingRow = HeadingRow, FrozenColumns = 1 };
         sheet.Wide(1, 46);
         for (int trial = 1; trial <= trials; trial++)
         {
@@ -31,7 +29,7 @@ internal static class OneGroupSheet
         for (int w = 0; w < lesson.Weighings.Count; w++)
         {
             sheet.Text(readings + w, 1, SheetReadings.Heading(lesson.Setting.Practical, lesson.Weighings[w]), CellLook.RowHeading);
-            sheet.Text(readings + w, how, "read", CellLook.RowHeading);
+            sheet.Text(readings + w, how, lesson.Texts.Read, CellLook.RowHeading);
             sheet.Fit(readings + w, RowInLines);
             for (int trial = 1; trial <= trials; trial++)
             {
@@ -48,22 +46,23 @@ internal static class OneGroupSheet
 
     private static void Head(SheetDraft sheet, ResultsLesson lesson, int trials, int how)
     {
-        sheet.Band(1, how, $"{lesson.Setting.Practical.Title}: one group", CellLook.Title);
-        sheet.Text(2, 1, "Names", CellLook.Plain);
+        WorkbookTexts texts = lesson.Texts;
+        sheet.Band(1, how, texts.GroupTitle(lesson.Setting.Practical.Title), CellLook.Title);
+        sheet.Text(2, 1, texts.Names, CellLook.Plain);
         sheet.Space(2, 2, how, CellLook.Words);
-        sheet.Band(3, how, $"{ReadingCheck.Sentence(lesson.Decimals)} Grey cells are worked out from them, step by step.", CellLook.Sentence);
+        sheet.Band(3, how, $"{ReadingCheck.Sentence(lesson)} {texts.GreyCells}", CellLook.Sentence);
         if (lesson.Setting.Draft is string draft)
         {
             sheet.Band(4, how, draft, CellLook.Subheading);
         }
 
-        sheet.Text(HeadingRow, 1, "Quantity / unit", CellLook.Heading);
+        sheet.Text(HeadingRow, 1, texts.QuantityColumn, CellLook.Heading);
         for (int trial = 1; trial <= trials; trial++)
         {
-            sheet.Text(HeadingRow, trial + 1, trials == 1 ? "Number" : FormattableString.Invariant($"Trial {trial}"), CellLook.Heading);
+            sheet.Text(HeadingRow, trial + 1, trials == 1 ? texts.NumberColumn : texts.NumberedTrialColumn(Sentences.Count(trial)), CellLook.Heading);
         }
 
-        sheet.Text(HeadingRow, how, "How", CellLook.Heading);
+        sheet.Text(HeadingRow, how, texts.HowColumn, CellLook.Heading);
         sheet.Fit(HeadingRow, RowInLines);
     }
 
@@ -74,7 +73,7 @@ internal static class OneGroupSheet
             AnswerDefinition answer = lesson.Answers[a];
             int row = answers + a;
             sheet.Text(row, 1, Sentences.Heading(Text.Capital(answer.Label), answer.Unit), CellLook.RowHeading);
-            sheet.Text(row, lesson.Plan.Trials + 2, SheetWorkings.InWords(lesson.Setting.Practical, answer), CellLook.RowHeading);
+            sheet.Text(row, lesson.Plan.Trials + 2, SheetWorkings.InWords(lesson.Setting.Practical, answer, lesson.Setting.Language), CellLook.RowHeading);
             for (int column = 2; column <= lesson.Plan.Trials + 1; column++)
             {
                 int at = column;

@@ -1,3 +1,5 @@
+using Calx.Papers.Handouts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Spreadsheets;
@@ -6,13 +8,6 @@ namespace Calx.Papers.Spreadsheets;
 /// what was read must be written, whatever it is. Functions that spreadsheets share, and no names of functions that one of them lacks.</summary>
 internal static class ReadingCheck
 {
-    /// <summary>What is told where a reading is not as expected; a spreadsheet takes up to 255 characters.</summary>
-    public const string Message =
-        "A reading is a number above 0 with no more decimals than the balance shows (sheet Constants). If it was read so, keep it.";
-
-    /// <summary>Title of the warning; up to 32 characters.</summary>
-    public const string Title = "Is this what the balance showed?";
-
     /// <summary>True for a reading as expected.</summary>
     /// <param name="cell">The first cell of the range, without dollar signs.</param>
     /// <param name="isMass">Whether it was weighed; of another reading only a number is asked.</param>
@@ -29,6 +24,6 @@ internal static class ReadingCheck
     public static string? Format(int decimals) => decimals == 0 ? null : $"0.{new string('0', decimals)}####";
 
     /// <summary>What is to be written, in a sentence.</summary>
-    public static string Sentence(int[] decimals) =>
-        $"Yellow cells: write what the balance showed ({string.Join(" or ", decimals.Select(DecimalsInWords.Of))}). A cell turns orange where that cannot be.";
+    public static string Sentence(ResultsLesson lesson) =>
+        lesson.Texts.YellowCells(Sentences.Or([.. lesson.Decimals.Select(DecimalsInWords.Of)], lesson.Setting.Language));
 }

@@ -3,6 +3,7 @@ using Calx.Chemistry.Formulas;
 using Calx.Measurement.Uncertainty;
 using Calx.Measurement.Weighing;
 using Calx.Papers.Handouts;
+using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
@@ -29,6 +30,9 @@ internal sealed class ResultsLesson
 
     /// <summary>The lesson.</summary>
     public PaperSetting Setting { get; }
+
+    /// <summary>The workbook's own texts.</summary>
+    public WorkbookTexts Texts => new(Setting.Language);
 
     /// <summary>The plan.</summary>
     public PlanSettings Plan => Setting.Plan.Settings;

@@ -34,7 +34,7 @@ public sealed class ResultsWorkbook
     public byte[] Bytes()
     {
         PaperSetting setting = lesson.Setting;
-        RunningHeads heads = setting.Heads("Results table");
+        RunningHeads heads = setting.Heads(lesson.Texts.Kind);
         using var bytes = new MemoryStream();
         using (var file = SpreadsheetDocument.Create(bytes, SpreadsheetDocumentType.Workbook))
         {
@@ -46,7 +46,7 @@ public sealed class ResultsWorkbook
             for (int i = 0; i < drafts.Length; i++)
             {
                 string id = FormattableString.Invariant($"sheet{i + 1}");
-                book.AddNewPart<WorksheetPart>(id).Worksheet = drafts[i].Worksheet(new SheetPrint(setting.Look.Size, heads));
+                book.AddNewPart<WorksheetPart>(id).Worksheet = drafts[i].Worksheet(new SheetPrint(setting.Look.Size, heads, setting.Language));
                 sheets.Append(new Sheet { Name = drafts[i].Name, SheetId = (uint)i + 1, Id = id });
             }
 
@@ -54,7 +54,7 @@ public sealed class ResultsWorkbook
             // Spreadsheets work the formulas out anew when they open the file, whatever values are kept in it.
             book.Workbook = new Workbook(
                 new BookViews(new WorkbookView { ActiveTab = 0 }), sheets, Names(drafts), new CalculationProperties { FullCalculationOnLoad = true });
-            FileProperties.Write(file.AddCoreFilePropertiesPart(), setting.Practical.Title, heads.Foot);
+            FileProperties.Write(file.AddCoreFilePropertiesPart(), setting.Practical.Title, heads.Foot, setting.Language);
             PartIds.Fix(file, _ => true);
         }
 

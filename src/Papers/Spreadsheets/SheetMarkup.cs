@@ -1,4 +1,5 @@
 using Calx.Papers.Documents;
+using Calx.Papers.Texts;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Spreadsheet;
 
@@ -29,7 +30,7 @@ internal sealed class SheetMarkup(SheetDraft sheet, double points, SheetPrint pr
         worksheet.Append(sheet.Checked.Select(Marked));
         if (sheet.Checked.Count > 0)
         {
-            worksheet.Append(new DataValidations(sheet.Checked.Select(Validated)) { Count = (uint)sheet.Checked.Count });
+            worksheet.Append(new DataValidations(sheet.Checked.Select(c => Validated(c, new WorkbookTexts(print.Language)))) { Count = (uint)sheet.Checked.Count });
         }
 
         worksheet.Append(
@@ -74,14 +75,14 @@ internal sealed class SheetMarkup(SheetDraft sheet, double points, SheetPrint pr
         SequenceOfReferences = new ListValue<StringValue>([range.Range]),
     };
 
-    private static DataValidation Validated(CheckedRange range) => new(new Formula1(ReadingCheck.Passes(range.First, range.IsMass)))
+    private static DataValidation Validated(CheckedRange range, WorkbookTexts texts) => new(new Formula1(ReadingCheck.Passes(range.First, range.IsMass)))
     {
         Type = DataValidationValues.Custom,
         ErrorStyle = DataValidationErrorStyleValues.Warning,
         AllowBlank = true,
         ShowErrorMessage = true,
-        ErrorTitle = ReadingCheck.Title,
-        Error = ReadingCheck.Message,
+        ErrorTitle = texts.CheckTitle,
+        Error = texts.CheckMessage,
         SequenceOfReferences = new ListValue<StringValue>([range.Range]),
     };
 }

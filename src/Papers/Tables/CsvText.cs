@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 using CsvHelper;
 using CsvHelper.Configuration;
@@ -9,19 +10,18 @@ namespace Calx.Papers.Tables;
 internal static class CsvText
 {
     /// <summary>Reads the one sheet of a text.</summary>
-    public static TableFile Read(byte[] bytes, TableLimits limits)
+    public static TableFile Read(byte[] bytes, TableLimits limits, TableTexts texts)
     {
         if (TextDecoding.Decode(bytes) is not (string text, string encoding))
-            return new TableFile.Fault(TableFaultKind.Binary, "not a text and not an XLSX workbook; save the table as CSV or XLSX");
+            return new TableFile.Fault(TableFaultKind.Binary, texts.NoTable);
         if (string.IsNullOrWhiteSpace(text))
-            return new TableFile.Fault(TableFaultKind.Empty, "there is nothing in the file but blanks");
+            return new TableFile.Fault(TableFaultKind.Empty, texts.Blank);
         if (IsMarkup(text))
         {
-            return new TableFile.Fault(
-                TableFaultKind.OtherFormat, "a web page or XML under the name of a table; open it in a spreadsheet and save it as XLSX");
+            return new TableFile.Fault(TableFaultKind.OtherFormat, texts.Markup);
         }
         char separator = Separators.Declared(text) ?? Separators.Of(text);
-        return Read(text, separator, encoding, limits);
+        return Read(text, separator, encoding, limits, texts);
     }
 
     private static bool IsMarkup(string text)
@@ -31,7 +31,7 @@ internal static class CsvText
             || start.StartsWith("<table", StringComparison.OrdinalIgnoreCase);
     }
 
-    private static TableFile Read(string text, char separator, string encoding, TableLimits limits)
+    private static TableFile Read(string text, char separator, string encoding, TableLimits limits, TableTexts texts)
     {
         bool unclosed = false;
         CsvConfiguration configuration = new(CultureInfo.InvariantCulture)
@@ -47,20 +47,19 @@ internal static class CsvText
         List<CellRow> rows = [];
         while (parser.Read())
         {
-            TableFile.Fault? fault = Limit(parser, rows.Count, limits);
+            TableFile.Fault? fault = Limit(parser, rows.Count, limits, texts);
             if (fault is not null)
                 return fault;
             List<TableCell> cells = Cells(parser);
             if (unclosed)
             {
-                return new TableFile.Fault(TableFaultKind.Damaged, string.Create(
-                    CultureInfo.InvariantCulture, $"row {parser.Row}: a quotation mark is opened and never closed"));
+                return new TableFile.Fault(TableFaultKind.Damaged, texts.UnclosedQuote(InDigits(parser.Row)));
             }
             bool declaration = parser.Row == 1 && Separators.Declared(text) is not null;
             if (cells.Count > 0 && !declaration)
                 rows.Add(new CellRow(parser.Row, cells));
         }
-        return new TableFile.Opened([new CellTable("", rows)], $"text, {encoding}, separated by {Name(separator)}", []);
+        return new TableFile.Opened([new CellTable("", rows)], texts.TextFormat(encoding, Name(separator, texts)), []);
     }
 
     private static List<TableCell> Cells(CsvParser parser)
@@ -74,31 +73,31 @@ internal static class CsvText
         return cells;
     }
 
-    private static TableFile.Fault? Limit(CsvParser parser, int rows, TableLimits limits)
+    private static TableFile.Fault? Limit(CsvParser parser, int rows, TableLimits limits, TableTexts texts)
     {
         if (rows >= limits.MostRows)
-            return new TableFile.Fault(TableFaultKind.TooLarge, $"more than {limits.MostRows} rows");
+            return new TableFile.Fault(TableFaultKind.TooLarge, texts.TooManyRows(InDigits(limits.MostRows)));
         if (parser.Count > limits.MostColumns)
         {
-            return new TableFile.Fault(TableFaultKind.TooLarge, string.Create(
-                CultureInfo.InvariantCulture, $"row {parser.Row} has more than {limits.MostColumns} columns"));
+            return new TableFile.Fault(TableFaultKind.TooLarge, texts.TooManyColumns(InDigits(parser.Row), InDigits(limits.MostColumns)));
         }
         for (int i = 0; i < parser.Count; i++)
         {
             if (parser[i].Length > limits.LongestCell)
             {
-                return new TableFile.Fault(TableFaultKind.TooLarge, string.Create(CultureInfo.InvariantCulture,
-                    $"row {parser.Row} has a cell of more than {limits.LongestCell} characters; is a quotation mark not closed?"));
+                return new TableFile.Fault(TableFaultKind.TooLarge, texts.LongCell(InDigits(parser.Row), InDigits(limits.LongestCell)));
             }
         }
         return null;
     }
 
-    private static string Name(char separator) => separator switch
+    private static string InDigits(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string Name(char separator, TableTexts texts) => separator switch
     {
-        '\t' => "tabs",
-        ';' => "semicolons",
-        ',' => "commas",
+        '\t' => texts.Tabs,
+        ';' => texts.Semicolons,
+        ',' => texts.Commas,
         _ => $"'{separator}'",
     };
 }

@@ -1,3 +1,4 @@
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Tables;
@@ -12,41 +13,45 @@ public abstract record TableFile
     /// <summary>Reads a CSV or XLSX file; its content decides which it is, not its name.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="limits">How large a file is read; null for the usual limits.</param>
-    public static TableFile Read(string path, TableLimits? limits = null)
+    /// <param name="language">The language of what is said of it; null for British English.</param>
+    public static TableFile Read(string path, TableLimits? limits = null, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(path);
+        TableTexts texts = new(language ?? PaperLanguage.BritishEnglish);
         if (Directory.Exists(path))
-            return new Fault(TableFaultKind.Folder, "a folder, not a file; name the table in it");
+            return new Fault(TableFaultKind.Folder, texts.Folder);
         try
         {
             using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            return Read(file, limits);
+            return Read(file, limits, language);
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException or ArgumentException or NotSupportedException)
         {
-            return new Fault(TableFaultKind.NotFound, "there is no such file");
+            return new Fault(TableFaultKind.NotFound, texts.NoFile);
         }
         catch (UnauthorizedAccessException)
         {
-            return new Fault(TableFaultKind.NotAllowed, "you may not read this file");
+            return new Fault(TableFaultKind.NotAllowed, texts.NotAllowed);
         }
         catch (IOException)
         {
-            return new Fault(TableFaultKind.NotAllowed, "the file cannot be read; close it in other programs and try again");
+            return new Fault(TableFaultKind.NotAllowed, texts.InUse);
         }
     }
 
     /// <summary>Reads a CSV or XLSX file from a stream, which is left open and need not be seekable.</summary>
     /// <param name="stream">The bytes of the file.</param>
     /// <param name="limits">How large a file is read; null for the usual limits.</param>
+    /// <param name="language">The language of what is said of it; null for British English.</param>
     /// <exception cref="IOException">The stream itself failed.</exception>
-    public static TableFile Read(Stream stream, TableLimits? limits = null)
+    public static TableFile Read(Stream stream, TableLimits? limits = null, PaperLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
+        TableTexts texts = new(language ?? PaperLanguage.BritishEnglish);
         limits ??= TableLimits.Usual;
         return FileBytes.Of(stream, limits.LargestFile) is byte[] bytes
-            ? FileContent.Read(bytes, limits)
-            : new Fault(TableFaultKind.TooLarge, $"larger than {limits.LargestFile / 1_000_000} MB, which no class's table is");
+            ? FileContent.Read(bytes, limits, texts)
+            : new Fault(TableFaultKind.TooLarge, texts.TooLarge(FileContent.Megabytes(limits.LargestFile)));
     }
 
     /// <summary>The file was read.</summary>

@@ -1,4 +1,5 @@
 using System.Xml;
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 using DocumentFormat.OpenXml.Packaging;
 
@@ -9,46 +10,47 @@ internal sealed class Workbook
 {
     private readonly WorkbookPart part;
     private readonly TableLimits limits;
+    private readonly TableTexts texts;
     private readonly ExpansionBudget budget;
     private readonly List<string> notes = [];
     private readonly List<CellTable> sheets = [];
 
-    private Workbook(WorkbookPart part, TableLimits limits)
+    private Workbook(WorkbookPart part, TableLimits limits, TableTexts texts)
     {
         this.part = part;
         this.limits = limits;
+        this.texts = texts;
         budget = new ExpansionBudget(limits.LargestExpanded);
     }
 
     /// <summary>Reads a workbook.</summary>
-    public static TableFile Read(byte[] bytes, TableLimits limits)
+    public static TableFile Read(byte[] bytes, TableLimits limits, TableTexts texts)
     {
         try
         {
             using SpreadsheetDocument document = SpreadsheetDocument.Open(new MemoryStream(bytes, false), false);
-            return document.WorkbookPart is WorkbookPart part ? new Workbook(part, limits).Read() : Damaged();
+            return document.WorkbookPart is WorkbookPart part ? new Workbook(part, limits, texts).Read() : Damaged(texts);
         }
         catch (ExpansionException)
         {
-            return FileContent.TooLargeUnpacked(limits);
+            return FileContent.TooLargeUnpacked(limits, texts);
         }
         // What the packaging and XML layers throw at a damaged or forged file; the file is at fault, never the program.
         catch (Exception e) when (e is OpenXmlPackageException or XmlException or InvalidDataException or FormatException
             or ArgumentException or InvalidOperationException or NotSupportedException or OverflowException or IOException
             or KeyNotFoundException)
         {
-            return Damaged();
+            return Damaged(texts);
         }
     }
 
-    private static TableFile.Fault Damaged() =>
-        new(TableFaultKind.Damaged, "the workbook is damaged; open it in a spreadsheet and save it again, or save it as CSV");
+    private static TableFile.Fault Damaged(TableTexts texts) => new(TableFaultKind.Damaged, texts.DamagedInside);
 
     private TableFile Read()
     {
         (List<SheetEntry> entries, bool from1904) = Entries();
         WorkbookStyles styles = WorkbookStyles.Read(part, budget);
-        List<string> texts = SharedTexts();
+        List<string> shared = SharedTexts();
         int rows = 0;
         foreach (SheetEntry entry in entries)
         {
@@ -56,10 +58,10 @@ internal sealed class Workbook
                 continue;
             if (entry.Hidden)
             {
-                notes.Add($"sheet '{entry.Name}' is hidden and was not read");
+                notes.Add(texts.HiddenSheet(entry.Name));
                 continue;
             }
-            WorkbookSheet read = new(entry.Name, styles, texts, from1904, limits, limits.MostRows - rows);
+            WorkbookSheet read = new(entry.Name, styles, shared, from1904, limits, limits.MostRows - rows, texts);
             using (XmlReader reader = WorkbookXml.Open(sheet, budget))
                 read.Read(reader);
             if (read.Fault is TableFile.Fault fault)
@@ -68,8 +70,8 @@ internal sealed class Workbook
             rows += read.FilledRows;
         }
         return sheets.Count > 0
-            ? new TableFile.Opened(sheets, "XLSX workbook", notes)
-            : new TableFile.Fault(TableFaultKind.Empty, "no visible sheet of the workbook has anything in it");
+            ? new TableFile.Opened(sheets, texts.WorkbookFormat, notes)
+            : new TableFile.Fault(TableFaultKind.Empty, texts.NoVisibleSheet);
     }
 
     private void Add(WorkbookSheet read, WorksheetPart sheet)
@@ -79,7 +81,7 @@ internal sealed class Workbook
         sheets.Add(read.Table());
         notes.AddRange(read.Notes);
         if (sheet.WorksheetCommentsPart is not null || sheet.WorksheetThreadedCommentsParts.Any())
-            notes.Add($"sheet '{read.Name}' has comments on cells, which are not read");
+            notes.Add(texts.Comments(read.Name));
     }
 
     private (List<SheetEntry> Entries, bool From1904) Entries()
@@ -101,16 +103,16 @@ internal sealed class Workbook
 
     private List<string> SharedTexts()
     {
-        List<string> texts = [];
+        List<string> found = [];
         if (part.SharedStringTablePart is not { } shared)
-            return texts;
+            return found;
         using XmlReader reader = WorkbookXml.Open(shared, budget);
         while (reader.Read())
         {
             if (reader.NodeType == XmlNodeType.Element && reader.LocalName == "si")
-                texts.Add(WorkbookXml.RichText(reader));
+                found.Add(WorkbookXml.RichText(reader));
         }
-        return texts;
+        return found;
     }
 
     /// <summary>A sheet as the workbook lists it.</summary>

@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Xml;
+using Calx.Papers.Texts;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Tables;
 
 /// <summary>Reads one sheet of a workbook from front to back; memory grows with its filled cells only.</summary>
 internal sealed class WorkbookSheet(
-    string name, WorkbookStyles styles, List<string> sharedTexts, bool from1904, TableLimits limits, int mostRows)
+    string name, WorkbookStyles styles, List<string> sharedTexts, bool from1904, TableLimits limits, int mostRows, TableTexts texts)
 {
     private readonly List<(int Number, List<TableCell> Cells)> rows = [];
     private readonly List<MergedCells> merged = [];
@@ -28,12 +29,9 @@ internal sealed class WorkbookSheet(
         get
         {
             if (hiddenRows > 0)
-                yield return string.Create(CultureInfo.InvariantCulture, $"sheet '{Name}' has {hiddenRows} hidden rows, which are read too");
+                yield return hiddenRows == 1 ? texts.OneHiddenRow(Name) : texts.HiddenRows(Name, InDigits(hiddenRows));
             if (withoutValue > 0)
-            {
-                yield return string.Create(CultureInfo.InvariantCulture, $"sheet '{Name}' has {withoutValue} formulas without a stored value; "
-                    + $"open the file in a spreadsheet and save it");
-            }
+                yield return withoutValue == 1 ? texts.OneFormula(Name) : texts.Formulas(Name, InDigits(withoutValue));
         }
     }
 
@@ -146,14 +144,17 @@ internal sealed class WorkbookSheet(
     {
         if (cell.Column > limits.MostColumns || cell.Text.Length > limits.LongestCell)
         {
-            Fault = new TableFile.Fault(TableFaultKind.TooLarge, $"sheet '{Name}', cell {new CellPosition("", row, cell.Column)}: "
-                + (cell.Column > limits.MostColumns ? $"further right than {limits.MostColumns} columns" : $"longer than {limits.LongestCell} characters"));
+            string cellName = new CellPosition("", row, cell.Column).ToString();
+            Fault = new TableFile.Fault(TableFaultKind.TooLarge, cell.Column > limits.MostColumns
+                ? texts.SheetTooWide(Name, cellName, InDigits(limits.MostColumns)) : texts.SheetLongCell(Name, cellName, InDigits(limits.LongestCell)));
             return;
         }
         if (rows.Count == 0 || rows[^1].Number != row)
             rows.Add((row, []));
         rows[^1].Cells.Add(cell);
         if (rows.Count > mostRows)
-            Fault = new TableFile.Fault(TableFaultKind.TooLarge, $"more than {limits.MostRows} rows");
+            Fault = new TableFile.Fault(TableFaultKind.TooLarge, texts.TooManyRows(InDigits(limits.MostRows)));
     }
+
+    private static string InDigits(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -32,7 +32,7 @@ internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, 
             marks.Add(value.Answer.Id, mark);
             if (text is AnswerText.Number kept)
             {
-                own.Write(value.Answer.Id, Meant(value, kept));
+                own.Write(value.Answer.Id, Meant(value, kept), Unrounded(value, own, Meant(value, kept), mark.Verdict));
             }
         }
 
@@ -65,6 +65,18 @@ internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, 
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
+    }
+
+    /// <summary>What an accepted value may have been before it was rounded: by each set of atomic weights that gives it as it is written.</summary>
+    private double[] Unrounded(AskedValue value, OwnNumbers own, AnswerText.Number given, Verdict verdict)
+    {
+        IEnumerable<double> values = verdict switch
+        {
+            Verdict.Right or Verdict.RoundedEarly => sets.Select(set => own.Exact(value, set)),
+            Verdict.Carried => sets.Select(set => own.Own(value, set)).SelectMany(range => (double[])[range.Low, range.High]),
+            _ => [],
+        };
+        return [.. values.Where(v => double.IsFinite(v) && given.CouldBe(v))];
     }
 
     private static int Earned(AnswerMarks marks, Verdict verdict, FiguresFault figures, bool wrongUnit) => verdict switch

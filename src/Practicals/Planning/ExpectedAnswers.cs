@@ -1,10 +1,8 @@
 using Calx.Chemistry.Elements;
-using Calx.Chemistry.Formulas;
-using Calx.Measurement.Expressions;
-using Calx.Measurement.Uncertainty;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Simulation;
 
@@ -35,9 +33,9 @@ public static class ExpectedAnswers
                 new SimulationPlan(Draws, settings.Balances[0], sampleInGrams: settings.SampleInGrams, notesObservations: false), seed)
                 .Groups.Select(g => Last(g.Readings.Where(r => !settings.Unread.Contains(r.Weighing.Reading)).Select(r => (r.Weighing.Reading, (double)r.Written.Value)))),
         ];
-        var worked = new Answers(settings.Practical, weights);
+        var worked = new WorkedAnswers(settings.Practical, weights);
         Dictionary<string, double> example = worked.Of(ReadingsOf(plan));
-        Dictionary<string, double>[] all = [.. drawn.Select(worked.Of)];
+        Dictionary<string, double>[] all = [.. drawn.Select(d => worked.Of(d))];
         return
         [
             .. settings.Practical.Answers.Where(a => example.ContainsKey(a.Id)).Select(answer =>
@@ -69,30 +67,5 @@ public static class ExpectedAnswers
         }
 
         return last;
-    }
-
-    private sealed class Answers(Practical practical, AtomicWeights weights)
-    {
-        private readonly Dictionary<string, double> molarMasses = practical.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct()
-            .ToDictionary(f => f, f => Formula.Parse(f).Value!.MolarMass(weights).Value, StringComparer.Ordinal);
-
-        /// <summary>What can be worked out from readings, by the answer's id.</summary>
-        public Dictionary<string, double> Of(IReadOnlyDictionary<string, double> readings)
-        {
-            var known = new Dictionary<string, double>(readings, StringComparer.Ordinal);
-            foreach (AnswerDefinition answer in practical.Answers.Where(a => a.Formula.Names.All(known.ContainsKey)))
-            {
-                try
-                {
-                    known[answer.Id] = answer.Formula.Evaluate(name => known[name], formula => molarMasses[formula]);
-                }
-                catch (UndefinedResultException)
-                {
-                    // A group whose masses cancel has no such answer.
-                }
-            }
-
-            return known;
-        }
     }
 }

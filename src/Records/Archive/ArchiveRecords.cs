@@ -33,7 +33,9 @@ internal static class ArchiveRecords
         Text(json, "room"),
         Whole(json, "groups"),
         Whole(json, "minutes"),
-        new LessonSettings(Flag(json, "assessed"), Flag(json, "decideFirst"), Flag(json, "trial")));
+        new LessonSettings(Flag(json, "assessed"), Flag(json, "decideFirst"), Flag(json, "trial")),
+        Since(json, "teacher"),
+        Since(json, "period"));
 
     public static KeptEntry Entry(JsonElement json)
     {
@@ -55,6 +57,9 @@ internal static class ArchiveRecords
 
     private static string Text(JsonElement json, string name) => Part(json, name) is { ValueKind: JsonValueKind.String } value
         ? value.GetString()! : throw new FormatException($"'{name}' is no text.");
+
+    /// <summary>A text that older archives do not have.</summary>
+    private static string Since(JsonElement json, string name) => json.TryGetProperty(name, out _) ? Text(json, name) : "";
 
     private static string? Maybe(JsonElement json, string name) => Part(json, name).ValueKind == JsonValueKind.Null ? null : Text(json, name);
 

@@ -23,10 +23,10 @@ internal static class ArchiveTables
         Table(
             zip,
             "lessons.csv",
-            ["id", "class", "date", "room", "practical", "version", "groups", "minutes"],
+            ["id", "class", "date", "room", "practical", "version", "groups", "minutes", "teacher", "period"],
             content.Lessons.Select(l => l.Lesson).Select(l => new[]
             {
-                l.Id.ToString(), l.ClassId.ToString(), Written.Date(l.Date), l.Room, l.PracticalId, Text(l.PracticalVersion), Text(l.Groups), Text(l.Minutes),
+                l.Id.ToString(), l.ClassId.ToString(), Written.Date(l.Date), l.Room, l.PracticalId, Text(l.PracticalVersion), Text(l.Groups), Text(l.Minutes), l.Teacher, l.Period,
             }));
         Table(
             zip,

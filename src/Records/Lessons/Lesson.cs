@@ -3,7 +3,7 @@ namespace Calx.Records.Lessons;
 /// <summary>A lesson with the practical and the plan as they were when it was held: a later change of either does not reach it.</summary>
 public sealed record Lesson
 {
-    /// <summary>Longest room or id of a practical.</summary>
+    /// <summary>Longest room, teacher, period or id of a practical.</summary>
     public const int LongestName = 80;
 
     /// <summary>Longest definition or plan in characters: those shipped have some 30,000, so more is a slip or an attack.</summary>
@@ -27,9 +27,11 @@ public sealed record Lesson
     /// <param name="groups">How many groups, from 1 to <see cref="MostGroups"/>.</param>
     /// <param name="minutes">From its start to the bell, from 1 to <see cref="MostMinutes"/>.</param>
     /// <param name="settings">How it is held.</param>
+    /// <param name="teacher">Who teaches; may be empty.</param>
+    /// <param name="period">The period or the time, as the school says it; may be empty.</param>
     /// <exception cref="ArgumentException">A text is missing or too long, a number out of its range, or an id missing.</exception>
     public Lesson(
-        RecordId id, RecordId classId, string practicalId, int practicalVersion, string practicalSource, string plan, DateOnly date, string room, int groups, int minutes, LessonSettings settings)
+        RecordId id, RecordId classId, string practicalId, int practicalVersion, string practicalSource, string plan, DateOnly date, string room, int groups, int minutes, LessonSettings settings, string teacher = "", string period = "")
     {
         ArgumentNullException.ThrowIfNull(settings);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(groups, MostGroups);
@@ -43,6 +45,8 @@ public sealed record Lesson
         Room = KeptText.MayBeEmpty(room, LongestName, nameof(room));
         (Groups, Minutes) = (Given.AtLeast(1, groups, nameof(groups)), Given.AtLeast(1, minutes, nameof(minutes)));
         Settings = settings;
+        Teacher = KeptText.MayBeEmpty(teacher, LongestName, nameof(teacher));
+        Period = KeptText.MayBeEmpty(period, LongestName, nameof(period));
     }
 
     /// <summary>Its id.</summary>
@@ -77,4 +81,10 @@ public sealed record Lesson
 
     /// <summary>How it is held.</summary>
     public LessonSettings Settings { get; }
+
+    /// <summary>Who teaches, or empty.</summary>
+    public string Teacher { get; }
+
+    /// <summary>The period or the time, or empty.</summary>
+    public string Period { get; }
 }

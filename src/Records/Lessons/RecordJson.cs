@@ -44,6 +44,8 @@ internal static class RecordJson
         ["assessed"] = one.Settings.Assessed,
         ["decideFirst"] = one.Settings.DecideFirst,
         ["trial"] = one.Settings.Trial,
+        ["teacher"] = one.Teacher,
+        ["period"] = one.Period,
     };
 
     public static JsonObject Of(Signature one) => new()

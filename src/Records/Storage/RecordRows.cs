@@ -11,7 +11,7 @@ internal static class RecordRows
     public const string Balance = "id, letter, label, resolution";
     public const string Check = "id, balance_id, checked_at, weight, shown, checked_by, note";
     public const string Lesson =
-        "id, class_id, practical_id, practical_version, practical_source, plan, held_on, room, group_count, minutes, assessed, decide_first, trial";
+        "id, class_id, practical_id, practical_version, practical_source, plan, held_on, room, group_count, minutes, assessed, decide_first, trial, teacher, period";
     public const string Door = "lesson_id, code, station_code, opened_at, closed_at";
     public const string Signature = "practical_id, practical_version, fingerprint, initials, signed_at";
 
@@ -35,7 +35,9 @@ internal static class RecordRows
         row.GetString(7),
         row.Whole(8),
         row.Whole(9),
-        new LessonSettings(row.Flag(10), row.Flag(11), row.Flag(12)));
+        new LessonSettings(row.Flag(10), row.Flag(11), row.Flag(12)),
+        row.GetString(13),
+        row.GetString(14));
 
     public static LessonDoor DoorOf(DbDataReader row) => new(
         row.Id(0), row.GetString(1), row.GetString(2), row.Time(3), row.IsDBNull(4) ? null : row.Time(4));
@@ -62,7 +64,7 @@ internal static class RecordRows
         ("id", one.Id.ToString()), ("class_id", one.ClassId.ToString()), ("practical_id", one.PracticalId), ("practical_version", (long)one.PracticalVersion),
         ("practical_source", one.PracticalSource), ("plan", one.Plan), ("held_on", Written.Date(one.Date)), ("room", one.Room), ("group_count", (long)one.Groups),
         ("minutes", (long)one.Minutes), ("assessed", Written.Flag(one.Settings.Assessed)), ("decide_first", Written.Flag(one.Settings.DecideFirst)),
-        ("trial", Written.Flag(one.Settings.Trial)),
+        ("trial", Written.Flag(one.Settings.Trial)), ("teacher", one.Teacher), ("period", one.Period),
     ];
 
     public static (string Name, object? Value)[] Of(LessonDoor one) =>

@@ -13,7 +13,7 @@ public sealed partial class PapersCommandTests : IDisposable
     {
         Terminal run = Run("papers", "magnesium-oxide", "--out", "out", "--class", "9F");
         Assert.Equal((0, ""), (run.ExitCode, run.Output));
-        string[] expected = ["answer-key", "lesson-strip", "requisition", "risk-notes", "student-sheet-guided", "student-sheet-open", "student-sheet-standard"];
+        string[] expected = ["answer-key", "cover-key", "cover-questions", "cover-sheet", "lesson-strip", "requisition", "risk-notes", "student-sheet-guided", "student-sheet-open", "student-sheet-standard"];
         Assert.Equal(
             expected.SelectMany(e => (string[])[$"{e}.docx", $"{e}.html"]).Append("class-results.xlsx").Order(StringComparer.Ordinal),
             Directory.GetFiles(In("out")).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
@@ -51,6 +51,29 @@ public sealed partial class PapersCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_same_seed_gives_the_same_cover_papers_and_another_seed_others()
+    {
+        string[] sheets = [.. new[] { ("7", "a"), ("7", "b"), ("8", "c") }.Select(run =>
+        {
+            Assert.Equal(0, Run("papers", "magnesium-oxide", "--set", "cover", "--format", "html", "--seed", run.Item1, "--out", run.Item2).ExitCode);
+            return File.ReadAllText(In($"{run.Item2}/cover-questions.html"));
+        })];
+        Assert.Equal(sheets[0], sheets[1]);
+        Assert.NotEqual(sheets[0], sheets[2]);
+        Assert.Contains("No practical work in this lesson", File.ReadAllText(In("a/cover-sheet.html")), StringComparison.Ordinal);
+        Assert.Equal(3, Directory.GetFiles(In("a")).Length);
+    }
+
+    [Fact]
+    public void One_step_a_page_is_a_sheet_of_its_own_name_and_leaves_other_papers_as_they_are()
+    {
+        Terminal run = Run("papers", "magnesium-oxide", "--one-step", "--large", "--set", "student", "--set", "lesson", "--level", "open", "--format", "html", "--out", "out");
+        Assert.Equal(0, run.ExitCode);
+        Assert.Equal(["lesson-strip.html", "student-sheet-open-one-step.html"], Directory.GetFiles(In("out")).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
+        Assert.Contains("Step 1 of 11", File.ReadAllText(In("out/student-sheet-open-one-step.html")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void More_than_a_class_may_use_gives_no_papers()
     {
         Terminal run = Run("papers", "magnesium-oxide", "--mass", "0.5", "--out", "out");
@@ -61,9 +84,9 @@ public sealed partial class PapersCommandTests : IDisposable
     [Theory]
     [InlineData("calx papers: which practical? For example: calx papers magnesium-oxide --out papers", "papers", "--out", "out")]
     [InlineData("calx papers: into which folder? For example: calx papers magnesium-oxide --out papers", "papers", "magnesium-oxide")]
-    [InlineData("calx papers: --set: 'sheets' is not known; expected student, requisition, key, risk, lesson, results, all", "papers", "magnesium-oxide", "--out", "out", "--set", "sheets")]
+    [InlineData("calx papers: --set: 'sheets' is not known; expected student, requisition, key, risk, lesson, results, report, display, cover, all", "papers", "magnesium-oxide", "--out", "out", "--set", "sheets")]
     [InlineData("calx papers: --level: 'hard' is not known; expected guided, standard, open, all", "papers", "magnesium-oxide", "--out", "out", "--level", "hard")]
-    [InlineData("calx papers: --format: 'rtf' is not known; expected docx, html, xlsx, pdf", "papers", "magnesium-oxide", "--out", "out", "--format", "rtf")]
+    [InlineData("calx papers: --format: 'rtf' is not known; expected docx, html, xlsx, pdf, svg, png", "papers", "magnesium-oxide", "--out", "out", "--format", "rtf")]
     [InlineData("calx papers: --tint: 'cream' is no colour; six hexadecimal digits were expected, such as fff4d6", "papers", "magnesium-oxide", "--out", "out", "--tint", "cream")]
     public void Words_that_are_not_understood_say_what_was_expected(string expected, params string[] words)
     {

@@ -45,6 +45,21 @@ public class ChartTests
         }
     }
 
+    /// <summary>Half as wide as a sheet, as they stand side by side on a report.</summary>
+    [Theory]
+    [InlineData(5)]
+    [InlineData(12)]
+    [InlineData(18)]
+    public void On_half_a_sheet_all_lies_inside_and_no_label_covers_another(int groups)
+    {
+        ClassFindings[] classes = [Analysed.Sound(groups), Analysed.Twelve, Analysed.Heated(groups, times: 3), Analysed.Sound(groups, i => new string('W', (5 * i) + 1))];
+        foreach (Chart? chart in classes.SelectMany(c => (Chart?[])[RatioChart.Of(c, null, ChartSize.Half), SampleChart.Of(c, null, ChartSize.Half)]))
+        {
+            AssertInside(XElement.Parse(chart!.Svg()));
+            AssertNoLabelCovers(XElement.Parse(chart.Svg()), chart.Heading);
+        }
+    }
+
     [Fact]
     public void Odd_results_have_another_shape_and_gross_ones_are_named_as_off_the_scale()
     {

@@ -95,15 +95,15 @@ public class HistoryChartTests
         Assert.Equal(4, XElement.Parse(chart.Svg()).Descendants(Svg + "circle").Count());
     }
 
-    private static ResultHistory Lessons(int count, Func<int, string> label) => ResultHistory.Of(
+    internal static ResultHistory Lessons(int count, Func<int, string> label) => ResultHistory.Of(
         BuiltInPracticals.Find("magnesium-oxide")!,
         [.. Enumerable.Range(0, count).Select(i => new LessonResult(
             label(i), new DateOnly(1960 + i, 11, 20), 0.95 + (0.01 * (i % 4)), 0.03, new CoverageInterval(0.89 + (0.01 * (i % 4)), 1.01 + (0.01 * (i % 4)), 0.95)))],
         accepted: 1);
 
-    private static BalanceHistory Checks(params int[] divisions) => Checks(30, divisions);
+    internal static BalanceHistory Checks(params int[] divisions) => Checks(30, divisions);
 
-    private static BalanceHistory Checks(int daysApart, int[] divisions) => BalanceHistory.Of(
+    internal static BalanceHistory Checks(int daysApart, int[] divisions) => BalanceHistory.Of(
         new Balance(0.01),
         [.. divisions.Select((d, i) => new BalanceCheckMade(
             new DateOnly(2024, 12, 31).AddDays(daysApart * i), new WrittenNumber(100.00m), new WrittenNumber(100.00m + (0.01m * d))))]);

@@ -1,6 +1,7 @@
 using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
 using Calx.Papers.Tests.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 
 namespace Calx.Papers.Tests.Handouts;
@@ -14,7 +15,7 @@ public sealed class RiskNotesTests
         foreach (string id in BuiltInPracticals.Ids)
         {
             IReadOnlyList<string> lines = Written.LinesOf(RiskNotes.Of(StudentSheetTests.Setting(StudentSheetTests.Plans[id])));
-            Assert.Equal(RiskNotes.Head, lines[2]);
+            Assert.Equal(new RiskNotesTexts(PaperLanguage.BritishEnglish).Before, lines[2]);
             Assert.DoesNotContain(lines, l => l.Contains("approved", StringComparison.OrdinalIgnoreCase) || l.Contains("is safe", StringComparison.OrdinalIgnoreCase));
         }
     }

@@ -18,6 +18,7 @@ internal static class Written
         .. block switch
         {
             PaperBlock.Panel panel => Blocks(panel.Content),
+            PaperBlock.FoldOver fold => Blocks(fold.Steps.SelectMany(s => s)),
             PaperBlock.Beside beside => Blocks([.. beside.Left, .. beside.Right]),
             _ => [],
         },

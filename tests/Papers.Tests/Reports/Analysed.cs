@@ -17,11 +17,16 @@ internal static class Analysed
     private const string Heading = "Group,empty,before,after,after 2\n";
 
     /// <summary>Twelve groups, four of them odd.</summary>
-    public static ClassFindings Twelve => Of(Heading + string.Join('\n',
+    public static ClassFindings Twelve => Of(TwelveRows);
+
+    /// <summary>The same, with what probably happened.</summary>
+    public static ClassFindings WithCauses { get; } = Of(TwelveRows, causes: true);
+
+    private static string TwelveRows => Heading + string.Join('\n',
         "Amber,27.63,27.90,28.07,28.06", "Birch,29.26,29.52,29.68,29.69", "Cedar,27.93,28.22,28.40,28.41",
         "Dove,28.93,29.21,29.38,17.04", "Elm,33.57,33.84,34.00,34.01", "Finch,30.66,30.19,31.05,31.06",
         "Garnet,29.91,30.18,30.34,30.34", "Heron,30.46,30.73,30.82,30.81", "Ivy,29.80,30.03,30.17,30.17",
-        "Juniper,29.49,29.75,29.90,29.91", "Kestrel,27.50,27.77,27.95,27.95", "Lark,31.80,32.06,32.10,32.13"));
+        "Juniper,29.49,29.75,29.90,29.91", "Kestrel,27.50,27.77,27.95,27.95", "Lark,31.80,32.06,32.10,32.13");
 
     /// <summary>So many groups, none odd, their names as given by <paramref name="name"/>.</summary>
     public static ClassFindings Sound(int groups, Func<int, string>? name = null)

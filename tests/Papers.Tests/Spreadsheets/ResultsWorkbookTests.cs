@@ -4,6 +4,7 @@ using Calx.Papers.Spreadsheets;
 using Calx.Papers.Tables;
 using Calx.Papers.Tests.Handouts;
 using Calx.Papers.Tests.Reports;
+using Calx.Papers.Texts;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Practicals.Readings;
@@ -167,7 +168,7 @@ public sealed class ResultsWorkbookTests
     [Fact]
     public void A_very_long_name_does_not_damage_the_page_head()
     {
-        var print = new SheetPrint(SheetSize.A4, new RunningHeads(new string('&', 400), new string('x', 400), new string('y', 400), null));
+        var print = new SheetPrint(SheetSize.A4, new RunningHeads(new string('&', 400), new string('x', 400), new string('y', 400), null), PaperLanguage.BritishEnglish);
         Assert.InRange(print.Head.Length, 100, 255);
         Assert.InRange(print.Foot.Length, 100, 255);
         Assert.Matches("^&L(&&)+…&Rx+…$", print.Head);

@@ -42,7 +42,7 @@ public class XlsxTests
             Row(5, Typed("A5", "#DIV/0!", CellValues.Error), Typed("B5", "=1+1", CellValues.String), Number("C5", "", General, "B1-A1")),
         ])));
         Assert.Equal(["2: A=Group B=in place C=0.24 D=TRUE", "5: A=#DIV/0! B==1+1 C==B1-A1"], Opening.Rows(file));
-        Assert.Contains("1 formulas without a stored value", Assert.Single(file.Notes), StringComparison.Ordinal);
+        Assert.Contains("1 formula without a stored value", Assert.Single(file.Notes), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -76,7 +76,7 @@ public class XlsxTests
         hidden.Hidden = true;
         TableFile.Opened file = Opening.Read(Of(("S", null, [Row(1, Text("A1", "Group")), hidden])));
         Assert.Equal(2, file.Sheets[0].Rows.Count);
-        Assert.Contains("1 hidden rows", Assert.Single(file.Notes), StringComparison.Ordinal);
+        Assert.Contains("1 hidden row,", Assert.Single(file.Notes), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -33,6 +33,24 @@ public abstract class KeptJournalTests(Place place)
         Assert.IsType<AppendResult.Known>(await again.Append(Sample.LessonId, sent[0], Sample.Cancel));
     }
 
+    /// <summary>What is true of a student's catch-up data is such a text.</summary>
+    [Fact]
+    public async Task A_long_text_of_one_member_comes_back_whole_after_the_store_was_closed()
+    {
+        StoreSettings settings = await place.Fresh();
+        string text = $$"""{"readings":[{"id":"after","shown":"33.70"}],"why":"{{new string('é', EntryContent.LongestText - 60)}}"}""";
+        var sent = new JournalEntry(EntryId.Of(7), new JournalCell(0, 1, "catch-up", 7), new EntryContent.Happening(text), "teacher", DateTimeOffset.UnixEpoch);
+        await using (RecordStore store = await place.Open(settings))
+        {
+            await Sample.Prepare(store);
+            Assert.IsType<AppendResult.Added>(await store.Append(Sample.LessonId, sent, Sample.Cancel));
+        }
+
+        await using RecordStore again = await place.Open(settings);
+        Assert.Equal(sent, Assert.Single(await again.Entries(Sample.LessonId, 0, Sample.Cancel)).Entry);
+        Assert.IsType<AppendResult.Known>(await again.Append(Sample.LessonId, sent, Sample.Cancel));
+    }
+
     [Fact]
     public async Task Sent_twice_is_one_entry_and_an_id_is_taken_once_in_the_whole_school()
     {

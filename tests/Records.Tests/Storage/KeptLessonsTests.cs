@@ -1,4 +1,5 @@
 using Calx.Measurement.Numbers;
+using Calx.Records.Journal;
 using Calx.Records.Lessons;
 using Calx.Records.Storage;
 using Calx.Records.Tests.Places;
@@ -25,6 +26,51 @@ public abstract class KeptLessonsTests(Place place)
         Assert.Equal("9H", (await store.FindClass(other.Id, Sample.Cancel))!.Name);
         Assert.Equal(3, (await store.Classes(Sample.Cancel)).Count);
     }
+
+    [Fact]
+    public async Task A_lesson_keeps_who_teaches_it_and_in_which_period()
+    {
+        await using RecordStore store = await place.OpenFresh();
+        await Sample.Prepare(store);
+        Lesson was = Sample.Lesson;
+        Assert.Equal(("", ""), (was.Teacher, was.Period));
+        var changed = new Lesson(
+            was.Id, was.ClassId, was.PracticalId, was.PracticalVersion, was.PracticalSource, was.Plan, was.Date, was.Room, was.Groups, was.Minutes, was.Settings, "R. Quill", "10:40 – 12:00");
+        await Sample.Done(store.ChangeLesson(changed, Sample.By, Sample.Cancel));
+        Assert.Equal(changed, await store.FindLesson(was.Id, Sample.Cancel));
+        AuditLine line = (await store.Audit(1, Sample.Cancel))[0];
+        Assert.Equal(("""{"teacher":"","period":""}""", "R. Quill"), (line.Before, System.Text.Json.Nodes.JsonNode.Parse(line.After!)!["teacher"]!.GetValue<string>()));
+        Assert.Throws<ArgumentException>(() => new Lesson(
+            was.Id, was.ClassId, was.PracticalId, 1, was.PracticalSource, was.Plan, was.Date, "", 1, 1, was.Settings, new string('Q', Lesson.LongestName + 1)));
+    }
+
+    [Fact]
+    public async Task A_lesson_is_a_cover_lesson_by_the_last_word_before_it_began()
+    {
+        await using RecordStore store = await place.OpenFresh();
+        await Sample.Prepare(store);
+        RecordId other = RecordId.Parse("9f0000000009");
+        await Sample.Done(store.AddLesson(Sample.OfId(other), Sample.By, Sample.Cancel));
+        Assert.Empty(await store.CoverLessons(Sample.Cancel));
+        await Happens(store, 1, Sample.LessonId, "cover", "yes");
+        await Happens(store, 2, other, "cover", "yes");
+        // Of a group, or no happening: another matter.
+        await store.Append(other, Sample.Entry(3, new JournalCell(1, 1, "cover"), new EntryContent.Happening("no")), Sample.Cancel);
+        await store.Append(other, Sample.Entry(4, new JournalCell(0, 1, "cover"), new EntryContent.Note("no")), Sample.Cancel);
+        Assert.Equal([Sample.LessonId, other], (await store.CoverLessons(Sample.Cancel)).OrderBy(i => i.ToString()));
+        await Happens(store, 5, Sample.LessonId, "cover", "no");
+        Assert.Equal([other], await store.CoverLessons(Sample.Cancel));
+        await Happens(store, 6, Sample.LessonId, "cover", "yes");
+        await Happens(store, 7, Sample.LessonId, "began", "");
+        await Happens(store, 8, Sample.LessonId, "cover", "no");
+        await Happens(store, 9, other, "cover", "no");
+        await Happens(store, 10, other, "began", "");
+        await Happens(store, 11, other, "cover", "yes");
+        Assert.Equal([Sample.LessonId], await store.CoverLessons(Sample.Cancel));
+    }
+
+    private static async Task Happens(RecordStore store, int id, RecordId lesson, string what, string text) => Assert.IsType<AppendResult.Added>(
+        await store.Append(lesson, Sample.Entry(id, new JournalCell(0, 1, what), new EntryContent.Happening(text)), Sample.Cancel));
 
     [Fact]
     public async Task A_member_has_a_number_for_good_and_a_name_that_may_change()

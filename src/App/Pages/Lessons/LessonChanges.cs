@@ -14,8 +14,8 @@ namespace Calx.App.Pages.Lessons;
 /// <summary>What the teacher changes of a lesson on its own page.</summary>
 public static class LessonChanges
 {
-    /// <summary>Keeps day, room and settings; what it was stays in the audit.</summary>
-    public static async Task<IResult> Settings(LessonRoom room, HttpContext context, RecordStore store)
+    /// <summary>Keeps day, place, teacher and settings; what it was stays in the audit.</summary>
+    public static async Task<IResult> Settings(LessonRoom room, HttpContext context, RecordStore store, LessonRooms rooms)
     {
         FormFields form = await FormFields.Of(context);
         Lesson was = room.Lesson;
@@ -30,10 +30,18 @@ public static class LessonChanges
             return Back(room, "fault", fault);
         }
 
+        string teacher = form.Has("teacher") ? NamesPasted.Clean(form["teacher"]) : was.Teacher;
+        string period = form.Has("period") ? NamesPasted.Clean(form["period"]) : was.Period;
+        if (NewLessonWords.OtherFault(teacher, period) is string tooLong)
+        {
+            return Back(room, "fault", tooLong);
+        }
+
         LessonSettings settings = NewLessonWords.SettingsOf(form) with { Trial = was.Settings.Trial };
         var changed = new Lesson(
-            was.Id, was.ClassId, was.PracticalId, was.PracticalVersion, was.PracticalSource, was.Plan, day, place, was.Groups, was.Minutes, settings);
+            was.Id, was.ClassId, was.PracticalId, was.PracticalVersion, was.PracticalSource, was.Plan, day, place, was.Groups, was.Minutes, settings, teacher, period);
         ChangeResult result = await store.ChangeLesson(changed, Visitor.TeachersDevice, context.RequestAborted);
+        rooms.OpenAnew(was.Id);
         return result.Fault() is string refused ? Back(room, "fault", refused) : Back(room, "done", "Kept.");
     }
 

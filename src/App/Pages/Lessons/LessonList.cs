@@ -12,20 +12,20 @@ public sealed class LessonList(RecordStore store, Shelf shelf)
     public async Task<IReadOnlyList<LessonRow>> All(CancellationToken cancellation)
     {
         Dictionary<RecordId, SchoolClass> classes = (await store.Classes(cancellation)).ToDictionary(c => c.Id);
-        return Rows(await store.Lessons(cancellation), classes);
+        return Rows(await store.Lessons(cancellation), classes, await store.CoverLessons(cancellation));
     }
 
     /// <summary>The lessons of a class, the latest first.</summary>
     public async Task<IReadOnlyList<LessonRow>> Of(SchoolClass one, CancellationToken cancellation) =>
-        Rows(await store.LessonsOf(one.Id, cancellation), new Dictionary<RecordId, SchoolClass> { [one.Id] = one });
+        Rows(await store.LessonsOf(one.Id, cancellation), new Dictionary<RecordId, SchoolClass> { [one.Id] = one }, await store.CoverLessons(cancellation));
 
-    private LessonRow[] Rows(IReadOnlyList<Lesson> lessons, Dictionary<RecordId, SchoolClass> classes)
+    private LessonRow[] Rows(IReadOnlyList<Lesson> lessons, Dictionary<RecordId, SchoolClass> classes, IReadOnlySet<RecordId> covers)
     {
         var titles = new Dictionary<string, string>(StringComparer.Ordinal);
         return
         [
             .. lessons.Where(l => classes.ContainsKey(l.ClassId)).OrderByDescending(l => l.Date)
-                .Select(l => new LessonRow(l, classes[l.ClassId], Title(l.PracticalId, titles))),
+                .Select(l => new LessonRow(l, classes[l.ClassId], Title(l.PracticalId, titles), covers.Contains(l.Id))),
         ];
     }
 

@@ -23,7 +23,7 @@ public sealed record LessonModel(
     public string? Station => DoorIsOpen ? $"{Door!.StationCode[..4]} {Door.StationCode[4..]}" : null;
 
     /// <summary>Whether students see the practical: signed for, or the teacher's own trial run.</summary>
-    public bool IsSafe => Lesson.Settings.Trial || Signed is not null;
+    public bool IsSafe => Lesson.Settings.Trial || Signed is not null || View.State.IsCover;
 
     /// <summary>What is known of a member today.</summary>
     public MemberState Of(Member member) => View.State.Members.TryGetValue(member.Number, out MemberState? state) ? state : MemberState.Unknown;

@@ -6,4 +6,12 @@ namespace Calx.App.Pages.Lessons;
 /// <param name="Lesson">The lesson.</param>
 /// <param name="Class">Its class.</param>
 /// <param name="Title">Title of its practical.</param>
-public sealed record LessonRow(Lesson Lesson, SchoolClass Class, string Title);
+/// <param name="IsCover">Whether it is a cover lesson.</param>
+public sealed record LessonRow(Lesson Lesson, SchoolClass Class, string Title, bool IsCover)
+{
+    /// <summary>What kind of lesson it is where it is no usual one, in two words; else empty.</summary>
+    public string Kind => IsCover ? "cover lesson" : Lesson.Settings.Trial ? "trial run" : Lesson.Settings.Assessed ? "assessed" : "";
+
+    /// <summary>The same behind something else in a line.</summary>
+    public string KindBehind => IsCover || Lesson.Settings.Trial ? $", {Kind}" : "";
+}

@@ -1,4 +1,5 @@
 using Calx.App.Live;
+using Calx.App.Pages.CatchUp;
 using Calx.App.Pages.Keeping;
 using Calx.App.Pages.Practicals;
 using Calx.App.Serving;
@@ -27,14 +28,18 @@ public static class LessonsRoutes
     {
         lessons.MapGet("/{id}", (string id, string? done, string? fault, HttpContext context, LessonDesk desk) =>
             In(id, context, desk, async room => Show.Page<LessonPage>(await desk.Model(room, new PageSaid(done, fault), context.RequestAborted))));
-        lessons.MapPost("/{id}/settings", (string id, HttpContext context, LessonDesk desk, RecordStore store) =>
-            In(id, context, desk, room => LessonChanges.Settings(room, context, store)));
+        lessons.MapPost("/{id}/settings", (string id, HttpContext context, LessonDesk desk, RecordStore store, LessonRooms rooms) =>
+            In(id, context, desk, room => LessonChanges.Settings(room, context, store, rooms)));
         lessons.MapPost("/{id}/sign", (string id, HttpContext context, LessonDesk desk, RecordStore store, TimeProvider clock) =>
             In(id, context, desk, room => LessonChanges.Sign(room, context, store, clock)));
         lessons.MapPost("/{id}/members/{number:int}", (string id, int number, HttpContext context, LessonDesk desk, TimeProvider clock) =>
             In(id, context, desk, room => LessonChanges.Member(room, number, context, desk, clock)));
         lessons.MapPost("/{id}/groups", (string id, HttpContext context, LessonDesk desk, TimeProvider clock) =>
             In(id, context, desk, room => LessonChanges.Groups(room, context, desk, clock)));
+        lessons.MapPost("/{id}/cover", (string id, HttpContext context, LessonDesk desk, TimeProvider clock) =>
+            In(id, context, desk, room => CoverTurn.Into(room, context, clock)));
+        lessons.MapPost("/{id}/cover/back", (string id, HttpContext context, LessonDesk desk, TimeProvider clock) =>
+            In(id, context, desk, room => CoverTurn.Out(room, context, clock)));
         lessons.MapPost("/{id}/door", (string id, HttpContext context, LessonDesk desk, RecordStore store) =>
             In(id, context, desk, room => Door.Open(room, context, store)));
         lessons.MapGet("/{id}/door", (string id, HttpContext context, LessonDesk desk, RecordStore store, ServeOptions options, SafetyGate gate) =>
@@ -60,10 +65,12 @@ public static class LessonsRoutes
             In(id, context, desk, room => LessonPapers.Slips(room, context, desk, options)));
         lessons.MapGet("/{id}/plan", (string id, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options) =>
             In(id, context, desk, room => LessonPapers.Plan(room, context, desk, plans, options)));
-        lessons.MapGet("/{id}/papers", (string id, HttpContext context, LessonDesk desk, PlanDesk plans, TimeProvider clock) =>
-            In(id, context, desk, room => LessonPapers.List(room, context, desk, plans, clock)));
-        lessons.MapGet("/{id}/papers/{name}", (string id, string name, HttpContext context, LessonDesk desk, PlanDesk plans, TimeProvider clock) =>
-            In(id, context, desk, room => LessonPapers.File(room, name, context, desk, plans, clock)));
+        lessons.MapGet("/{id}/papers", (string id, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options, TimeProvider clock) =>
+            In(id, context, desk, room => LessonPapers.List(room, context, desk, plans, options, clock)));
+        lessons.MapPost("/{id}/catch-up", (string id, HttpContext context, LessonDesk desk, TimeProvider clock) =>
+            In(id, context, desk, room => CatchUpDesk.Make(room, context, desk, clock)));
+        lessons.MapGet("/{id}/papers/{name}", (string id, string name, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options, TimeProvider clock) =>
+            In(id, context, desk, room => LessonPapers.File(room, name, context, desk, plans, options, clock)));
         lessons.MapGet("/{id}/findings", (string id, string? all, HttpContext context, LessonDesk desk) =>
             In(id, context, desk, async room => Show.Page<FindingsPage>(await desk.Findings(room, causes: all is "yes", context.RequestAborted))));
         lessons.MapGet("/{id}/report", (string id, HttpContext context, LessonDesk desk, ServeOptions options) =>

@@ -89,7 +89,9 @@ public static class NewLesson
             words.Room,
             plan.Groups,
             (int)Math.Floor(plan.Minutes),
-            words.Settings);
+            words.Settings,
+            words.Teacher,
+            words.Period);
     }
 
     private static async Task<IResult> Page(

@@ -14,13 +14,22 @@ namespace Calx.App.Pages.Lessons;
 /// <param name="Settings">How it is held.</param>
 public sealed record NewLessonWords(string Class, string Year, string Name, string Date, string Room, LessonSettings Settings)
 {
+    /// <summary>Who teaches; may be empty.</summary>
+    public string Teacher { get; init; } = "";
+
+    /// <summary>The period; may be empty.</summary>
+    public string Period { get; init; } = "";
+
     /// <summary>A form that nobody has filled in yet: today, an ordinary lesson in which students decide first.</summary>
     public static NewLessonWords Usual(DateOnly today) =>
         new("", SchoolYear.Of(today), "", Dates.ForField(today), "", new LessonSettings(Assessed: false, DecideFirst: true, Trial: false));
 
     /// <summary>Reads a form.</summary>
     public static NewLessonWords Of(FormFields form) => new(
-        form["class"], NamesPasted.Clean(form["year"]), NamesPasted.Clean(form["name"]), form["date"], NamesPasted.Clean(form["room"]), SettingsOf(form));
+        form["class"], NamesPasted.Clean(form["year"]), NamesPasted.Clean(form["name"]), form["date"], NamesPasted.Clean(form["room"]), SettingsOf(form))
+    {
+        Teacher = NamesPasted.Clean(form["teacher"]), Period = NamesPasted.Clean(form["period"]),
+    };
 
     /// <summary>The settings of a form.</summary>
     public static LessonSettings SettingsOf(FormFields form) => new(form.IsTicked("assessed"), form.IsTicked("decide"), form.IsTicked("trial"));
@@ -38,6 +47,7 @@ public sealed record NewLessonWords(string Class, string Year, string Name, stri
     /// <summary>What is wrong besides the class, or null.</summary>
     public string? Fault => Day is null ? $"'{Date}' is no day: a date such as 2026-11-25 is expected."
         : RoomFault(Room) is string room ? room
+        : OtherFault(Teacher, Period) is string other ? other
         : IsNew ? ClassesRoutes.Fault(Year, Name)
         : Class.Length == 0 ? "Which class? Choose one, or name a new one."
         : RecordId.TryParse(Class, out _) ? null : "This class is not known. Choose one from the list.";
@@ -45,4 +55,8 @@ public sealed record NewLessonWords(string Class, string Year, string Name, stri
     /// <summary>Why a room is not taken, or null.</summary>
     public static string? RoomFault(string room) =>
         room.Length > Lesson.LongestName ? $"The room's name is too long: at most {Lesson.LongestName} characters." : null;
+
+    /// <summary>Why a teacher's name or a period is not taken, or null.</summary>
+    public static string? OtherFault(string teacher, string period) => teacher.Length > Lesson.LongestName || period.Length > Lesson.LongestName
+        ? $"The {(teacher.Length > Lesson.LongestName ? "teacher's name" : "period")} is too long: at most {Lesson.LongestName} characters." : null;
 }

@@ -28,9 +28,10 @@ public static class Board
             Now = group.Now,
             Need = NeedOf(group.Attention),
             Kind = group.Attention.Kind,
-            Decision = DecisionOf(group.Advice),
-            Why = group.Advice is Advice.NotYet ? null : group.Advice.ForTeacher,
-            Step = StepOf(group),
+            // In a cover lesson there is nothing to heat again or to cool: what a made-up group would do is the students' question.
+            Decision = facts.View.State.IsCover ? null : DecisionOf(group.Advice),
+            Why = facts.View.State.IsCover || group.Advice is Advice.NotYet ? null : group.Advice.ForTeacher,
+            Step = StepOf(facts, group),
             LastReading = last?.Entry.Content is EntryContent.Reading reading ? $"{reading.Written} {reading.Unit}" : null,
             LastLabel = last is null ? null : ReadingNames.OfId(facts.View.Practical, last.Entry.Cell.What),
             Since = facts.TimeOf(group.Now.SinceMinute),
@@ -63,10 +64,10 @@ public static class Board
         _ => null,
     };
 
-    private static string StepOf(GroupFacts group) => group.AtWork.Condition switch
+    private static string StepOf(LiveFacts facts, GroupFacts group) => group.AtWork.Condition switch
     {
         GroupCondition.Joined joined => string.Create(CultureInfo.InvariantCulture, $"shares the data of group {joined.Group}"),
-        GroupCondition.Simulated => "goes on with simulated data",
+        GroupCondition.Simulated => facts.View.State.IsCover ? "simulated data" : "goes on with simulated data",
         GroupCondition.Away => "nobody is here",
         _ when group.Now.IsDone => "done",
         _ when group.Now.AwaitsDecision => "weighed after heating",

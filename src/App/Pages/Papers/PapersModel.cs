@@ -1,3 +1,4 @@
+using Calx.App.Pages.CatchUp;
 using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
 
@@ -13,6 +14,8 @@ namespace Calx.App.Pages.Papers;
 /// <param name="Warnings">What asks for a reading that the table has no row for.</param>
 /// <param name="Look">How they are printed.</param>
 /// <param name="IsSigned">Whether the practical was signed.</param>
+/// <param name="Outcome">What the class found, where papers tell of it.</param>
+/// <param name="CatchUp">The lesson's catch-up packs; null for a plan, of which nobody was away.</param>
 public sealed record PapersModel(
     string Title,
     (string Address, string Name) Back,
@@ -22,4 +25,13 @@ public sealed record PapersModel(
     PaperSet Papers,
     IReadOnlyList<string> Warnings,
     PaperLook Look,
-    bool IsSigned);
+    bool IsSigned,
+    ClassOutcome? Outcome = null,
+    CatchUpModel? CatchUp = null)
+{
+    /// <summary>Whether the lesson is a cover lesson.</summary>
+    public bool IsCover { get; init; }
+
+    /// <summary>Which of the possible classes stands where data are simulated.</summary>
+    public ulong Seed { get; init; }
+}

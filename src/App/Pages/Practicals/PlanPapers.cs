@@ -10,7 +10,7 @@ namespace Calx.App.Pages.Practicals;
 /// <summary>The papers of a plan, before there is a lesson: class and date are left blank.</summary>
 public static class PlanPapers
 {
-    private static readonly string[] OfLook = ["sheet", "tint", "large"];
+    private static readonly string[] OfLook = ["sheet", "tint", "large", "onestep", "seed"];
 
     /// <summary>The page that lists them.</summary>
     public static async Task<IResult> List(PlanForm form, HttpContext context, PlanDesk desk, SafetyGate gate)
@@ -30,8 +30,11 @@ public static class PlanPapers
             context.Request.QueryString.ToString(),
             PaperDesk.All(setting, form.Choice),
             SheetWarnings.Of(form.Choice.Settings),
-            setting.Look,
-            setting.IsChecked));
+            setting.StudentLook,
+            setting.IsChecked)
+        {
+            Seed = setting.Seed,
+        });
     }
 
     /// <summary>One of them.</summary>
@@ -41,7 +44,7 @@ public static class PlanPapers
     private static async Task<PaperSetting> Setting(PlanForm form, HttpContext context, PlanDesk desk, SafetyGate gate)
     {
         Plan plan = await desk.Of(form, withWays: false, context.RequestAborted);
-        return PaperDesk.Setting(plan, PaperOccasion.Unsaid, context, await gate.SignatureFor(plan.Settings, context.RequestAborted) is not null);
+        return PaperDesk.Setting(plan, PaperOccasion.Unsaid, context, await gate.SignatureFor(plan.Settings, context.RequestAborted) is not null, seed: 1);
     }
 
     private static IResult Back(PlanForm form, HttpContext context) => Pages.Show.See($"/practicals/{form.Practical.Id}{context.Request.QueryString}");

@@ -35,12 +35,12 @@ public sealed class TableDesk(LiveDesk desk, KnownBalances balances)
         view.State.WorkBeganAt is DateTimeOffset began ? view.MinuteAt(began) : null);
 
     /// <summary>The engine's sentence for the students. It is worked out only once there is something to decide on, and never in an
-    /// assessed lesson, where what keeps people safe is said by the page itself. With it comes whether it asks for a weighing again when
+    /// assessed lesson, where what keeps people safe is said by the page itself, nor in a cover lesson, where nothing is heated. With it comes whether it asks for a weighing again when
     /// cool, which a simulated balance cannot do.</summary>
     private async Task<(string? Said, bool IsWarm)> Sentence(LessonView view, GroupAtWork group, CancellationToken cancellation)
     {
         LessonSettings settings = view.Room.Lesson.Settings;
-        if (settings.Assessed || group.Readings.Readings.Count == 0)
+        if (settings.Assessed || view.State.IsCover || group.Readings.Readings.Count == 0)
         {
             return default;
         }

@@ -56,12 +56,43 @@ internal sealed class BlockHtml(StringBuilder page, StyleBook styles)
                 Write(beside.Right);
                 Append("</div>\n</div>\n");
                 break;
+            case PaperBlock.FoldOver fold:
+                Opened(fold, 0);
+                Folded(fold);
+                break;
             case PaperBlock.PageBreak:
                 Append("<div class=\"break\"></div>\n");
                 break;
             default:
                 throw new ArgumentException($"{block.GetType().Name} is no part of a paper.", nameof(block));
         }
+    }
+
+    /// <summary>For a screen: each step is inside the one before, so that they open one after another. No script is needed.</summary>
+    private void Opened(PaperBlock.FoldOver fold, int step)
+    {
+        Append(step == 0 ? "<div class=\"opened\">\n" : $"<details>\n<summary>{PhraseHtml.Of(fold.Open)}</summary>\n");
+        Write(fold.Steps[step]);
+        if (step + 1 < fold.Steps.Count)
+        {
+            Opened(fold, step + 1);
+        }
+
+        Append(step == 0 ? "</div>\n" : "</details>\n");
+    }
+
+    /// <summary>For paper: a browser prints what is closed as closed, so that the steps stand there once more, a line to fold between them.</summary>
+    private void Folded(PaperBlock.FoldOver fold)
+    {
+        Append("<div class=\"folded\">\n");
+        for (int step = 0; step < fold.Steps.Count; step++)
+        {
+            Append("<div class=\"strip\">\n");
+            Write(fold.Steps[step]);
+            Append(step + 1 < fold.Steps.Count ? $"<p class=\"fold\">{PhraseHtml.Of(fold.Fold)}</p>\n</div>\n" : "</div>\n");
+        }
+
+        Append("</div>\n");
     }
 
     private void Write(PaperBlock.Items items)
@@ -84,7 +115,9 @@ internal sealed class BlockHtml(StringBuilder page, StyleBook styles)
     private static string ClassOf(ParagraphLook look) => look switch
     {
         ParagraphLook.Lead => " class=\"lead\"",
+        ParagraphLook.Huge => " class=\"huge\"",
         ParagraphLook.Small => " class=\"small\"",
+        ParagraphLook.Step => " class=\"step\"",
         _ => string.Empty,
     };
 

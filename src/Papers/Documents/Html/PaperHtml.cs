@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.Documents.Html;
 
@@ -12,7 +13,7 @@ namespace Calx.Papers.Documents.Html;
 public static class PaperHtml
 {
     /// <summary>Writes them, each beginning a new page.</summary>
-    /// <param name="papers">The papers, at least one.</param>
+    /// <param name="papers">The papers, at least one; all in the language of the first.</param>
     /// <returns>A whole HTML document; the same bytes for the same papers.</returns>
     /// <exception cref="ArgumentException">There is no paper.</exception>
     public static string Of(params IReadOnlyList<Paper> papers)
@@ -31,9 +32,12 @@ public static class PaperHtml
         }
 
         string title = string.Join(", ", papers.Select(p => p.Title.Text).Distinct());
-        return new StringBuilder("<!doctype html>\n<html lang=\"en-GB\">\n<head>\n<meta charset=\"utf-8\">\n")
+        PaperLanguage language = papers[0].Look.Language;
+        string sheet = StyleFile.Text("paper.css").Replace("{of}", new SharedTexts(language).OfPages, StringComparison.Ordinal);
+        return new StringBuilder("<!doctype html>\n")
+            .Append(CultureInfo.InvariantCulture, $"<html lang=\"{Text.Of(language.Tag)}\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append("<meta name=\"viewport\" content=\"width=device-width,initial-scale=1\">\n")
-            .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(title)}</title>\n<style>{ReportStyle.Faces}:root{{{ChartStyle.Light}}}{ChartStyle.Roles}{StyleFile.Text("paper.css")}")
+            .Append(CultureInfo.InvariantCulture, $"<title>{Text.Of(title)}</title>\n<style>{ReportStyle.Faces}:root{{{ChartStyle.Light}}}{ChartStyle.Roles}{sheet}")
             .AppendJoin(string.Empty, papers.Select(PageRule))
             .Append(styles.Rules())
             .Append("</style>\n</head>\n<body>\n").Append(body).Append("</body>\n</html>\n").ToString();
@@ -43,19 +47,22 @@ public static class PaperHtml
     /// print in one go.</summary>
     private static string PageRule(Paper paper, int number)
     {
-        string size = paper.Look.Size == SheetSize.A4 ? "A4" : "letter";
+        string size = paper.Look.Size switch { SheetSize.Letter => "letter", SheetSize.A3 => "A3", _ => "A4" };
         string tint = paper.Look.Tint is string colour ? $";background:#{colour}" : string.Empty;
         return string.Create(
             CultureInfo.InvariantCulture,
             $"@page p{number} {{ size: {size}; @top-left {{ content: {Quoted(paper.Heads.Left)} }} @top-right {{ content: {Quoted(paper.Heads.Right)} }} @bottom-left {{ content: {Quoted(paper.Heads.Foot)} }} }}\n.p{number} {{ page: p{number}{tint} }}\n");
     }
 
+    private static string ClassOf(PaperLook look) =>
+        look.IsWall ? look.Size == SheetSize.A3 ? " wall a3" : " wall" : look.IsLarge ? " large" : look.IsOneStep ? " onestep" : look.IsDense ? " dense" : string.Empty;
+
     private static string Quoted(string text) =>
         $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal).Replace("<", "\\3c ", StringComparison.Ordinal).ReplaceLineEndings(" ")}\"";
 
     private static void Write(StringBuilder page, StyleBook styles, Paper paper, int number)
     {
-        page.Append(CultureInfo.InvariantCulture, $"<main class=\"paper p{number}{(paper.Look.IsLarge ? " large" : paper.Look.IsDense ? " dense" : string.Empty)}\" id=\"{Text.Of(paper.Id)}\">\n");
+        page.Append(CultureInfo.InvariantCulture, $"<main class=\"paper p{number}{(ClassOf(paper.Look))}\" id=\"{Text.Of(paper.Id)}\">\n");
         if (paper.Heads.Draft is string draft)
         {
             page.Append(CultureInfo.InvariantCulture, $"<p class=\"draft\">{Text.Of(draft)}</p>\n");

@@ -34,7 +34,7 @@ public static class PaperWord
             WordStyles.Write(main, paper.Look);
             numbering.Write(main);
             WordPage.Settings(main, paper.Look);
-            FileProperties.Write(file.AddCoreFilePropertiesPart(), paper.Title.Text, paper.Heads.Foot);
+            FileProperties.Write(file.AddCoreFilePropertiesPart(), paper.Title.Text, paper.Heads.Foot, paper.Look.Language);
             WordIds.Fix(file);
         }
 

@@ -34,6 +34,7 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
         PaperBlock.WorkingSpace space => [WordTables.Frame(widthInMillimetres, thick: false, space.HeightInMillimetres, [new Paragraph()]), Gap()],
         PaperBlock.Panel panel => Panel(panel),
         PaperBlock.Beside beside => Beside(beside),
+        PaperBlock.FoldOver fold => FoldOver(fold),
         PaperBlock.PageBreak => [new Paragraph(new Run(new Break { Type = BreakValues.Page }))],
         _ => throw new ArgumentException($"{block.GetType().Name} is no part of a paper.", nameof(block)),
     };
@@ -77,11 +78,24 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
     private IEnumerable<OpenXmlElement> Figure(PaperBlock.Figure figure)
     {
         double width = Math.Min(figure.WidthInMillimetres, widthInMillimetres);
-        yield return new Paragraph(new ParagraphProperties(new ParagraphStyleId { Val = WordStyles.Figure }), new Run(pictures.Of(figure.Picture, width)));
+        yield return new Paragraph(new ParagraphProperties(new ParagraphStyleId { Val = WordStyles.Figure }), new Run(pictures.Of(figure, width)));
         if (figure.Caption is Phrase caption)
         {
             yield return WordText.Paragraph(WordStyles.Caption, caption);
         }
+    }
+
+    /// <summary>A strip a step, and a broken line to fold along between them.</summary>
+    private IEnumerable<OpenXmlElement> FoldOver(PaperBlock.FoldOver fold)
+    {
+        var inside = new WordBlocks(main, numbering, widthInMillimetres - (2 * WordTables.PaddingInMillimetres));
+        OpenXmlElement[][] strips =
+        [
+            .. fold.Steps.Select((step, i) => i + 1 < fold.Steps.Count
+                ? [.. inside.Content(step), WordText.Paragraph(WordStyles.Small, fold.Fold, new Justification { Val = JustificationValues.Center })]
+                : inside.Content(step)),
+        ];
+        return [WordTables.Strips(widthInMillimetres, strips), Gap()];
     }
 
     private IEnumerable<OpenXmlElement> Panel(PaperBlock.Panel panel)
@@ -97,7 +111,9 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
     private static string StyleOf(ParagraphLook look) => look switch
     {
         ParagraphLook.Lead => WordStyles.Lead,
+        ParagraphLook.Huge => WordStyles.Huge,
         ParagraphLook.Small => WordStyles.Small,
+        ParagraphLook.Step => WordStyles.Step,
         _ => WordStyles.Body,
     };
 }

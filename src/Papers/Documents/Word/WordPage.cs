@@ -1,3 +1,4 @@
+using Calx.Papers.Texts;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Packaging;
 using DocumentFormat.OpenXml.Wordprocessing;
@@ -12,7 +13,7 @@ internal static class WordPage
     private const double FootInMillimetres = 12;
 
     /// <summary>Width from margin to margin in mm.</summary>
-    public static double TextWidthInMillimetres(PaperLook look) => Sheet(look).Width - (2 * SideInMillimetres);
+    public static double TextWidthInMillimetres(PaperLook look) => look.Sheet.Width - (2 * SideInMillimetres);
 
     /// <summary>The sheet, its margins, head and foot.</summary>
     public static SectionProperties Section(MainDocumentPart main, Paper paper)
@@ -21,8 +22,8 @@ internal static class WordPage
         HeaderPart head = main.AddNewPart<HeaderPart>(WordIds.Next(main));
         head.Header = new Header(Line(WordStyles.Header, width, Word(paper.Heads.Left), Word(paper.Heads.Right)));
         FooterPart foot = main.AddNewPart<FooterPart>(WordIds.Next(main));
-        foot.Footer = new Footer(Line(WordStyles.Footer, width, Word(paper.Heads.Foot), [.. Field("PAGE"), .. Word(" of "), .. Field("NUMPAGES")]));
-        (double across, double high) = Sheet(paper.Look);
+        foot.Footer = new Footer(Line(WordStyles.Footer, width, Word(paper.Heads.Foot), [.. Field("PAGE"), .. Word($" {new SharedTexts(paper.Look.Language).OfPages} "), .. Field("NUMPAGES")]));
+        (double across, double high) = paper.Look.Sheet;
         return new SectionProperties(
             new HeaderReference { Type = HeaderFooterValues.Default, Id = main.GetIdOfPart(head) },
             new FooterReference { Type = HeaderFooterValues.Default, Id = main.GetIdOfPart(foot) },
@@ -46,11 +47,9 @@ internal static class WordPage
         }
 
         settings.Append(new Compatibility(new CompatibilitySetting { Name = CompatSettingNameValues.CompatibilityMode, Uri = "http://schemas.microsoft.com/office/word", Val = "15" }));
-        settings.Append(new ThemeFontLanguages { Val = WordStyles.Language });
+        settings.Append(new ThemeFontLanguages { Val = look.Language.Tag });
         main.AddNewPart<DocumentSettingsPart>().Settings = settings;
     }
-
-    private static (double Width, double Height) Sheet(PaperLook look) => look.Size == SheetSize.A4 ? (210, 297) : (215.9, 279.4);
 
     /// <summary>A line with something on the left and something on the right.</summary>
     private static Paragraph Line(string style, double widthInMillimetres, IEnumerable<Run> left, IEnumerable<Run> right)

@@ -19,11 +19,12 @@ internal sealed class WordPictures(MainDocumentPart main)
     private uint last;
 
     /// <summary>A picture of so many mm, with what is to be seen in it for those who cannot.</summary>
-    public Drawing Of(SvgPicture picture, double widthInMillimetres)
+    public Drawing Of(PaperBlock.Figure figure, double widthInMillimetres)
     {
+        SvgPicture picture = figure.Picture;
         last = (uint)main.ImageParts.Count() + 1;
-        string bitmap = Part(ImagePartType.Png, PngPicture.Of(picture, widthInMillimetres));
-        string lines = Part(ImagePartType.Svg, System.Text.Encoding.UTF8.GetBytes(picture.Alone()));
+        string bitmap = Part(ImagePartType.Png, figure.Bitmap(widthInMillimetres));
+        string lines = Part(ImagePartType.Svg, System.Text.Encoding.UTF8.GetBytes(picture.Plain(widthInMillimetres)));
         (long across, long high) = (WordLength.Emu(widthInMillimetres), WordLength.Emu(widthInMillimetres * picture.Height / picture.Width));
         var blip = new A.Blip(new A.BlipExtensionList(new A.BlipExtension(new Lines.SVGBlip { Embed = lines }) { Uri = SvgExtension })) { Embed = bitmap };
         return new Drawing(new Wp.Inline(

@@ -8,13 +8,14 @@ namespace Calx.Papers.Documents.Word;
 /// <summary>The styles of a document: one place where a teacher changes how all of it looks.</summary>
 internal static class WordStyles
 {
-    public const string Language = "en-GB";
     public const string Body = "Normal";
     public const string Title = "Title";
     public const string Heading1 = "Heading1";
     public const string Heading2 = "Heading2";
     public const string Lead = "Lead";
+    public const string Huge = "Huge";
     public const string Small = "SmallText";
+    public const string Step = "Step";
     public const string ListItem = "ListItem";
     public const string TableText = "TableText";
     public const string TableHeading = "TableHeading";
@@ -37,25 +38,29 @@ internal static class WordStyles
     /// <summary>Puts the styles into a document.</summary>
     public static void Write(MainDocumentPart main, PaperLook look)
     {
-        double size = look.IsLarge ? 18 : look.IsDense ? 9.5 : 10;
-        var styles = new Styles(Defaults(size));
-        styles.Append(Paragraph(Body, "Normal", new Spacing(0, 2), null, isDefault: true));
-        styles.Append(Paragraph(Title, "Title", new Spacing(0, 2.5), new Letters(1.7 * size, true), keeps: true));
+        double size = look.IsWall ? 22 * look.WallScale : look.IsLarge ? 18 : look.IsOneStep ? 14 : look.IsDense ? 9.5 : 10;
+        // Who needs 18 point needs it everywhere.
+        double? smaller = look.IsLarge || look.IsOneStep ? size : null;
+        var styles = new Styles(Defaults(size, look.Language.Tag));
+        styles.Append(Paragraph(Body, "Normal", new Spacing(0, look.IsDense ? 1.2 : 2), null, isDefault: true));
+        styles.Append(Paragraph(Title, "Title", new Spacing(0, look.IsDense ? 1.5 : 2.5), new Letters((look.IsWall ? 1.2 : 1.7) * size, true), keeps: true));
         styles.Append(Paragraph(Heading1, "heading 1", new Spacing(look.IsDense ? 2.2 : 2.8, 1), new Letters(1.22 * size, true), keeps: true, outline: 0, above: true));
         styles.Append(Paragraph(Heading2, "heading 2", new Spacing(2.5, 1), new Letters(size, true), keeps: true, outline: 1));
         styles.Append(Paragraph(Lead, "Lead", new Spacing(0, 2.6), new Letters(1.14 * size, false)));
-        styles.Append(Paragraph(Small, "Small text", new Spacing(0, 1.2), new Letters(0.83 * size, false)));
-        styles.Append(Paragraph(ListItem, "List Paragraph", new Spacing(0, look.IsDense ? 0.4 : 0.8), null));
+        styles.Append(Paragraph(Huge, "Huge", new Spacing(0, 0), new Letters(2.7 * size, true), keeps: true));
+        styles.Append(Paragraph(Small, "Small text", new Spacing(0, 1.2), new Letters(smaller ?? (0.83 * size), false)));
+        styles.Append(Paragraph(Step, "Step", new Spacing(1, 5), new Letters(look.IsLarge ? 26 : 24, false)));
+        styles.Append(Paragraph(ListItem, "List Paragraph", new Spacing(0, look.IsWall ? 1.5 : look.IsDense ? 0.3 : 0.8), null));
         styles.Append(Paragraph(TableText, "Table text", new Spacing(look.IsDense ? 0.2 : 0.5, look.IsDense ? 0.2 : 0.5), null));
-        styles.Append(Paragraph(TableHeading, "Table heading", new Spacing(0.5, 0.5), new Letters(0.86 * size, true), keeps: true));
-        styles.Append(Paragraph(Caption, "caption", new Spacing(0.6, 2.5), new Letters(0.86 * size, false)));
+        styles.Append(Paragraph(TableHeading, "Table heading", new Spacing(0.5, 0.5), new Letters(smaller ?? (0.86 * size), true), keeps: true));
+        styles.Append(Paragraph(Caption, "caption", new Spacing(0.6, look.IsDense ? 1 : 2.5), new Letters(smaller ?? ((look.IsWall ? 1 : 0.86) * size), false)));
         styles.Append(Paragraph(Figure, "Figure", new Spacing(1.5, 0.5), null, keeps: true));
         styles.Append(Paragraph(Equation, "Equation", new Spacing(1, 1.5), null));
         styles.Append(Paragraph(WritingLine, "Writing line", new Spacing(look.IsLarge ? 8 : 2.5, 0), null, ruled: true));
         styles.Append(Paragraph(PanelTitle, "Panel title", new Spacing(0, 0.8), new Letters(size, true), keeps: true));
-        styles.Append(Paragraph(PanelItem, "Panel item", new Spacing(0, 0.3), new Letters(0.92 * size, false)));
+        styles.Append(Paragraph(PanelItem, "Panel item", new Spacing(0, 0.3), new Letters(smaller ?? (0.92 * size), false)));
         styles.Append(Paragraph(Draft, "Draft", new Spacing(0, 3), new Letters(size, true), framed: true));
-        styles.Append(Paragraph(Gap, "Gap", new Spacing(0, 0), new Letters(4, false)));
+        styles.Append(Paragraph(Gap, "Gap", new Spacing(0, 0), new Letters(look.IsDense ? 2 : 4, false)));
         styles.Append(Paragraph(Header, "header", new Spacing(0, 0), new Letters(8.5, false)));
         styles.Append(Paragraph(Footer, "footer", new Spacing(0, 0), new Letters(8.5, false)));
         styles.Append(TableOf(RuledTable, "Ruled table", framed: false));
@@ -63,12 +68,12 @@ internal static class WordStyles
         main.AddNewPart<StyleDefinitionsPart>().Styles = styles;
     }
 
-    private static DocDefaults Defaults(double points) => new(
+    private static DocDefaults Defaults(double points, string language) => new(
         new RunPropertiesDefault(new RunPropertiesBaseStyle(
             new RunFonts { Ascii = Typeface, HighAnsi = Typeface, ComplexScript = Typeface, EastAsia = Typeface },
             new FontSize { Val = Half(points) },
             new FontSizeComplexScript { Val = Half(points) },
-            new Languages { Val = Language })),
+            new Languages { Val = language })),
         new ParagraphPropertiesDefault(new ParagraphPropertiesBaseStyle(
             new WidowControl(),
             new SpacingBetweenLines { Line = "240", LineRule = LineSpacingRuleValues.Auto })));

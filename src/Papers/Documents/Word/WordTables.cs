@@ -81,6 +81,32 @@ internal static class WordTables
             new TableRow(row, cell));
     }
 
+    /// <summary>Strips below each other with broken lines between them; none is split between pages.</summary>
+    public static Table Strips(double widthInMillimetres, OpenXmlElement[][] strips) => new(
+    [
+        new TableProperties(
+            new TableWidth { Width = WordLength.Text(widthInMillimetres), Type = TableWidthUnitValues.Dxa },
+            new TableBorders(
+                new TopBorder { Val = BorderValues.Single, Size = Thin },
+                new LeftBorder { Val = BorderValues.Single, Size = Thin },
+                new BottomBorder { Val = BorderValues.Single, Size = Thin },
+                new RightBorder { Val = BorderValues.Single, Size = Thin },
+                new InsideHorizontalBorder { Val = BorderValues.Dashed, Size = 2 * Thin }),
+            new TableLayout { Type = TableLayoutValues.Fixed },
+            new TableCellMarginDefault(
+                new TopMargin { Width = WordLength.Text(1.2), Type = TableWidthUnitValues.Dxa },
+                new TableCellLeftMargin { Width = (short)WordLength.Twips(PaddingInMillimetres), Type = TableWidthValues.Dxa },
+                new BottomMargin { Width = WordLength.Text(0.8), Type = TableWidthUnitValues.Dxa },
+                new TableCellRightMargin { Width = (short)WordLength.Twips(PaddingInMillimetres), Type = TableWidthValues.Dxa })),
+        new TableGrid(new GridColumn { Width = WordLength.Text(widthInMillimetres) }),
+        .. strips.Select(strip =>
+        {
+            var cell = new TableCell(new TableCellProperties(new TableCellWidth { Width = WordLength.Text(widthInMillimetres), Type = TableWidthUnitValues.Dxa }));
+            cell.Append(strip);
+            return new TableRow(new TableRowProperties(new CantSplit()), cell);
+        }),
+    ]);
+
     /// <summary>Columns without lines.</summary>
     public static Table Columns(OpenXmlElement[][] columns, double[] widthsInMillimetres)
     {

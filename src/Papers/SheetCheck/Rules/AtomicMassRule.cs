@@ -11,23 +11,23 @@ namespace Calx.Papers.SheetCheck.Rules;
 /// whether the sum was rounded or the atomic masses were.</summary>
 internal static partial class AtomicMassRule
 {
-    public static IEnumerable<SheetFinding> Of(CheckedSheet it) => InTexts(it.Sheet).Concat(it.Sheet.Tables.SelectMany(InTable));
+    public static IEnumerable<SheetFinding> Of(CheckedSheet it) => InTexts(it).Concat(it.Sheet.Tables.SelectMany(table => InTable(it, table)));
 
-    private static IEnumerable<SheetFinding> InTexts(Sheet sheet) =>
-        from paragraph in sheet.Paragraphs
+    private static IEnumerable<SheetFinding> InTexts(CheckedSheet it) =>
+        from paragraph in it.Sheet.Paragraphs
         where Speaks().IsMatch(paragraph.Text)
         from Match match in Pair().Matches(paragraph.Text)
         where !OfAnotherQuantity().IsMatch(paragraph.Text[Math.Max(0, match.Index - 24)..match.Index])
-        let finding = Judge(match.Groups["what"].Value, match.Groups["value"].Value, paragraph.Place.At(match.Index), match.Value)
+        let finding = Judge(it, match.Groups["what"].Value, match.Groups["value"].Value, paragraph.Place.At(match.Index, it.Language), match.Value)
         where finding is not null
         select finding;
 
     /// <summary>A column or row headed Ar or Mr, with formulas or names at the other edge.</summary>
-    private static IEnumerable<SheetFinding> InTable(SheetTable table)
+    private static IEnumerable<SheetFinding> InTable(CheckedSheet it, SheetTable table)
     {
         foreach (SheetCell heading in table.Rows.Take(1).SelectMany(r => r).Where(c => c.Column > 1 && Speaks().IsMatch(c.Text)))
         {
-            foreach (SheetFinding finding in table.Column(heading.Column).Where(c => c.Row > 1).Select(c => JudgeCell(table.At(c.Row, 1), c)).OfType<SheetFinding>())
+            foreach (SheetFinding finding in table.Column(heading.Column).Where(c => c.Row > 1).Select(c => JudgeCell(it, table.At(c.Row, 1), c)).OfType<SheetFinding>())
             {
                 yield return finding;
             }
@@ -35,17 +35,17 @@ internal static partial class AtomicMassRule
 
         foreach (SheetCell heading in table.Rows.Skip(1).Select(r => r.Count > 0 ? r[0] : null).OfType<SheetCell>().Where(c => Speaks().IsMatch(c.Text)))
         {
-            foreach (SheetFinding finding in table.Rows[heading.Row - 1].Where(c => c.Column > 1).Select(c => JudgeCell(table.At(1, c.Column), c)).OfType<SheetFinding>())
+            foreach (SheetFinding finding in table.Rows[heading.Row - 1].Where(c => c.Column > 1).Select(c => JudgeCell(it, table.At(1, c.Column), c)).OfType<SheetFinding>())
             {
                 yield return finding;
             }
         }
     }
 
-    private static SheetFinding? JudgeCell(SheetCell? what, SheetCell value) =>
-        what is not null && Number().IsMatch(value.Text) ? Judge(what.Text.Trim(), value.Text.Trim(), value.Place.At(0), value.Text) : null;
+    private static SheetFinding? JudgeCell(CheckedSheet it, SheetCell? what, SheetCell value) =>
+        what is not null && Number().IsMatch(value.Text) ? Judge(it, what.Text.Trim(), value.Text.Trim(), value.Place.At(0, it.Language), value.Text) : null;
 
-    private static SheetFinding? Judge(string what, string value, string place, string text)
+    private static SheetFinding? Judge(CheckedSheet it, string what, string value, string place, string text)
     {
         if (what is "Ar" or "Mr" || !WrittenNumber.TryParse(value.Replace(',', '.').Replace('·', '.'), out WrittenNumber written) || FormulaOf(what) is not Formula formula
             || formula.FindMolarMass(AtomicWeights.Iupac2024) is not { Succeeded: true, Value: UncertainValue mass } || IsRight(written, formula, mass))
@@ -54,7 +54,7 @@ internal static partial class AtomicMassRule
         }
 
         string right = Math.Round(mass.Value, Math.Min(written.Decimals, 3), MidpointRounding.AwayFromZero).ToString("F" + Math.Min(written.Decimals, 3), CultureInfo.InvariantCulture);
-        return new SheetFinding("atomic-mass", place, Quoted.Whole(text), $"{formula.ToUnicode()} is given as {written}", $"{right} (IUPAC's standard atomic weights)");
+        return new SheetFinding("atomic-mass", place, Quoted.Whole(text), it.Texts.AtomicMass(formula.ToUnicode(), written.ToString()), it.Texts.AtomicMassExpected(right));
     }
 
     private static bool IsRight(WrittenNumber written, Formula formula, UncertainValue mass)

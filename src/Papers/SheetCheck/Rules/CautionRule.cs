@@ -23,24 +23,26 @@ internal static partial class CautionRule
         bool eyes = practical.Kit.Any(k => k.Need.Per == KitPer.Student && EyeWear().IsMatch(k.Label)) || practical.Hazards.Any(h => EyeWear().IsMatch(h.Control));
         if (eyes && !it.Sheet.Paragraphs.Any(p => EyeWear().IsMatch(p.Text)))
         {
-            yield return Missing("eye protection", "eye protection for everybody, from the first step to the last");
+            yield return Missing(it, it.Texts.EyeProtection, it.Texts.EyeProtectionExpected);
         }
 
         if (practical.Cooling is not null && !it.Sheet.Paragraphs.Any(p => HotThings().IsMatch(p.Text)))
         {
-            yield return Missing("hot things", practical.Hazards.FirstOrDefault(h => h.Material is null && h.Of.StartsWith("hot", StringComparison.OrdinalIgnoreCase))?.Control ?? "tongs and mat every time; nobody tests warmth by touch");
+            Hazard? hot = practical.Hazards.FirstOrDefault(h => h.Material is null && h.Of.StartsWith("hot", StringComparison.OrdinalIgnoreCase));
+            yield return Missing(it, it.Texts.HotThings, hot?.Control ?? it.Texts.HotThingsExpected);
         }
 
         foreach (Hazard hazard in practical.Hazards.Where(h => h.Material is not null && !NoHazard().IsMatch(h.Harm)))
         {
             if (!cautions.Any(c => IsOf(c, hazard, practical)))
             {
-                yield return Missing($"{hazard.Of}: {hazard.Harm}", hazard.Control);
+                yield return Missing(it, it.Texts.HazardAndHarm(hazard.Of, hazard.Harm), hazard.Control);
             }
         }
     }
 
-    private static SheetFinding Missing(string of, string expected) => new("caution", SheetPlace.Whole.At(0), "", $"no caution for {of}", expected);
+    private static SheetFinding Missing(CheckedSheet it, string of, string expected) =>
+        new("caution", SheetPlace.Whole.At(0, it.Language), "", it.Texts.CautionMissing(of), expected);
 
     /// <summary>The sentences that warn.</summary>
     private static IEnumerable<string> Cautions(Sheet sheet)

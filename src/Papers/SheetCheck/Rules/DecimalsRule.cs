@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Calx.Papers.Handouts;
 using Calx.Practicals.Readings;
 
 namespace Calx.Papers.SheetCheck.Rules;
@@ -17,10 +18,12 @@ internal static partial class DecimalsRule
         // All alike: the balance is another one than was said, and it is enough to say so once.
         bool alike = wrong.Length > 1 && wrong.Length == masses.Length && wrong.All(m => m.Decimals == wrong[0].Decimals);
         string step = it.StepInGrams.ToString(CultureInfo.InvariantCulture);
-        IEnumerable<SheetFinding> ofMasses = wrong.Take(alike ? 1 : wrong.Length).Select(m => new SheetFinding(
-            "decimals", m.Place, m.Text, $"{(alike ? $"all {wrong.Length} masses have" : "this mass has")} {DecimalsInWords.Of(m.Decimals)}",
-            $"{DecimalsInWords.Of(shown)}, which a balance of {step} g shows" + (alike ? "; if yours shows others, say so with --resolution" : "")));
+        string expected = alike ? it.Texts.AllDecimalsExpected(DecimalsInWords.Of(shown), step) : it.Texts.DecimalsExpected(DecimalsInWords.Of(shown), step);
+        IEnumerable<SheetFinding> ofMasses = wrong.Take(alike ? 1 : wrong.Length).Select(m => new SheetFinding("decimals", m.Place, m.Text, Problem(m), expected));
         return ofMasses.Concat(Instructions(it, shown, step));
+
+        string Problem(Mass mass) => alike
+            ? it.Texts.AllMassesDecimals(Sentences.Count(wrong.Length), DecimalsInWords.Of(mass.Decimals)) : it.Texts.MassDecimals(DecimalsInWords.Of(mass.Decimals));
     }
 
     private static IEnumerable<Mass> InTables(CheckedSheet it) =>
@@ -32,7 +35,7 @@ internal static partial class DecimalsRule
         from cell in table.CellsOf(heading)
         let number = NumberText.Read(cell.Text, new NumberExpectation("g", unit, mayBeNegative: true)) as NumberCell.Number
         where number is not null
-        select new Mass(cell.Place.At(0), Quoted.Whole(cell.Text), Decimals(number.LastDigit));
+        select new Mass(cell.Place.At(0, it.Language), Quoted.Whole(cell.Text), Decimals(number.LastDigit));
 
     // 'Mass of crucible = 24.3 g' in an example: a text in front of the number that names a reading.
     private static IEnumerable<Mass> InTexts(CheckedSheet it) =>
@@ -42,7 +45,7 @@ internal static partial class DecimalsRule
         where it.Headings.Of(match.Groups["label"].Value.Trim()).Column is { Unit: "g" }
         let number = NumberText.Read(match.Groups["mass"].Value, new NumberExpectation()) as NumberCell.Number
         where number is not null
-        select new Mass(paragraph.Place.At(match.Groups["mass"].Index), Quoted.Whole(match.Value), Decimals(number.LastDigit));
+        select new Mass(paragraph.Place.At(match.Groups["mass"].Index, it.Language), Quoted.Whole(match.Value), Decimals(number.LastDigit));
 
     private static IEnumerable<SheetFinding> Instructions(CheckedSheet it, int shown, string step) =>
         from paragraph in it.Sheet.Paragraphs
@@ -53,8 +56,8 @@ internal static partial class DecimalsRule
         let decimals = int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : Array.IndexOf(Words, written)
         where decimals >= 0 && decimals != shown
         select new SheetFinding(
-            "decimals", paragraph.Place.At(sentence.Index + match.Index), Quoted.Whole(sentence.Value), $"masses with {DecimalsInWords.Of(Math.Min(decimals, 28))}",
-            $"{DecimalsInWords.Of(shown)}, all that a balance of {step} g shows; if yours shows others, say so with --resolution");
+            "decimals", paragraph.Place.At(sentence.Index + match.Index, it.Language), Quoted.Whole(sentence.Value), it.Texts.InstructedDecimals(DecimalsInWords.Of(Math.Min(decimals, 28))),
+            it.Texts.InstructedDecimalsExpected(DecimalsInWords.Of(shown), step));
 
     // Dividing by 1 written with all its zeros takes those of the number off.
     private static int Decimals(decimal lastDigit) => lastDigit >= 1 ? 0 : (lastDigit / 1.0000000000000000000000000000m).Scale;

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Calx.Chemistry.Equations;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.SheetCheck.Rules;
 
@@ -22,17 +23,17 @@ internal static partial class EquationRule
                     && equation.CheckAsWritten() is WrittenCheck.NotBalanced wrong)
                 {
                     yield return new SheetFinding(
-                        "equation", paragraph.Place.At(match.Index), Quoted.Whole(match.Value), $"the equation does not balance: {string.Join("; ", wrong.Imbalances)}", Expected(equation));
+                        "equation", paragraph.Place.At(match.Index, it.Language), Quoted.Whole(match.Value), it.Texts.Unbalanced(string.Join("; ", wrong.Imbalances)), Expected(equation, it.Texts));
                 }
             }
         }
     }
 
-    private static string Expected(Equation equation) => equation.Balance() switch
+    private static string Expected(Equation equation, SheetCheckTexts texts) => equation.Balance() switch
     {
         BalancingResult.Balanced balanced => equation.ToUnicode(balanced.Coefficients),
-        BalancingResult.CannotBalance none => $"other formulas: {none.Reason}",
-        _ => "numbers of atoms and charges that agree on both sides",
+        BalancingResult.CannotBalance none => texts.OtherFormulas(none.Reason),
+        _ => texts.AgreeingNumbers,
     };
 
     // A blank, a fraction or a word on either side: what was found is only a part of what is written.

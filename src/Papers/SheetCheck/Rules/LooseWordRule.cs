@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Calx.Papers.Texts;
 
 namespace Calx.Papers.SheetCheck.Rules;
 
@@ -8,21 +9,21 @@ internal static partial class LooseWordRule
     /// <summary>Characters before a word in which a warning against it is looked for.</summary>
     private const int Looked = 120;
 
-    private static readonly (Regex Words, string Problem, string Expected)[] Known =
-    [
-        (Reliable(), "it does not say what was repeated, by whom, and how closely the results agree", "repeatable (one group again) or reproducible (other groups), or the uncertainty"),
-        (VeryAccurate(), "how near a result lies to the true value is not seen from the result itself and has no degree", "the difference from the accepted value, or the uncertainty"),
-        (AccuracyNumber(), "accuracy is given no number (JCGM 200:2012, 2.13, note 1); this number is the smallest step of the balance", "'resolution', such as: resolution 0.01 g"),
-        (HumanError(), "it names no cause, so nothing follows from it", "what happened and which reading it changes, such as: the crucible was weighed warm"),
-    ];
-
     public static IEnumerable<SheetFinding> Of(CheckedSheet it) =>
         from paragraph in it.Sheet.Paragraphs
-        from found in Known.SelectMany(k => k.Words.Matches(paragraph.Text).Select(m => (Match: m, Known: k))).OrderBy(f => f.Match.Index)
+        from found in Known(it.Texts).SelectMany(k => k.Words.Matches(paragraph.Text).Select(m => (Match: m, Known: k))).OrderBy(f => f.Match.Index)
         where !Advises().IsMatch(paragraph.Text[Math.Max(0, found.Match.Index - Looked)..found.Match.Index])
         select new SheetFinding(
-            "loose-word", paragraph.Place.At(found.Match.Index), Quoted.Around(paragraph.Text, found.Match.Index, found.Match.Length),
-            $"'{Quoted.Whole(found.Match.Value)}': {found.Known.Problem}", found.Known.Expected);
+            "loose-word", paragraph.Place.At(found.Match.Index, it.Language), Quoted.Around(paragraph.Text, found.Match.Index, found.Match.Length),
+            it.Texts.LooseWord(Quoted.Whole(found.Match.Value), found.Known.Problem), found.Known.Expected);
+
+    private static (Regex Words, string Problem, string Expected)[] Known(SheetCheckTexts texts) =>
+    [
+        (Reliable(), texts.ReliableProblem, texts.ReliableExpected),
+        (VeryAccurate(), texts.VeryAccurateProblem, texts.VeryAccurateExpected),
+        (AccuracyNumber(), texts.AccuracyProblem, texts.AccuracyExpected),
+        (HumanError(), texts.HumanErrorProblem, texts.HumanErrorExpected),
+    ];
 
     // 'Do not write human error': the sheet says the same.
     [GeneratedRegex(@"(?i)\b(not|never|don['’]t|avoid|instead of|rather than|without|no)\b[^.!?]*$", RegexOptions.CultureInvariant)]

@@ -30,10 +30,11 @@ internal static partial class MissingReadingRule
             }
 
             string name = ReadingNames.Of(practical, reading, 1);
+            string wanted = Sentences.And([.. lacking.Select(l => $"'{l.Wanted}'")], it.Language);
             yield return new SheetFinding(
-                "missing-reading", lacking[0].Where.Place.At(0), Quoted.Whole(lacking[0].Where.Text),
-                $"{Sentences.And([.. lacking.Select(l => $"'{l.Wanted}'")])} {(lacking.Length == 1 ? "is" : "are")} asked for, and no row or column was recognised as '{name}'",
-                $"a row or column headed '{Sentences.Heading(name, practical.Reading(reading).Unit)}'");
+                "missing-reading", lacking[0].Where.Place.At(0, it.Language), Quoted.Whole(lacking[0].Where.Text),
+                lacking.Length == 1 ? it.Texts.MissingReading(wanted, name) : it.Texts.MissingReadings(wanted, name),
+                it.Texts.MissingReadingExpected(Sentences.Heading(name, practical.Reading(reading).Unit)));
         }
     }
 

@@ -1,23 +1,25 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
+using Calx.Papers.Handouts;
 
 namespace Calx.Papers.SheetCheck.Rules;
 
 /// <summary>A table's unit stands once, in its heading, as quantity / unit or quantity (unit); cells hold bare numbers.</summary>
 internal static partial class UnitRule
 {
-    public static IEnumerable<SheetFinding> Of(CheckedSheet it) => it.Tables.SelectMany(Of);
+    public static IEnumerable<SheetFinding> Of(CheckedSheet it) => it.Tables.SelectMany(table => Of(table, it));
 
-    private static IEnumerable<SheetFinding> Of(HeadedTable table)
+    private static IEnumerable<SheetFinding> Of(HeadedTable table, CheckedSheet it)
     {
         (TableHeading Heading, SheetCell? Filled)[] headings = [.. table.Headings.Select(h => (h, table.CellsOf(h).FirstOrDefault(c => Filled().IsMatch(c.Text))))];
         (TableHeading Heading, SheetCell? Filled)[] inCells = [.. headings.Where(h => h.Filled is not null)];
         if (inCells.Length > 0)
         {
-            string also = inCells.Length == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", and of {inCells.Length - 1} more");
+            (TableHeading heading, SheetCell? filled) = inCells[0];
+            string named = Quoted.Whole(heading.Cell.Text);
             yield return new SheetFinding(
-                "unit-in-cell", inCells[0].Filled!.Place.At(0), Quoted.Whole(inCells[0].Filled!.Text), $"the unit stands in the cells of '{Quoted.Whole(inCells[0].Heading.Cell.Text)}'{also}",
-                "the unit once, in the heading (quantity / unit), and bare numbers in the cells");
+                "unit-in-cell", filled!.Place.At(0, it.Language), Quoted.Whole(filled.Text),
+                inCells.Length == 1 ? it.Texts.UnitInCells(named) : it.Texts.UnitInCellsOfMore(named, Sentences.Count(inCells.Length - 1)),
+                it.Texts.UnitInCellsExpected);
         }
 
         TableHeading[] bare = [.. headings.Where(h => h.Filled is null && table.UnitOf(h.Heading) is null).Select(h => h.Heading)];
@@ -26,7 +28,7 @@ internal static partial class UnitRule
         foreach (TableHeading heading in meant)
         {
             string text = Quoted.Whole(heading.Cell.Text);
-            yield return new SheetFinding("unit", heading.Cell.Place.At(0), text, "the heading of the table has no unit", $"quantity / unit: '{text} / {heading.Named.Column?.Unit ?? "g"}'");
+            yield return new SheetFinding("unit", heading.Cell.Place.At(0, it.Language), text, it.Texts.UnitMissing, it.Texts.UnitExpected(text, heading.Named.Column?.Unit ?? "g"));
         }
     }
 

@@ -11,8 +11,8 @@ internal static partial class WeightRule
         where !OfTheForce().IsMatch(paragraph.Text)
         from Match match in Weight().Matches(paragraph.Text)
         select new SheetFinding(
-            "weight", paragraph.Place.At(match.Index), Quoted.Around(paragraph.Text, match.Index, match.Length), $"'{match.Value}' is the pull of gravity, in newtons; a balance shows a mass, in grams",
-            match.Value.EndsWith('s') && match.Value.Length > 2 ? "'masses'" : "'mass'");
+            "weight", paragraph.Place.At(match.Index, it.Language), Quoted.Around(paragraph.Text, match.Index, match.Length), it.Texts.WeightProblem(match.Value),
+            match.Value.EndsWith('s') && match.Value.Length > 2 ? it.Texts.WeightsExpected : it.Texts.WeightExpected);
 
     [GeneratedRegex(@"(?i)(?<!\batomic )(?<!counter)\b(weights?|wt)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Weight();

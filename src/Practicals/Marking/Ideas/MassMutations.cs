@@ -20,7 +20,9 @@ internal static class MassMutations
     {
         string unit = Unit(node, facts);
         Idea idea = IdeaOf(tree, node);
-        return facts.Differences.Where(d => !d.Equals(node) && Unit(d, facts) == unit).Select(other => new Mutation(tree.Replace(node, other), idea));
+        IEnumerable<Expression> others = facts.Differences.Where(d => !d.Equals(node) && Unit(d, facts) == unit);
+        // A whole that is a weighing with its vessel is a wrong whole as well as a vessel that was not taken away.
+        return (idea == KnownIdeas.WrongDenominator ? others.Append(((BinaryOperation)node).Left) : others).Select(other => new Mutation(tree.Replace(node, other), idea));
     }
 
     /// <summary>An earlier answer of the same unit, or a mass that nobody asked for.</summary>

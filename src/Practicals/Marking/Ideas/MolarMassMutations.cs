@@ -19,7 +19,7 @@ internal static class MolarMassMutations
         return
         [
             .. Throughout(tree, facts),
-            .. all.SelectMany(term => Instead(term, facts).Select(c => new Mutation(tree.Replace(term, c.By), c.Idea))),
+            .. all.SelectMany(term => Instead(term, facts).Concat(all.Length == 1 ? InOneStep(term, facts) : []).Select(c => new Mutation(tree.Replace(term, c.By), c.Idea))),
             .. tree.Nodes.Where(MarkingFacts.IsMoleStep).Cast<BinaryOperation>().SelectMany(step => AsGas(tree, step)),
         ];
     }
@@ -84,6 +84,15 @@ internal static class MolarMassMutations
             yield return (product, KnownIdeas.DotAsTimes);
         }
     }
+
+    /// <summary>In a single step the molar mass of something else is also what somebody has who exchanged two, or used one for all.</summary>
+    private static IEnumerable<(Expression By, Idea Idea)> InOneStep(MolarMassTerm term, MarkingFacts facts) =>
+    [
+        .. facts.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct(StringComparer.Ordinal).Where(f => f != term.Formula)
+            .Select(f => ((Expression)new MolarMassTerm(f), KnownIdeas.MolarMassesSwapped)),
+        .. facts.Formulas.Where(f => f != term.Formula && f != SubstanceFacts.MoleculeOf(term.Formula) && f != SubstanceFacts.AtomOf(term.Formula))
+            .Select(f => ((Expression)new MolarMassTerm(f), KnownIdeas.OneMolarMass)),
+    ];
 
     private static IEnumerable<Mutation> AsGas(Expression tree, BinaryOperation step) =>
         GasVolumes.Select(volume =>

@@ -48,6 +48,6 @@ internal static class FiguresRule
 
         int least = Math.Min(Least, Math.Max(1, readingFigures));
         // A power of ten, or a zero in front, says nothing of a whole number's last zeros: 100 may have three figures.
-        return given.Figures < least ? FiguresFault.TooFew : given.Figures > Math.Max(readingFigures, Least) + More ? FiguresFault.TooMany : FiguresFault.None;
+        return given.Figures < least ? FiguresFault.TooFew : given.Decimals != 0 && given.Figures > Math.Max(readingFigures, Least) + More ? FiguresFault.TooMany : FiguresFault.None;
     }
 }

@@ -14,6 +14,7 @@ internal sealed class OwnNumbers
 
     private readonly Dictionary<string, double> readings = new(StringComparer.Ordinal);
     private readonly Dictionary<string, AnswerText.Number> written = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ValueRange> followed = new(StringComparer.Ordinal);
     private readonly IReadOnlyDictionary<string, AskedValue> asked;
 
     public OwnNumbers(StudentWork work, IReadOnlyDictionary<string, AskedValue> asked)
@@ -47,7 +48,18 @@ internal sealed class OwnNumbers
     public bool IsFinelyWritten(string answer) => written.TryGetValue(answer, out AnswerText.Number? number) && number.Figures > 1;
 
     /// <summary>Keeps an answer for those after it.</summary>
-    public void Write(string answer, AnswerText.Number number) => written[answer] = number;
+    /// <param name="answer">Its id.</param>
+    /// <param name="number">As written.</param>
+    /// <param name="unrounded">What it may have been before it was rounded, by each set of atomic weights that gives it so; none where it follows from nothing.</param>
+    public void Write(string answer, AnswerText.Number number, IReadOnlyList<double> unrounded)
+    {
+        written[answer] = number;
+        if (unrounded.Count > 0)
+        {
+            followed[answer] = new ValueRange(Math.Min(number.Value, unrounded.Min()), Math.Max(number.Value, unrounded.Max()));
+        }
+    }
+
 
     /// <summary>An answer from the readings alone, unrounded, or not a number.</summary>
     public double Exact(AskedValue value, Func<string, double> molarMass)
@@ -57,12 +69,14 @@ internal sealed class OwnNumbers
     }
 
     /// <summary>Where an answer may lie that is worked out rightly from the readings, values on the way rounded as one may.</summary>
-    public ValueRange Right(AskedValue value, Func<string, double> molarMass) =>
-        ValueRange.Of(value.Answer.Formula, name => asked.TryGetValue(name, out AskedValue? earlier) ? Rounded(earlier, molarMass) : ValueRange.Of(Reading(name)), molarMass);
+    public ValueRange Right(AskedValue value, Func<string, double> molarMass, int figures = UnseenFigures) => ValueRange.Of(
+        value.Answer.Formula,
+        name => asked.TryGetValue(name, out AskedValue? earlier) ? Widened(Right(earlier, molarMass, figures), earlier.IsDifference, figures) : ValueRange.Of(Reading(name)),
+        molarMass);
 
     /// <summary>Where it may lie when worked out rightly from what the student wrote before.</summary>
-    public ValueRange Own(AskedValue value, Func<string, double> molarMass) =>
-        ValueRange.Of(value.Answer.Formula, name => OwnOf(name, molarMass, asWritten: false), molarMass);
+    public ValueRange Own(AskedValue value, Func<string, double> molarMass, int figures = UnseenFigures) =>
+        ValueRange.Of(value.Answer.Formula, name => OwnOf(name, molarMass, asWritten: false, figures), molarMass);
 
     /// <summary>What comes out with the earlier answers exactly as written.</summary>
     public double FromWritten(AskedValue value, Func<string, double> molarMass)
@@ -71,24 +85,26 @@ internal sealed class OwnNumbers
         return range.IsKnown ? range.Middle : double.NaN;
     }
 
-    private ValueRange OwnOf(string name, Func<string, double> molarMass, bool asWritten)
+    private ValueRange OwnOf(string name, Func<string, double> molarMass, bool asWritten, int figures = UnseenFigures)
     {
         if (written.TryGetValue(name, out AnswerText.Number? number))
         {
-            return ValueRange.About(number.Value, asWritten ? 0 : number.HalfWidth);
+            // A difference with all its decimals was not rounded, and of what follows from something the digits before rounding are known.
+            bool exact = asWritten || (asked[name].IsDifference && number.Decimals >= Decimals);
+            return exact ? ValueRange.Of(number.Value)
+                : followed.TryGetValue(name, out ValueRange before) ? before
+                : ValueRange.About(number.Value, number.HalfWidth);
         }
 
         return !asked.TryGetValue(name, out AskedValue? earlier) ? ValueRange.Of(Reading(name))
             : asWritten ? ValueRange.Of(FromWritten(earlier, molarMass))
-            : Widened(Own(earlier, molarMass), earlier.IsDifference);
+            : Widened(Own(earlier, molarMass, figures), earlier.IsDifference, figures);
     }
 
-    private ValueRange Rounded(AskedValue value, Func<string, double> molarMass) => Widened(Right(value, molarMass), value.IsDifference);
-
-    private static ValueRange Widened(ValueRange range, bool isDifference)
+    private static ValueRange Widened(ValueRange range, bool isDifference, int figures = UnseenFigures)
     {
         double middle = Math.Abs(range.Middle);
-        double half = isDifference || middle == 0 || !range.IsKnown ? 0 : 0.5 * Math.Pow(10, Math.Floor(Math.Log10(middle)) - UnseenFigures + 1);
+        double half = isDifference || middle == 0 || !range.IsKnown ? 0 : 0.5 * Math.Pow(10, Math.Floor(Math.Log10(middle)) - figures + 1);
         return range.IsKnown ? new ValueRange(range.Low - half, range.High + half) : range;
     }
 }

@@ -9,7 +9,7 @@ namespace Calx.Practicals.Marking.Values;
 internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
 {
     /// <summary>Written values so coarse that they would let nearly any answer follow from them are taken as they stand. Judgement.</summary>
-    private const double WidestCarry = 0.05;
+    private const double WidestCarry = 0.10;
 
     /// <summary>The verdict on a number.</summary>
     /// <param name="value">What is asked for.</param>
@@ -24,6 +24,14 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
         {
             bool early = value.IsDifference ? given.Decimals < own.Decimals : given.IsCoarse && sets.All(set => !IsNear(given, own.Exact(value, set)));
             return early ? new Verdict.RoundedEarly() : new Verdict.Right();
+        }
+
+        // Two figures all the way, not all of it written: a right way that kept too few digits.
+        const int TooFew = 2;
+        if (!forced && given.Figures <= TooFew && !value.Uses.All(own.HasWritten) && value.Uses.Where(own.HasWritten).All(isRight)
+            && sets.Any(set => ValueRange.About(given.Value, given.HalfWidth).Meets(own.Own(value, set, TooFew))))
+        {
+            return new Verdict.RoundedEarly();
         }
 
         bool follows = value.Uses.Any(own.HasWritten) && sets.Any(set => Follows(value, own, given, set, forced));

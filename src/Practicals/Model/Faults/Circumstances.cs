@@ -58,6 +58,14 @@ public sealed class Circumstances
             : rate;
     }
 
+    /// <summary>The same class where some causes never befall a group.</summary>
+    /// <param name="causes">Their ids.</param>
+    public Circumstances Without(IReadOnlySet<string> causes)
+    {
+        ArgumentNullException.ThrowIfNull(causes);
+        return new Circumstances(this, [.. rates.Select((rate, fault) => causes.Contains(Practical.Faults[fault].Cause) ? 0 : rate)]);
+    }
+
     /// <summary>Share of the groups in which a fault happens, 0 to 1, by its place in the practical's list.</summary>
     public double RateOf(int fault) => rates[fault];
 

@@ -17,6 +17,14 @@ public sealed class CannotSimulateException : Exception
     internal static CannotSimulateException NoSample(string practical) =>
         new($"nothing that is put in is the sample of '{practical}' by itself, so its mass cannot be set");
 
+    /// <summary>Nobody of a class can be given data in which something, or nothing, went wrong.</summary>
+    internal static CannotSimulateException NoPack(string practical, bool isOdd, int attempts) => new(FormattableString.Invariant(
+        $"in {attempts} groups drawn of '{practical}' {(isOdd ? "nothing ever" : "something always")} went wrong by more than counts on this balance; ask for another share of odd cases"));
+
+    /// <summary>A class cannot be given data that differ.</summary>
+    internal static CannotSimulateException AllAlike(int students, int attempts) => new(FormattableString.Invariant(
+        $"{students} students cannot all have readings of their own on this balance, in {attempts} draws for each; it is too coarse for this practical"));
+
     /// <summary>An amount is never above 0.</summary>
     internal static CannotSimulateException NoAmount(string parameter) =>
         new($"the law of '{parameter}' never gives an amount above 0");

@@ -114,6 +114,29 @@ public sealed class FindingsTests
         Assert.Equal(7, (await TeachersScreen.Parsed(answer)).QuerySelectorAll("article.slip").Length);
     }
 
+    [Fact]
+    public async Task Once_there_are_readings_the_papers_hold_a_report_and_a_sheet_for_the_wall()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string before = await screen.NewLesson();
+        Assert.DoesNotContain((await screen.Page($"{before}/papers")).QuerySelectorAll("table.papers th"), h => h.TextContent is "Class report" or "Wall display");
+        string lesson = await Taught(screen);
+        Assert.NotNull((await screen.Page($"{lesson}/findings")).QuerySelector($"a[href='{lesson}/papers']"));
+        IDocument papers = await screen.Page($"{lesson}/papers");
+        string[] names = [.. papers.QuerySelectorAll("table.papers tbody th").Select(h => h.TextContent)];
+        Assert.Contains("Class report", names);
+        Assert.Contains("Wall display", names);
+        string report = (await screen.Page($"{lesson}/papers/class-report.html")).Body!.TextContent.Replace('\u00a0', ' ');
+        IDocument findings = await screen.Page($"{lesson}/findings?all=yes");
+        Assert.Contains(findings.QuerySelectorAll(".conclusion li")[1].TextContent.Replace('\u00a0', ' '), report, StringComparison.Ordinal);
+        Assert.Contains("Group 4. ", report, StringComparison.Ordinal);
+        Assert.DoesNotContain("DRAFT", report, StringComparison.Ordinal);
+        Assert.DoesNotContain("accepted", (await screen.Page($"{lesson}/papers/wall-display.html")).Body!.TextContent, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("accepted 1", (await screen.Page($"{lesson}/papers/wall-display.html?accepted=yes")).Body!.TextContent, StringComparison.Ordinal);
+        using var zip = new System.IO.Compression.ZipArchive(await screen.Browser.GetStreamAsync($"{lesson}/papers/papers.zip", TestContext.Current.CancellationToken));
+        Assert.All((string[])["class-report.docx", "wall-display.html", "pictures/dots-chart.png", "pictures/ratio-chart.svg"], name => Assert.NotNull(zip.GetEntry(name)));
+    }
+
     private static int Decimals(string number) => number.Length - 1 - number.IndexOf('.', StringComparison.Ordinal);
 
     private static async Task<string> Taught(TeachersScreen screen)

@@ -15,7 +15,7 @@ public sealed class PapersTests
         await using TeachersScreen screen = await TeachersScreen.Start();
         IDocument page = await screen.Page(Plan);
         string[] links = [.. page.QuerySelectorAll("table.papers a").Select(a => a.GetAttribute("href")!)];
-        Assert.Equal(15, links.Length);
+        Assert.Equal(21, links.Length);
         foreach (string link in links)
         {
             HttpResponseMessage answer = await screen.Browser.GetAsync(link, TestContext.Current.CancellationToken);
@@ -26,8 +26,27 @@ public sealed class PapersTests
 
         string all = page.QuerySelectorAll("a.button").Single(a => a.TextContent == "All in one zip").GetAttribute("href")!;
         using var zip = new ZipArchive(await screen.Browser.GetStreamAsync(all, TestContext.Current.CancellationToken));
-        Assert.Equal(15, zip.Entries.Count);
+        // Three drawings and the timeline, each as lines and as a bitmap.
+        Assert.Equal(21 + 8, zip.Entries.Count);
+        Assert.Equal(4, zip.Entries.Count(e => e.FullName.StartsWith("pictures/", StringComparison.Ordinal) && e.FullName.EndsWith(".svg", StringComparison.Ordinal)));
         Assert.All(zip.Entries, e => Assert.True(e.Length > 1000));
+    }
+
+    [Fact]
+    public async Task Every_picture_is_there_in_lines_and_as_a_bitmap()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        string[] links = [.. (await screen.Page(Plan)).QuerySelectorAll("ul.pictures a").Select(a => a.GetAttribute("href")!)];
+        Assert.Equal(8, links.Length);
+        foreach (string link in links)
+        {
+            HttpResponseMessage answer = await screen.Browser.GetAsync(link, TestContext.Current.CancellationToken);
+            byte[] content = await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
+            bool isLines = link.Contains(".svg", StringComparison.Ordinal);
+            Assert.Equal(isLines ? "image/svg+xml" : "image/png", answer.Content.Headers.ContentType!.MediaType);
+            Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
+            Assert.Equal(isLines ? "<svg"u8.ToArray() : [0x89, 0x50, 0x4E, 0x47], content[..4]);
+        }
     }
 
     [Fact]

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using Calx.Engine.Tests.Practicals.Inference;
 using Calx.Measurement.Distributions;
 using Calx.Measurement.Weighing;
@@ -160,22 +159,6 @@ public class SimulatedClassTests
         // Normal with a spread of a fifth: the standard error of the median is 1.253 x 0.2 x 0.12 g / sqrt(2000).
         Assert.Equal(0.12, samples.Order().ElementAt(1000), 4 * 1.253 * 0.024 / Math.Sqrt(2000));
         Assert.All(samples, s => Assert.True(s > 0));
-    }
-
-    // Measured: about 30 microseconds a group; the bound only tells a slip of ten times.
-    [Fact]
-    public void Twenty_thousand_groups_are_drawn_in_seconds()
-    {
-        var drawer = new GroupDrawer(new Circumstances(Given.Magnesium), Given.Weights, new SimulationPlan(1, rounds: 2));
-        drawer.Draw(1, 0, 1);
-        var watch = Stopwatch.StartNew();
-        for (uint i = 0; i < 2000; i++)
-        {
-            drawer.Draw(1, i, 1);
-        }
-
-        Assert.InRange(watch.Elapsed.TotalMilliseconds / 2, 0, 500);
-        TestContext.Current.SendDiagnosticMessage($"{watch.Elapsed.TotalMicroseconds / 2000:0.0} us a group");
     }
 
     private static SimulatedClass Draw(Practical practical, SimulationPlan plan, ulong seed, int threads = 0) =>

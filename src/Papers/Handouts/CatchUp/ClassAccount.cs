@@ -1,0 +1,55 @@
+using Calx.Measurement.Expressions;
+using Calx.Papers.Documents;
+using Calx.Papers.Texts;
+using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
+
+namespace Calx.Papers.Handouts.CatchUp;
+
+/// <summary>What the class did, told from the practical's events: what was put in and what was weighed, in order. How it was done is left
+/// out: nobody is to do it from this paper.</summary>
+internal static class ClassAccount
+{
+    public static IReadOnlyList<Phrase> Of(PlanSettings plan, CatchUpTexts texts) => [.. plan.Practical.Procedure.Select(e => Told(plan, e, texts)).OfType<string>().Select(Phrase.Of)];
+
+    private static string? Told(PlanSettings plan, ProcedureEvent happened, CatchUpTexts texts) => happened switch
+    {
+        ReadEvent read when IsRead(plan, read) => texts.Read(Name(plan.Practical, read)),
+        AddEvent add => PutIn(plan, add, texts),
+        RepeatEvent { Most: > 1, Until: StopRule.AllRounds } all when Reads(plan, all) is { Length: > 0 } names =>
+            texts.HeatedRounds(names, NumberInWords(all.Most, texts)),
+        RepeatEvent { Most: > 1 } again when Reads(plan, again) is { Length: > 0 } names =>
+            texts.HeatedAgain(names, NumberInWords(again.Most, texts)),
+        RepeatEvent once when Reads(plan, once) is { Length: > 0 } names => texts.HeatedOnce(names),
+        _ => null,
+    };
+
+    private static string Reads(PlanSettings plan, RepeatEvent again) =>
+        string.Join(", ", again.Do.OfType<ReadEvent>().Where(r => IsRead(plan, r)).Select(r => Name(plan.Practical, r)));
+
+    private static bool IsRead(PlanSettings plan, ReadEvent read) => !plan.Unread.Contains(read.Reading);
+
+    private static string Name(Practical practical, ReadEvent read)
+    {
+        string name = ReadingNames.Of(practical, read.Reading, 1);
+        return char.ToLowerInvariant(name[0]) + name[1..];
+    }
+
+    /// <summary>With the plan's mass, where what is put in is the sample by itself.</summary>
+    private static string PutIn(PlanSettings plan, AddEvent add, CatchUpTexts texts)
+    {
+        string material = plan.Practical.Materials.First(m => m.Id == add.Material).Label;
+        return add.Mass is NameTerm && plan.Practical.Procedure.OfType<AddEvent>().Count() == 1
+            ? texts.PutInAmount(Sentences.Mass(plan.SampleInGrams, plan.Balances.Min(b => b.Decimals)), material) : texts.PutIn(material);
+    }
+
+    private static string NumberInWords(int number, CatchUpTexts texts) => number switch
+    {
+        2 => texts.Two,
+        3 => texts.Three,
+        4 => texts.Four,
+        5 => texts.Five,
+        _ => number.ToString(System.Globalization.CultureInfo.InvariantCulture),
+    };
+}

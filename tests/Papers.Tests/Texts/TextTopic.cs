@@ -1,0 +1,36 @@
+using System.Xml.Linq;
+
+namespace Calx.Papers.Tests.Texts;
+
+/// <summary>A topic's texts as their file has them.</summary>
+/// <param name="Name">The topic.</param>
+/// <param name="Texts">Its texts in order.</param>
+internal sealed record TextTopic(string Name, IReadOnlyList<KeptText> Texts)
+{
+    /// <summary>All topics of the checkout.</summary>
+    public static IReadOnlyList<TextTopic> All { get; } = [.. Directory.GetFiles(Folder(), "*Texts.resx").Order(StringComparer.Ordinal).Select(Read)];
+
+    private static TextTopic Read(string path) => new(
+        Path.GetFileNameWithoutExtension(path),
+        [
+            .. XDocument.Load(path).Root!.Elements("data")
+                .Select(d => new KeptText(d.Attribute("name")!.Value, d.Element("value")!.Value, d.Element("comment")?.Value ?? "")),
+        ]);
+
+    private static string Folder()
+    {
+        string folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Calx.slnx")))
+        {
+            folder = Path.GetDirectoryName(folder) ?? throw new DirectoryNotFoundException("The checkout was not found above the tests.");
+        }
+
+        return Path.Combine(folder, "src", "Papers", "Texts");
+    }
+}
+
+/// <summary>A text of a topic.</summary>
+/// <param name="Key">What it is for.</param>
+/// <param name="Value">The text.</param>
+/// <param name="Comment">Where it stands, and what stands in its places.</param>
+internal sealed record KeptText(string Key, string Value, string Comment);
