@@ -24,8 +24,14 @@ internal sealed class Terminal
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        using var surroundings = new Surroundings(output, error, folder);
+        using var surroundings = new Surroundings(output, error, folder) { Clock = new OneDay() };
         int code = CommandLine.Run(words, surroundings);
         return new Terminal(code, output.ToString(), error.ToString());
+    }
+
+    /// <summary>26 November 2026, at noon.</summary>
+    private sealed class OneDay : TimeProvider
+    {
+        public override DateTimeOffset GetUtcNow() => new(2026, 11, 26, 12, 0, 0, TimeSpan.Zero);
     }
 }

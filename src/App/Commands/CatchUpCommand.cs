@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Calx.App.Input;
 using Calx.App.Output;
+using Calx.App.Pages;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Handouts;
 using Calx.Papers.Handouts.CatchUp;
@@ -74,7 +75,7 @@ internal static class CatchUpCommand
 
     private static int Write(CatchUpAnswer answer, CatchUpWords words, Surroundings surroundings)
     {
-        var setting = new CatchUpSetting(answer.Plan, words.Occasion, words.Support, words.Look, isChecked: false);
+        var setting = new CatchUpSetting(answer.Plan, words.Occasion with { Printed = Dates.Day(Dates.Today(surroundings.Clock)) }, words.Support, words.Look, isChecked: false);
         int code = CatchUpFiles.Write(answer, words, CatchUpPapers.Of(setting, answer.Packs), surroundings);
         if (code != ExitCode.Done)
         {

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Calx.App.Input;
 using Calx.App.Output;
+using Calx.App.Pages;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
@@ -87,7 +88,7 @@ internal static class PapersCommand
         }
 
         Plan plan = Plan.Of(choice.Settings, AtomicWeights.Iupac2024, new PlanOptions(1, choice.Wanted, looksForWays: false, cancellation: surroundings.Cancellation()));
-        var setting = new PaperSetting(plan, order.Occasion, order.Look, isSigned, order.Seed);
+        var setting = new PaperSetting(plan, order.Occasion with { Printed = Dates.Day(Dates.Today(surroundings.Clock)) }, order.Look, isSigned, order.Seed);
         int code = PaperFiles.Write(PaperSet.Of(setting, order.Set, order.Levels, choice.Stock, outcome), order, surroundings);
         IReadOnlyList<string> warnings = SheetWarnings.Of(choice.Settings);
         foreach (string warning in warnings)

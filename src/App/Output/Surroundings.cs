@@ -27,6 +27,9 @@ public sealed class Surroundings : IDisposable
         this.isProcess = isProcess;
     }
 
+    /// <summary>What day it is, for what is printed.</summary>
+    public TimeProvider Clock { get; init; } = TimeProvider.System;
+
     /// <summary>Answers: text for a person, or one JSON document.</summary>
     public TextWriter Output { get; }
 

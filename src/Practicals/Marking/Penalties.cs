@@ -9,7 +9,7 @@ internal static class Penalties
     public static IReadOnlyList<AnswerMark> Taken(IReadOnlyList<AnswerMark> marks, MarkingPolicy policy)
     {
         AnswerMark[] taken = [.. marks];
-        Take(taken, policy.FiguresPenalty, m => m.Answer.MarksFor.Figures == 0 && m.Figures != FiguresFault.None && m.Verdict is not Verdict.RoundedEarly);
+        Take(taken, policy.FiguresPenalty, m => m.Answer.MarksFor.Figures == 0 && m.Figures != FiguresFault.None);
         Take(taken, policy.UnitPenalty, m => m.Answer.MarksFor.Unit == 0 && m.HasWrongUnit);
         Take(taken, policy.EarlyRounding == EarlyRounding.OneMarkOff ? 1 : 0, m => m.Verdict is Verdict.RoundedEarly);
         return taken;

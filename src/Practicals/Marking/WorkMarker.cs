@@ -43,7 +43,7 @@ internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, 
     {
         AnswerDefinition answer = value.Answer;
         double exact = own.Exact(value, sets[0]);
-        double fromOwn = value.Uses.Any(own.HasWritten) ? own.FromWritten(value, sets[0]) : double.NaN;
+        double fromOwn = own.WrittenBehind(value).Any() ? own.FromWritten(value, sets[0]) : double.NaN;
         AnswerMark Said(Verdict verdict, int marks = 0, FiguresFault figures = FiguresFault.None, bool wrongUnit = false) => new(
             answer, work.Answers.GetValueOrDefault(answer.Id) ?? string.Empty, verdict, Known(exact), Known(fromOwn), marks, figures, wrongUnit, null);
         switch (text)
@@ -94,7 +94,7 @@ internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, 
     {
         // Somebody who wrote the values on the way has probably used them; the whole way from the readings is looked at as well.
         const double WholeWayThen = 0.3;
-        bool steps = value.Uses.Any(own.HasWritten);
+        bool steps = own.WrittenBehind(value).Any();
         var found = new List<WeighedIdea>(value.FromReadings.Weigh(given, own.Reading, sets, steps ? WholeWayThen : 1));
         if (steps)
         {

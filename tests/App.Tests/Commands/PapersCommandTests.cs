@@ -18,6 +18,7 @@ public sealed partial class PapersCommandTests : IDisposable
             expected.SelectMany(e => (string[])[$"{e}.docx", $"{e}.html"]).Append("class-results.xlsx").Order(StringComparer.Ordinal),
             Directory.GetFiles(In("out")).Select(f => Path.GetFileName(f)!).Order(StringComparer.Ordinal));
         Assert.Contains("9F", File.ReadAllText(In("out/requisition.html")), StringComparison.Ordinal);
+        Assert.All(Directory.GetFiles(In("out"), "*.html"), f => Assert.Contains("magnesium-oxide, version 2 · printed 26 November 2026", File.ReadAllText(f), StringComparison.Ordinal));
     }
 
     [Fact]

@@ -4,6 +4,7 @@ using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
 using Calx.Practicals.Planning;
 using Microsoft.AspNetCore.Http;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Pages.Practicals;
 
@@ -44,7 +45,8 @@ public static class PlanPapers
     private static async Task<PaperSetting> Setting(PlanForm form, HttpContext context, PlanDesk desk, SafetyGate gate)
     {
         Plan plan = await desk.Of(form, withWays: false, context.RequestAborted);
-        return PaperDesk.Setting(plan, PaperOccasion.Unsaid, context, await gate.SignatureFor(plan.Settings, context.RequestAborted) is not null, seed: 1);
+        PaperOccasion occasion = PaperOccasion.Unsaid with { Printed = Dates.Day(Dates.Today(context.RequestServices.GetRequiredService<TimeProvider>())) };
+        return PaperDesk.Setting(plan, occasion, context, await gate.SignatureFor(plan.Settings, context.RequestAborted) is not null, seed: 1);
     }
 
     private static IResult Back(PlanForm form, HttpContext context) => Pages.Show.See($"/practicals/{form.Practical.Id}{context.Request.QueryString}");

@@ -44,6 +44,10 @@ internal sealed class OwnNumbers
     /// <summary>Whether an answer was written and can be read.</summary>
     public bool HasWritten(string answer) => written.ContainsKey(answer);
 
+    /// <summary>The written answers that an answer rests on: those it uses, and behind one that was left out those that it uses.</summary>
+    public IEnumerable<string> WrittenBehind(AskedValue value) =>
+        value.Uses.SelectMany(id => HasWritten(id) ? [id] : WrittenBehind(asked[id])).Distinct(StringComparer.Ordinal);
+
     /// <summary>Whether an answer was written with two figures or more.</summary>
     public bool IsFinelyWritten(string answer) => written.TryGetValue(answer, out AnswerText.Number? number) && number.Figures > 1;
 

@@ -20,26 +20,27 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
     {
         // A ratio of 1 : 1 written without decimals would be right for nearly all readings: it has to be near as well.
         bool forced = given.IsCoarse && value.Answer.Unit == "1";
-        if (sets.Any(set => IsReached(given, own.Exact(value, set), own.Right(value, set), forced)))
+        double[] reached = [.. sets.Where(set => IsReached(given, own.Exact(value, set), own.Right(value, set), forced)).Select(set => own.Exact(value, set))];
+        if (reached.Length > 0)
         {
-            bool early = value.IsDifference ? given.Decimals < own.Decimals : given.IsCoarse && sets.All(set => !IsNear(given, own.Exact(value, set)));
+            bool early = value.IsDifference ? given.Decimals < own.Decimals : reached.All(exact => IsRoundedFar(given, exact));
             return early ? new Verdict.RoundedEarly() : new Verdict.Right();
         }
 
         // Two figures all the way, not all of it written: a right way that kept too few digits.
-        const int TooFew = 2;
-        if (!forced && given.Figures <= TooFew && !value.Uses.All(own.HasWritten) && value.Uses.Where(own.HasWritten).All(isRight)
-            && sets.Any(set => ValueRange.About(given.Value, given.HalfWidth).Meets(own.Own(value, set, TooFew))))
-        {
-            return new Verdict.RoundedEarly();
-        }
-
-        bool follows = value.Uses.Any(own.HasWritten) && sets.Any(set => Follows(value, own, given, set, forced));
+        bool twoFigures = !forced && given.Figures == 2 && value.Uses.Any(id => !own.HasWritten(id));
+        bool follows = sets.Any(set => Follows(value, own, given, set, forced)
+            || (twoFigures && ValueRange.About(given.Value, given.HalfWidth).Meets(own.Own(value, set, figures: 2))));
+        string[] written = [.. own.WrittenBehind(value)];
         return !follows ? new Verdict.Wrong(null)
-            : value.Uses.Where(own.HasWritten).All(isRight) ? new Verdict.RoundedEarly()
-            : Obstacle(value, own) is string reason ? new Verdict.Wrong(reason)
+            : written.All(isRight) ? new Verdict.RoundedEarly()
+            : Obstacle(value, own, written) is string reason ? new Verdict.Wrong(reason)
             : new Verdict.Carried();
     }
+
+    /// <summary>Rounded to so few figures that half of the last place is a sizeable part of the value; a value that is written in full was not rounded.</summary>
+    private static bool IsRoundedFar(AnswerText.Number given, double exact) =>
+        given.HalfWidth > AnswerText.Coarse * Math.Abs(exact) && Math.Abs(given.Value - exact) > 1e-9 * Math.Abs(exact);
 
     private static bool IsReached(AnswerText.Number given, double exact, ValueRange right, bool forced) => forced
         ? IsNear(given, exact)
@@ -59,14 +60,13 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
     }
 
     /// <summary>Why marks are not carried over a wrong earlier answer, or null. Common practice, no source.</summary>
-    private static string? Obstacle(AskedValue value, OwnNumbers own)
+    private static string? Obstacle(AskedValue value, OwnNumbers own, string[] written)
     {
         if (value.Answer.Carry == CarryPolicy.Never)
         {
             return "an earlier mistake is not carried into this answer";
         }
 
-        string[] written = [.. value.Uses.Where(own.HasWritten)];
         if (written.Any(id => own.AtHand(id) <= 0))
         {
             return "a mass or amount of 0 or less cannot be, and was used without a word";

@@ -20,11 +20,15 @@ internal static class SimulatedStudents
     /// <param name="Clash">Other ideas that would have been written the same there.</param>
     public sealed record One(StudentWork Work, string Practical, string Class, string Kind, string Answer, string Idea, string Clash);
 
-    private static readonly Lazy<IReadOnlyList<One>> Read = new(() => [.. Lines().Select(Of)]);
+    private static readonly Lazy<IReadOnlyList<One>> Read = new(() => [.. Lines("simulated_students.csv").Select(Of)]);
 
     /// <summary>Every fifth class, or all of them in the long run.</summary>
     public static IEnumerable<IGrouping<string, One>> Classes() =>
         Read.Value.GroupBy(s => s.Class).Where((_, i) => i % 5 == 0 || LongProofs.Cases(0, 1) == 1);
+
+    /// <summary>What a slow marker, written apart from this one, says of each: verdicts by answer, and the total.</summary>
+    public static IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> ReferenceMarks() =>
+        Lines("reference_marks.csv").ToDictionary(row => row["student"]);
 
     private static One Of(IReadOnlyDictionary<string, string> row)
     {
@@ -37,9 +41,9 @@ internal static class SimulatedStudents
         return new One(new StudentWork(row["student"], readings, answers), practical.Id, row["class"], row["kind"], row["answer"], row["idea"], row["clash"]);
     }
 
-    private static IEnumerable<IReadOnlyDictionary<string, string>> Lines()
+    private static IEnumerable<IReadOnlyDictionary<string, string>> Lines(string file)
     {
-        string[] lines = File.ReadAllLines("reference/computed/simulated_students.csv");
+        string[] lines = File.ReadAllLines($"reference/computed/{file}");
         string[] head = [.. Cells(lines[0])];
         return lines.Skip(1).Select(line => head.Zip(Cells(line)).ToDictionary(c => c.First, c => c.Second));
     }

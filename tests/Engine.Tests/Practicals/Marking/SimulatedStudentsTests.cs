@@ -48,6 +48,32 @@ public class SimulatedStudentsTests(ITestOutputHelper output)
         Assert.True(among >= 0.97, $"{among:P1}");
     }
 
+    /// <summary>tests/reference/scripts/reference_marker.py: exact fractions, the rules of docs/methods/marking.md, no sight of this marker.</summary>
+    [Fact]
+    public void Marks_are_those_of_a_slow_marker_written_apart()
+    {
+        IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> reference = SimulatedStudents.ReferenceMarks();
+        string[] differences =
+        [
+            .. Marked().SelectMany(m => m.Marked.Answers
+                .Select(a => (Ours: $"{Word(a.Verdict)}", Theirs: reference[m.Student.Work.Student][a.Answer.Id], At: $"{m.Student.Work.Student} {a.Answer.Id}"))
+                .Append((Ours: m.Marked.Total.ToString(System.Globalization.CultureInfo.InvariantCulture), Theirs: reference[m.Student.Work.Student]["total"], At: $"{m.Student.Work.Student} total"))
+                .Where(c => c.Ours != c.Theirs).Select(c => $"{c.At}: {c.Ours}, not {c.Theirs}")),
+        ];
+        output.WriteLine($"{differences.Length} differences");
+        Assert.True(differences.Length == 0, string.Join('\n', differences.Take(60)));
+    }
+
+    private static string Word(Verdict verdict) => verdict switch
+    {
+        Verdict.Right => "right",
+        Verdict.Carried => "carried",
+        Verdict.RoundedEarly => "rounded-early",
+        Verdict.Wrong => "wrong",
+        Verdict.Missing => "missing",
+        _ => verdict.ToString(),
+    };
+
     private static IEnumerable<(SimulatedStudents.One Student, MarkedWork Marked)> Marked()
     {
         var markers = new Dictionary<string, Marker>();
