@@ -51,7 +51,9 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
         }
 
         FileMap marks = map.Map("marks", "the marks of an answer")!;
-        return new AnswerMarks(marks.Whole("method", 1), marks.OptionalWhole("accuracy", 0), marks.OptionalWhole("unit", 0), marks.OptionalWhole("figures", 0));
+        var read = new AnswerMarks(marks.Whole("method", 1), marks.OptionalWhole("accuracy", 0), marks.OptionalWhole("unit", 0), marks.OptionalWhole("figures", 0));
+        marks.Close();
+        return read;
     }
 
     private Expression Formula(FileMap map, params IdTable[] names)
