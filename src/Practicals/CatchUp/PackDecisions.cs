@@ -16,9 +16,6 @@ namespace Calx.Practicals.CatchUp;
 /// </summary>
 internal sealed class PackDecisions
 {
-    /// <summary>How much wider than the practical's own spread the amount put in is taken to scatter (judgement), as in a lesson.</summary>
-    private const double AmountSpread = 2;
-
     private readonly PlanSettings plan;
     private readonly AtomicWeights weights;
     private readonly CauseModel model;
@@ -31,11 +28,8 @@ internal sealed class PackDecisions
     {
         (this.plan, this.weights) = (plan, weights);
         model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights);
-        IReadOnlyList<AmountPrior> usual = model.UsualAmounts(AmountSpread);
-        double relative = plan.Practical.Amounts is AmountsDefinition known ? plan.SampleInGrams / known.UsualInGrams : 1;
-        amounts = usual.Count == 1 ? [new AmountPrior(usual[0].Mean * relative, usual[0].StandardDeviation * relative)] : usual;
-        balance = new BalanceReport(
-            new BalanceOptions((decimal)plan.Balances[0].ResolutionInGrams, plan.Balances[0].RepeatabilityInGrams), new Dictionary<string, decimal>());
+        amounts = model.PlannedAmounts(plan.SampleInGrams);
+        balance = BalanceReport.Of(plan.Balances[0]);
         changeOfOneGram = plan.Practical.Findings.ConstantMass is null ? 0 : new IdealRun(plan.Practical, weights).ChangeOfOneGram;
     }
 

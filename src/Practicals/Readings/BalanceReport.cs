@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Measurement.Weighing;
 
 namespace Calx.Practicals.Readings;
 
@@ -12,6 +13,13 @@ public sealed class BalanceReport
     public const decimal DefaultResolutionInGrams = 0.01m;
 
     private readonly IReadOnlyDictionary<string, decimal> byReading;
+
+    /// <summary>Of a balance that is known.</summary>
+    public static BalanceReport Of(Balance balance)
+    {
+        ArgumentNullException.ThrowIfNull(balance);
+        return new BalanceReport(new BalanceOptions((decimal)balance.ResolutionInGrams, balance.RepeatabilityInGrams), new Dictionary<string, decimal>());
+    }
 
     /// <summary>Takes the resolution found in the readings and what the teacher said.</summary>
     /// <param name="options">What the teacher said.</param>

@@ -31,7 +31,7 @@ internal sealed class QueryRule
         this.weights = weights;
         this.seed = seed;
         model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights, Density);
-        amounts = WatchModel.Planned(model, plan);
+        amounts = model.PlannedAmounts(plan.SampleInGrams);
     }
 
     /// <summary>A reading is implausible from here on: so many times as much a slip as before anything was read (judgement; the
@@ -77,7 +77,7 @@ internal sealed class QueryRule
             return 0;
         }
 
-        BalanceReport balance = WatchModel.ReportOf(group.Balance);
+        BalanceReport balance = BalanceReport.Of(group.Balance);
         var taken = new TakenReading(weighing.Reading, weighing.Occurrence, written, model.Practical.Reading(weighing.Reading).Unit);
         var readings = new GroupReadings(
             group.Readings.Name, group.Readings.Trial, [.. group.Readings.Readings.Where(r => r.Id != taken.Id), taken], remarks: group.Readings.Remarks);

@@ -1,5 +1,4 @@
 using Calx.Chemistry.Elements;
-using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
@@ -15,9 +14,6 @@ namespace Calx.Practicals.Watching;
 /// several threads.</summary>
 internal sealed class WatchModel
 {
-    /// <summary>How much wider than the practical's own spread the amount put in is taken to scatter (judgement), as elsewhere.</summary>
-    private const double AmountSpread = 2;
-
     private readonly PlanSettings plan;
     private readonly AtomicWeights weights;
     private readonly CauseModel model;
@@ -30,20 +26,8 @@ internal sealed class WatchModel
         this.plan = plan;
         this.weights = weights;
         model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights);
-        planned = Planned(model, plan);
+        planned = model.PlannedAmounts(plan.SampleInGrams);
         changeOfOneGram = plan.Practical.Findings.ConstantMass is null ? 0 : new IdealRun(plan.Practical, weights).ChangeOfOneGram;
-    }
-
-    /// <summary>What a balance is taken to be, for the engine.</summary>
-    public static BalanceReport ReportOf(Balance balance) => new(
-        new BalanceOptions((decimal)balance.ResolutionInGrams, balance.RepeatabilityInGrams), new Dictionary<string, decimal>());
-
-    /// <summary>The amounts that the plan puts in, with the spread of a class that helps itself.</summary>
-    public static IReadOnlyList<AmountPrior> Planned(CauseModel model, PlanSettings plan)
-    {
-        IReadOnlyList<AmountPrior> usual = model.UsualAmounts(AmountSpread);
-        double relative = plan.Practical.Amounts is AmountsDefinition amounts ? plan.SampleInGrams / amounts.UsualInGrams : 1;
-        return usual.Count == 1 ? [new AmountPrior(usual[0].Mean * relative, usual[0].StandardDeviation * relative)] : usual;
     }
 
     /// <summary>Works a group out.</summary>
@@ -52,9 +36,9 @@ internal sealed class WatchModel
     /// <param name="classmates">All groups of the class, or null for this one by itself.</param>
     public (GroupDiagnosis Diagnosis, ConstantMass? Rule) Of(GroupAtWork group, double? minutesCooled, IReadOnlyList<GroupReadings>? classmates)
     {
-        BalanceReport balance = ReportOf(group.Balance);
+        BalanceReport balance = BalanceReport.Of(group.Balance);
         Classmates? others = classmates is null ? null : model.ClassmatesOf(classmates);
-        IReadOnlyList<AmountPrior> amounts = others is null || others.Priors.SequenceEqual(model.UsualAmounts(AmountSpread)) ? planned : others.Priors;
+        IReadOnlyList<AmountPrior> amounts = others is null || others.Priors.SequenceEqual(model.UsualAmounts()) ? planned : others.Priors;
         bool silenceCounts = others?.NoteObservations ?? group.Readings.Remarks.Observations.Count > 0;
         ConstantMass? rule = RuleOf(group.Readings, balance);
         CausePosterior posterior = model.Of(WithMinutes(group.Readings, minutesCooled), balance, amounts, silenceCounts);

@@ -51,7 +51,7 @@ public sealed class CauseModel
         return Of(
             group,
             balance,
-            classmates?.Priors ?? UsualAmounts(AmountSpread),
+            classmates?.Priors ?? UsualAmounts(),
             classmates?.NoteObservations ?? group.Remarks.Observations.Count > 0);
     }
 
@@ -64,8 +64,17 @@ public sealed class CauseModel
         return new CausePosterior(Hidden, problem, atoms, logEvidence);
     }
 
-    /// <summary>The practical's own amounts, their spread so many times as wide.</summary>
-    internal IReadOnlyList<AmountPrior> UsualAmounts(double spread) =>
+    /// <summary>The amounts that a plan puts in, with the spread of a class that helps itself.</summary>
+    /// <param name="sampleInGrams">The plan's sample, in g.</param>
+    internal IReadOnlyList<AmountPrior> PlannedAmounts(double sampleInGrams)
+    {
+        IReadOnlyList<AmountPrior> usual = UsualAmounts();
+        double relative = Practical.Amounts is AmountsDefinition amounts ? sampleInGrams / amounts.UsualInGrams : 1;
+        return usual.Count == 1 ? [new AmountPrior(usual[0].Mean * relative, usual[0].StandardDeviation * relative)] : usual;
+    }
+
+    /// <summary>The practical's own amounts, their spread widened.</summary>
+    internal IReadOnlyList<AmountPrior> UsualAmounts(double spread = AmountSpread) =>
     [
         .. Hidden.Rule.Amounts.Select(p => Hidden.Circumstances.LawOf(p)).Select(law =>
             new AmountPrior(LawQuantile.Median(law), spread * SpreadOf(law))),
