@@ -1,7 +1,9 @@
 using System.Text.Json;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking;
+using Calx.Practicals.Marking.Adjusted;
 using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Prose;
 using Calx.Practicals.Marking.Tables;
 using Calx.Practicals.Marking.Values;
 using Calx.Practicals.Readings;
@@ -24,6 +26,7 @@ internal static class MarkingJson
 
         json.WriteEndArray();
         WriteClass(json, marked);
+        WriteLeft(json, marked);
         WriteRejected(json, table);
         json.WriteTexts("notes", table.Notes);
         json.WriteEndObject();
@@ -33,6 +36,7 @@ internal static class MarkingJson
     {
         json.WriteStartObject();
         json.WriteString("student", work.Work.Student);
+        json.WriteString("group", work.Work.Group);
         json.WriteStartArray("answers");
         foreach (AnswerMark mark in work.Answers)
         {
@@ -40,8 +44,16 @@ internal static class MarkingJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("prose");
+        foreach (ProseMark prose in work.Prose)
+        {
+            WriteProse(json, prose);
+        }
+
+        json.WriteEndArray();
         json.WriteNumber("total", work.Total);
         json.WriteNumber("of", work.Of);
+        json.WriteNumber("waiting", work.Waiting);
         json.WriteString("feedback", work.Feedback);
         json.WriteEndObject();
     }
@@ -51,10 +63,20 @@ internal static class MarkingJson
         json.WriteStartObject();
         json.WriteString("id", mark.Answer.Id);
         json.WriteString("given", mark.Given);
-        json.WriteFigure("expected", mark.Expected);
+        if (mark.ExpectedText is string expected)
+        {
+            json.WriteString("expected", expected);
+        }
+        else
+        {
+            json.WriteFigure("expected", mark.Expected);
+        }
+
         json.WriteFigure("own", mark.Own);
         json.WriteNumber("marks", mark.Marks);
         json.WriteNumber("of", mark.Answer.Marks);
+        json.WriteNumber("computed", mark.ComputedMarks);
+        json.WriteString("overruled", mark.Overruled?.Reason);
         json.WriteString("verdict", MarkingWords.Of(mark.Verdict));
         json.WriteBoolean("carried", mark.IsCarried);
         json.WriteString("figures", mark.Figures switch { FiguresFault.TooFew => "too-few", FiguresFault.TooMany => "too-many", _ => "right" });
@@ -81,6 +103,30 @@ internal static class MarkingJson
         json.WriteFigure("chance", candidate.Chance);
         json.WriteString("formula", candidate.Formula);
         json.WriteFigure("value", candidate.Value);
+        json.WriteEndObject();
+    }
+
+    private static void WriteProse(Utf8JsonWriter json, ProseMark prose)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", prose.Question.Id);
+        json.WriteString("text", prose.Text);
+        json.WriteStartArray("words");
+        foreach (WordUse word in prose.Words)
+        {
+            json.WriteStartObject();
+            json.WriteNumber("start", word.Start);
+            json.WriteNumber("length", word.Length);
+            json.WriteString("word", prose.Text.AsSpan(word.Start, word.Length));
+            json.WriteBoolean("misused", word.IsMisused);
+            json.WriteString("advice", word.Advice);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteFigure("marks", prose.Marks);
+        json.WriteNumber("of", prose.Of);
+        json.WriteString("comment", prose.Comment);
         json.WriteEndObject();
     }
 
@@ -122,7 +168,35 @@ internal static class MarkingJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("toAskAbout");
+        foreach (AdjustedLook look in marked.ToAskAbout)
+        {
+            json.WriteStartObject();
+            json.WriteString("student", look.Student);
+            json.WriteString("what", look.What);
+            json.WriteString("question", look.Sentence);
+            json.WriteFigure("chance", look.Chance);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    private static void WriteLeft(Utf8JsonWriter json, MarkedClass marked)
+    {
+        json.WriteStartArray("leftOverrulings");
+        foreach (LeftOverruling left in marked.LeftOverrulings)
+        {
+            json.WriteStartObject();
+            json.WriteString("student", left.Overruling.Student);
+            json.WriteString("answer", left.Overruling.Answer);
+            json.WriteNumber("marks", left.Overruling.Marks);
+            json.WriteString("reason", left.Reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteRejected(Utf8JsonWriter json, MarkingTable.Taken table)

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking;
+using Calx.Practicals.Marking.Adjusted;
+using Calx.Practicals.Marking.Prose;
 
 namespace Calx.App.Output;
 
@@ -16,6 +18,7 @@ internal static class MarkingText
         WriteIdeas(output, marked);
         WriteGroupings(output, marked);
         WriteStudents(output, marked);
+        WriteToAskAbout(output, marked);
     }
 
     private static void WriteQuestions(TextWriter output, MarkedClass marked)
@@ -64,7 +67,7 @@ internal static class MarkingText
         foreach (MarkedWork work in marked.Works)
         {
             WrappedText.Write(
-                output, string.Create(CultureInfo.InvariantCulture, $"{work.Work.Student}  {work.Total} of {work.Of}. {work.Feedback}"), first: "  ", then: "    ");
+                output, string.Create(CultureInfo.InvariantCulture, $"{work.Work.Student}  {work.Total} of {work.Of}{Waiting(work)}. {work.Feedback}"), first: "  ", then: "    ");
             foreach (AnswerMark mark in work.Answers.Where(m => m.Verdict is Verdict.Wrong && m.Ideas is { Candidates.Count: > 0 }))
             {
                 string ideas = string.Join("; ", mark.Ideas!.Candidates.Take(3).Select(c => string.Create(
@@ -72,8 +75,50 @@ internal static class MarkingText
                 string apart = mark.Ideas.TellApart is string id ? $"; the value of {id} would tell" : string.Empty;
                 WrappedText.Write(output, $"{mark.Answer.Id} {mark.Given}: {ideas}{apart}", first: "      ", then: "        ");
             }
+
+            foreach (AnswerMark mark in work.Answers.Where(m => m.Overruled is not null))
+            {
+                WrappedText.Write(
+                    output, string.Create(CultureInfo.InvariantCulture, $"{mark.Answer.Id}: {mark.Marks} by you, {mark.ComputedMarks} by the rules; {mark.Overruled!.Reason}"),
+                    first: "      ", then: "        ");
+            }
+
+            foreach (ProseMark prose in work.Prose.Where(p => p.IsWaiting))
+            {
+                WriteProse(output, prose);
+            }
         }
     }
+
+    private static void WriteProse(TextWriter output, ProseMark prose)
+    {
+        WrappedText.Write(output, $"{prose.Question.Id}, to be marked by you: {prose.Text}", first: "      ", then: "        ");
+        foreach (WordUse word in prose.Words.Where(w => w.IsMisused))
+        {
+            WrappedText.Write(output, $"'{prose.Text.Substring(word.Start, word.Length)}': {word.Advice}", first: "        - ", then: "          ");
+        }
+    }
+
+    private static void WriteToAskAbout(TextWriter output, MarkedClass marked)
+    {
+        if (marked.ToAskAbout.Count == 0)
+        {
+            return;
+        }
+
+        WrappedText.Heading(output, "To ask about, for your eyes only: chance does it too");
+        foreach (AdjustedLook look in marked.ToAskAbout)
+        {
+            WrappedText.Write(output, look.Student is string student ? $"{student}: {look.Sentence}" : look.Sentence, first: "  - ", then: "    ");
+        }
+    }
+
+    private static string Waiting(MarkedWork work) => work.Waiting switch
+    {
+        0 => string.Empty,
+        1 => ", 1 answer in words waits for you",
+        int waiting => string.Create(CultureInfo.InvariantCulture, $", {waiting} answers in words wait for you"),
+    };
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

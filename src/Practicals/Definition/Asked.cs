@@ -7,4 +7,5 @@ internal sealed record Asked(
     IReadOnlyList<QuantityDefinition> Quantities,
     FindingsDefinition Findings,
     IReadOnlyList<ConclusionDefinition> Conclusions,
-    IReadOnlyList<AnswerDefinition> Answers);
+    IReadOnlyList<AnswerDefinition> Answers,
+    IReadOnlyList<AskedAnswer> FurtherAnswers);

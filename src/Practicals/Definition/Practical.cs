@@ -113,8 +113,14 @@ public sealed class Practical
     /// <summary>Drawings of the apparatus; may be none.</summary>
     public IReadOnlyList<Drawing> Drawings => lesson.Drawings;
 
-    /// <summary>Answers that a student works out.</summary>
+    /// <summary>Values that a student works out on the sheet.</summary>
     public IReadOnlyList<AnswerDefinition> Answers => asked.Answers;
+
+    /// <summary>What may be asked beyond the sheet: more values, and judgements; may be none.</summary>
+    public IReadOnlyList<AskedAnswer> FurtherAnswers => asked.FurtherAnswers;
+
+    /// <summary>All that may be asked: what is on the sheet, then what goes beyond it.</summary>
+    public IReadOnlyList<AskedAnswer> AllAnswers => [.. asked.Answers, .. asked.FurtherAnswers];
 
     /// <summary>What students read on paper besides readings, answers and cautions.</summary>
     public SheetDefinition Sheet => handouts.Sheet;

@@ -88,13 +88,14 @@ public static class PracticalReader
     {
         var readings = new ReadingReader(ids, faults);
         var questions = new QuestionReader(ids, faults);
+        IReadOnlyList<ReadingDefinition> read = readings.Readings(root);
+        IReadOnlyList<ColumnDefinition> columns = readings.Columns(root);
+        IReadOnlyList<QuantityDefinition> quantities = questions.Quantities(root);
+        FindingsDefinition findings = new FindingsReader(ids, faults).Read(root);
+        IReadOnlyList<ConclusionDefinition> conclusions = questions.Conclusions(root);
+        IReadOnlyList<AnswerDefinition> answers = questions.Answers(root);
         return new Asked(
-            readings.Readings(root),
-            readings.Columns(root),
-            questions.Quantities(root),
-            new FindingsReader(ids, faults).Read(root),
-            questions.Conclusions(root),
-            questions.Answers(root));
+            read, columns, quantities, findings, conclusions, answers, new FurtherAnswerReader(ids, faults, questions, answers, findings).Read(root));
     }
 
     private static int FirstBadByte(ReadOnlySpan<byte> bytes)

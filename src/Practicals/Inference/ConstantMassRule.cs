@@ -13,8 +13,20 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
 {
     private const double Coverage = 0.95;
 
-    /// <summary>In g, as a decimal: 0.02 is exactly two divisions of 0.01, which binary fractions would miss.</summary>
-    private decimal Tolerance => (decimal)rule.ToleranceInDivisions * (decimal)divisionInGrams;
+    private decimal Allowed => Tolerance(rule, divisionInGrams);
+
+    /// <summary>Greatest difference that still counts as none, in g. A decimal: 0.02 is exactly two divisions of 0.01, which binary fractions would miss.</summary>
+    public static decimal Tolerance(ConstantMassDefinition rule, double divisionInGrams) => (decimal)rule.ToleranceInDivisions * (decimal)divisionInGrams;
+
+    /// <summary>What the last change shows.</summary>
+    /// <param name="change">Last weighing less the one before, in g.</param>
+    /// <param name="tolerance">Greatest difference that still counts as none, in g.</param>
+    /// <param name="wholeChange">The whole change that is due, in g, or null where the readings do not give the sample.</param>
+    public static ConstantMassVerdict Verdict(decimal change, decimal tolerance, double? wholeChange) =>
+        wholeChange is double whole && (double)tolerance > whole / 2 ? ConstantMassVerdict.CannotTell
+            : Math.Abs(change) <= tolerance ? ConstantMassVerdict.Same
+            : change > 0 ? ConstantMassVerdict.Rising
+            : ConstantMassVerdict.Falling;
 
     /// <summary>Judges one group.</summary>
     /// <param name="group">The group's readings.</param>
@@ -34,19 +46,13 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         }
 
         decimal change = weighings[^1].Value.Value - weighings[^2].Value.Value;
-        ConstantMassVerdict verdict = Verdict(change, wholeChange);
-        bool wentBack = Math.Sign(changeOfOneGram) * Math.Sign(change) < 0 && Math.Abs(change) > Tolerance;
+        ConstantMassVerdict verdict = Verdict(change, Allowed, wholeChange);
+        bool wentBack = Math.Sign(changeOfOneGram) * Math.Sign(change) < 0 && Math.Abs(change) > Allowed;
         double? unreacted = wholeChange is double whole && !wentBack
             ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole)
             : null;
         return new ConstantMass(verdict, (double)change, unreacted, Sentence(verdict, change, wentBack, unreacted));
     }
-
-    private ConstantMassVerdict Verdict(decimal change, double? wholeChange) =>
-        wholeChange is double whole && (double)Tolerance > whole / 2 ? ConstantMassVerdict.CannotTell
-            : Math.Abs(change) <= Tolerance ? ConstantMassVerdict.Same
-            : change > 0 ? ConstantMassVerdict.Rising
-            : ConstantMassVerdict.Falling;
 
     private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole)
     {
@@ -79,5 +85,5 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
     }
 
     private string ToleranceInWords => string.Create(
-        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({Tolerance:0.####} g)");
+        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({Allowed:0.####} g)");
 }

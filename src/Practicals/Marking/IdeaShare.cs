@@ -22,6 +22,6 @@ public sealed record IdeaShare(Idea Idea, double Share, IReadOnlyList<string> St
             .OrderByDescending(s => s.Share).ThenBy(s => s.Idea.Id, StringComparer.Ordinal);
 
     /// <summary>How probable it is that an idea lies behind one of a student's answers: as for the answer where it is most so.</summary>
-    internal static double Probability(MarkedWork work, Idea idea) => work.Answers.Max(a =>
-        a.Ideas?.Candidates.Where(c => c.Ideas.Contains(idea)).Sum(c => c.Probability) ?? 0);
+    internal static double Probability(MarkedWork work, Idea idea) => work.Answers.Select(a =>
+        a.Ideas?.Candidates.Where(c => c.Ideas.Contains(idea)).Sum(c => c.Probability) ?? 0).DefaultIfEmpty().Max();
 }

@@ -1,16 +1,27 @@
+using Calx.Practicals.Marking.Prose;
+
 namespace Calx.Practicals.Marking;
 
 /// <summary>What one student handed in, marked.</summary>
 /// <param name="Work">What was handed in.</param>
 /// <param name="Answers">Each answer asked for, in the practical's order.</param>
+/// <param name="Prose">Each answer in words that was asked for: a person marks it.</param>
 /// <param name="Feedback">Two or three sentences for the student: what is right, the one idea to mend, the next step.</param>
-public sealed record MarkedWork(StudentWork Work, IReadOnlyList<AnswerMark> Answers, string Feedback)
+public sealed record MarkedWork(StudentWork Work, IReadOnlyList<AnswerMark> Answers, IReadOnlyList<ProseMark> Prose, string Feedback)
 {
     /// <summary>Marks earned.</summary>
-    public int Total => Answers.Sum(a => a.Marks);
+    public int Total => Answers.Sum(a => a.Marks) + Prose.Sum(p => p.Marks ?? 0);
 
     /// <summary>Marks to be earned.</summary>
-    public int Of => Answers.Sum(a => a.Answer.Marks);
+    public int Of => Answers.Sum(a => a.Answer.Marks) + Prose.Sum(p => p.Of);
 
-    internal static MarkedWork From(StudentWork work, IReadOnlyList<AnswerMark> answers) => new(work, answers, Words.StudentFeedback.Of(answers));
+    /// <summary>How many answers in words wait for the teacher's marks.</summary>
+    public int Waiting => Prose.Count(p => p.IsWaiting);
+
+    internal static MarkedWork From(
+        StudentWork work, IReadOnlyList<AnswerMark> answers, IReadOnlyList<ProseMark> prose, IReadOnlyDictionary<string, Overruling> overrulings)
+    {
+        AnswerMark[] marked = [.. answers.Select(a => overrulings.GetValueOrDefault(a.Answer.Id) is Overruling o ? a with { Overruled = o } : a)];
+        return new(work, marked, prose, Words.StudentFeedback.Of(marked));
+    }
 }

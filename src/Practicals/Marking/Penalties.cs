@@ -17,10 +17,10 @@ internal static class Penalties
 
     private static void Take(AnswerMark[] marks, int penalty, Func<AnswerMark, bool> belongs)
     {
-        int at = Array.FindIndex(marks, m => m.Marks > 0 && m.IsAccepted && belongs(m));
+        int at = Array.FindIndex(marks, m => m.ComputedMarks > 0 && m.IsAccepted && belongs(m));
         if (at >= 0)
         {
-            marks[at] = marks[at] with { Marks = Math.Max(0, marks[at].Marks - penalty) };
+            marks[at] = marks[at] with { ComputedMarks = Math.Max(0, marks[at].ComputedMarks - penalty) };
         }
     }
 }

@@ -7,9 +7,9 @@ namespace Calx.Practicals.Marking;
 /// <param name="Answered">How many wrote something that can be read.</param>
 /// <param name="Accepted">How many of these were accepted, carried ones among them.</param>
 /// <param name="Carried">How many were accepted with an earlier mistake carried forward.</param>
-public sealed record QuestionResult(AnswerDefinition Answer, int Answered, int Accepted, int Carried)
+public sealed record QuestionResult(AskedAnswer Answer, int Answered, int Accepted, int Carried)
 {
-    internal static QuestionResult Of(AnswerDefinition answer, IReadOnlyList<MarkedWork> works)
+    internal static QuestionResult Of(AskedAnswer answer, IReadOnlyList<MarkedWork> works)
     {
         AnswerMark[] marks = [.. works.SelectMany(w => w.Answers).Where(m => m.Answer == answer)];
         return new QuestionResult(

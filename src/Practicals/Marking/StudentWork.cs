@@ -10,13 +10,18 @@ public sealed class StudentWork
     /// <param name="readings">Readings in the order they were taken, by the reading's id; a repeated reading has several.</param>
     /// <param name="answers">Answers as written, by the answer's id; what was left out may be missing or empty.</param>
     /// <param name="row">Where it stands in the teacher's file, for faults; null elsewhere.</param>
+    /// <param name="group">The group whose readings these are, or null where that is not known.</param>
     public StudentWork(
-        string student, IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings, IReadOnlyDictionary<string, string> answers, int? row = null)
+        string student,
+        IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings,
+        IReadOnlyDictionary<string, string> answers,
+        int? row = null,
+        string? group = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(student);
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(answers);
-        (Student, Readings, Answers, Row) = (student, readings, answers, row);
+        (Student, Readings, Answers, Row, Group) = (student, readings, answers, row, group);
     }
 
     /// <summary>Name or number, as the teacher has it.</summary>
@@ -25,9 +30,15 @@ public sealed class StudentWork
     /// <summary>Readings in the order they were taken, by id.</summary>
     public IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> Readings { get; }
 
-    /// <summary>Answers as written, by id.</summary>
+    /// <summary>Answers as written, by id: values, judgements and answers in words.</summary>
     public IReadOnlyDictionary<string, string> Answers { get; }
 
     /// <summary>Row of the file, from 1, or null.</summary>
     public int? Row { get; }
+
+    /// <summary>The group whose readings these are, or null.</summary>
+    public string? Group { get; }
+
+    /// <summary>What was answered; empty for nothing.</summary>
+    internal string Answer(string id) => Answers.GetValueOrDefault(id)?.Trim() ?? string.Empty;
 }

@@ -1,42 +1,90 @@
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Judging;
 using Calx.Practicals.Marking.Values;
 using Calx.Practicals.Marking.Written;
 
 namespace Calx.Practicals.Marking;
 
 /// <summary>Marks what one student handed in.</summary>
-internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, MarkingPolicy policy, IReadOnlyList<Func<string, double>> sets)
+/// <param name="asked">All values that may be asked: earlier ones stand in later ones, asked or not.</param>
+/// <param name="answers">What was asked, in order.</param>
+/// <param name="policy">How strictly.</param>
+/// <param name="sets">Molar masses by each set of atomic weights that counts, the usual one first.</param>
+/// <param name="facts">What judgements are held against.</param>
+/// <param name="groups">The class's odd groups, found where they are asked for.</param>
+internal sealed class WorkMarker(
+    IReadOnlyDictionary<string, AskedValue> asked,
+    IReadOnlyList<AskedAnswer> answers,
+    MarkingPolicy policy,
+    IReadOnlyList<Func<string, double>> sets,
+    JudgingFacts facts,
+    Lazy<OddGroupsOfClass> groups)
 {
     private readonly ValueMarker values = new(sets);
 
     /// <summary>Marks one of a class.</summary>
-    /// <param name="work">The student's work.</param>
-    /// <param name="at">Its place among <paramref name="works"/>.</param>
+    /// <param name="at">The student's place among <paramref name="works"/>.</param>
     /// <param name="works">The whole class: its other readings explain some wrong values.</param>
     /// <param name="readings">The readings of each, no answers written into them.</param>
-    public MarkedWork Mark(StudentWork work, int at, IReadOnlyList<StudentWork> works, IReadOnlyList<OwnNumbers> readings)
+    /// <returns>A mark for each answer asked, in order.</returns>
+    public IReadOnlyList<AnswerMark> Mark(int at, IReadOnlyList<StudentWork> works, IReadOnlyList<OwnNumbers> readings)
     {
+        StudentWork work = works[at];
         var own = new OwnNumbers(work, asked);
         var marks = new Dictionary<string, AnswerMark>(StringComparer.Ordinal);
-        foreach (AskedValue value in asked.Values)
+        foreach (AskedAnswer answer in answers)
         {
-            AnswerText text = AnswerText.Read(work.Answers.GetValueOrDefault(value.Answer.Id));
+            if (answer is JudgementAnswer judgement)
+            {
+                marks.Add(answer.Id, Judge(judgement, work, own, marks));
+                continue;
+            }
+
+            AskedValue value = asked[answer.Id];
+            AnswerText text = AnswerText.Read(work.Answers.GetValueOrDefault(answer.Id));
             AnswerMark mark = Mark(value, work, text, own, id => marks[id].Verdict is Verdict.Right or Verdict.RoundedEarly);
             if (mark.Verdict is Verdict.Wrong && text is AnswerText.Number number)
             {
                 mark = mark with { Ideas = IdeasOf(value, Meant(value, number), own, work, Others(value, at, works, readings)) };
             }
 
-            marks.Add(value.Answer.Id, mark);
+            marks.Add(answer.Id, mark);
             if (text is AnswerText.Number kept)
             {
-                own.Write(value.Answer.Id, Meant(value, kept), Unrounded(value, own, Meant(value, kept), mark.Verdict));
+                own.Write(answer.Id, Meant(value, kept), Unrounded(value, own, Meant(value, kept), mark.Verdict));
             }
         }
 
-        return MarkedWork.From(work, Penalties.Taken([.. asked.Values.Select(v => marks[v.Answer.Id])], policy));
+        return Penalties.Taken([.. answers.Select(a => marks[a.Id])], policy);
+    }
+
+    private AnswerMark Judge(JudgementAnswer answer, StudentWork work, OwnNumbers own, Dictionary<string, AnswerMark> marks)
+    {
+        string given = work.Answer(answer.Id);
+        if (given.Length == 0)
+        {
+            return new AnswerMark(answer, given, new Verdict.Missing(), 0);
+        }
+
+        double Exact(AnswerDefinition value) => own.Exact(asked[value.Id], sets[0]);
+        double Written(AnswerDefinition value) => own.HasWritten(value.Id) ? own.AtHand(value.Id) : double.NaN;
+        Judged judged = answer switch
+        {
+            JudgementAnswer.OfFormula formula => FormulaJudge.Of(formula, given, Exact(formula.Ratio), Written(formula.Ratio)),
+            JudgementAnswer.OfCompleteness complete => CompletenessJudge.Of(complete, given, work, own, facts),
+            JudgementAnswer.OfOddGroup => groups.Value.Judge(given),
+            JudgementAnswer.OfCause cause => CauseJudge.Of(cause, given, asked[cause.Value.Id], own, Exact(cause.Value), facts),
+            JudgementAnswer.OfImprovement improvement => ImprovementJudge.Of(
+                improvement, given, work.Answer(improvement.Cause.Id), !marks.TryGetValue(improvement.Cause.Id, out AnswerMark? named) || named.Verdict is Verdict.Right,
+                asked[improvement.Cause.Value.Id], Exact(improvement.Cause.Value), facts),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        return new AnswerMark(answer, given, judged.Verdict, judged.Verdict is Verdict.Right or Verdict.Carried ? answer.Marks : 0)
+        {
+            ExpectedText = judged.Expected, Ideas = judged.Ideas,
+        };
     }
 
     private AnswerMark Mark(AskedValue value, StudentWork work, AnswerText text, OwnNumbers own, Func<string, bool> isRight)
@@ -44,8 +92,11 @@ internal sealed class WorkMarker(IReadOnlyDictionary<string, AskedValue> asked, 
         AnswerDefinition answer = value.Answer;
         double exact = own.Exact(value, sets[0]);
         double fromOwn = own.WrittenBehind(value).Any() ? own.FromWritten(value, sets[0]) : double.NaN;
-        AnswerMark Said(Verdict verdict, int marks = 0, FiguresFault figures = FiguresFault.None, bool wrongUnit = false) => new(
-            answer, work.Answers.GetValueOrDefault(answer.Id) ?? string.Empty, verdict, Known(exact), Known(fromOwn), marks, figures, wrongUnit, null);
+        AnswerMark Said(Verdict verdict, int marks = 0, FiguresFault figures = FiguresFault.None, bool wrongUnit = false) =>
+            new(answer, work.Answers.GetValueOrDefault(answer.Id) ?? string.Empty, verdict, marks)
+            {
+                Expected = Known(exact), Own = Known(fromOwn), Figures = figures, HasWrongUnit = wrongUnit,
+            };
         switch (text)
         {
             case AnswerText.Nothing:

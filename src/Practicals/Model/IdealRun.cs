@@ -36,12 +36,18 @@ public sealed class IdealRun
     /// <summary>
     /// Which way a fault of middle size moves the key quantity: +1 up, -1 down, 0 where it can do either or neither.
     /// </summary>
-    public int DirectionOf(FaultDefinition fault)
+    public int DirectionOf(FaultDefinition fault) => DirectionOf(fault, readings => Value(practical.Findings.Key, readings));
+
+    /// <summary>The same for any number made from the readings.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="number">The number, from the last weighing of each reading in g.</param>
+    public int DirectionOf(FaultDefinition fault, Func<Func<string, double>, double> number)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        double accepted = Accepted(practical.Findings.Key);
-        // A change below a millionth is rounding: the fault does not reach the key quantity.
-        return With(fault) is Func<string, double> readings && Value(practical.Findings.Key, readings) is double value && Math.Abs(value - accepted) > 1e-6 * Math.Abs(accepted) ? Math.Sign(value - accepted) : 0;
+        ArgumentNullException.ThrowIfNull(number);
+        double ideal = number(Masses.Last);
+        // A change below a millionth is rounding: the fault does not reach the number.
+        return With(fault) is Func<string, double> readings && number(readings) - ideal is double moved && Math.Abs(moved) > 1e-6 * Math.Abs(ideal) ? Math.Sign(moved) : 0;
     }
 
     /// <summary>How much groups of this practical differ in a number made from their readings: the standard deviation that its faults

@@ -23,6 +23,10 @@ internal sealed class ProcedureCheck(FaultList faults)
 
         CheckGauges(practical);
         CheckConstantMass(practical);
+        foreach (JudgementAnswer.OfCompleteness answer in practical.FurtherAnswers.OfType<JudgementAnswer.OfCompleteness>().Where(a => a.Rule is null))
+        {
+            faults.Add(answer.At, "whether it was complete cannot be asked, because 'findings' has no 'constantMass'");
+        }
     }
 
     /// <summary>A gauge that a formula or a reading asks for has been set before.</summary>

@@ -28,7 +28,8 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
         Formula(map, ids.Readings),
         map.At);
 
-    private AnswerDefinition Answer(FileMap map)
+    /// <summary>One value that is asked for.</summary>
+    public AnswerDefinition Answer(FileMap map)
     {
         // The formula is read before the id is declared: an answer may use earlier answers, never itself.
         Expression formula = Formula(map, ids.Readings, ids.Answers);

@@ -123,6 +123,46 @@ public static class KnownIdeas
     public static Idea OtherGroup { get; } = new(
         "other-group", "it fits the readings of another group", "Use the readings in your own table.", 0.03);
 
+    /// <summary>A decimal ratio turned into large whole numbers.</summary>
+    public static Idea RatioOverRead { get; } = new(
+        "ratio-over-read", "the decimal ratio was turned into large whole numbers", "How far can your ratio move within its uncertainty, and which simple formulas lie there?", 0.10);
+
+    /// <summary>The textbook's formula against the own ratio.</summary>
+    public static Idea ForcedToAccepted { get; } = new(
+        "forced-to-accepted", "the accepted formula was written although the own ratio says another", "Write what your own ratio gives, then say why it differs from the book.", 0.15);
+
+    /// <summary>Whole numbers that can still be divided.</summary>
+    public static Idea NotSimplest { get; } = new(
+        "not-simplest", "the whole numbers can still be divided", "By which number can both be divided?", 0.05);
+
+    /// <summary>Constant mass seen where it is not, or not seen where it is.</summary>
+    public static Idea ConstantMassMisjudged { get; } = new(
+        "constant-mass-misjudged", "the last two weighings say the other", "By how much do the last two weighings differ, and is that more than two steps of the balance?", 0.10);
+
+    /// <summary>One weighing taken for constant mass.</summary>
+    public static Idea OneWeighingEnough { get; } = new(
+        "one-weighing-enough", "the weighings cannot tell whether it was complete", "Which two weighings would you compare?", 0.10);
+
+    /// <summary>A cause that works the other way.</summary>
+    public static Idea OtherSign { get; } = new(
+        "other-sign", "this cause would move the value to the other side", "If that happened, which reading would be larger or smaller, and what would it do to the value?", 0.15);
+
+    /// <summary>'Human error' and the like.</summary>
+    public static Idea Blame { get; } = new(
+        "blame", "blame is not a cause", "What exactly happened to the substance, the vessel or the balance?", 0.10);
+
+    /// <summary>No cause where there must be one.</summary>
+    public static Idea NoCauseSeen { get; } = new(
+        "no-cause-seen", "the value lies further away than the balance explains", "Compare your value with the accepted one: is the difference more than your weighings explain?", 0.08);
+
+    /// <summary>A remedy for another cause.</summary>
+    public static Idea OtherCausesRemedy { get; } = new(
+        "other-causes-remedy", "this change does not work against the cause that was named", "Read your cause again: what would have kept that from happening?", 0.12);
+
+    /// <summary>Ordinary scatter taken for an odd result, or an odd result for scatter.</summary>
+    public static Idea ScatterTakenForOdd { get; } = new(
+        "scatter-taken-for-odd", "another group's result lies further from the rest", "Put all results on one line: which stands apart, and how wide do the others spread?", 0.10);
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Idea> All { get; } =
     [
@@ -130,5 +170,6 @@ public static class KnownIdeas
         MoleculeForAtom, AtomForMolecule, MolarMassesSwapped, WrongMolarMass, DotAsTimes, MolarMassOverMass, MultipliedForDivided,
         DividedForMultiplied, CoefficientMisplaced, CoefficientIgnored, OtherCharge, LimitingIgnored, PowerOfTen, UnitSlip,
         KelvinAdded, GasVolume, RoundedEarly, RoundedToWhole, CopiedDigit, EarlierWeighing, OtherGroup,
+        RatioOverRead, ForcedToAccepted, NotSimplest, ConstantMassMisjudged, OneWeighingEnough, OtherSign, Blame, NoCauseSeen, OtherCausesRemedy, ScatterTakenForOdd,
     ];
 }

@@ -12,16 +12,16 @@ internal sealed class MarkingFacts
     public MarkingFacts(Practical practical)
     {
         Readings = practical.Readings.ToDictionary(r => r.Id, StringComparer.Ordinal);
+        Answers = [.. practical.AllAnswers.OfType<AnswerDefinition>()];
         Differences =
         [
-            .. practical.Answers.Select(a => a.Formula).Concat(practical.Quantities.Select(q => q.Formula)).SelectMany(f => f.Nodes)
+            .. Answers.Select(a => a.Formula).Concat(practical.Quantities.Select(q => q.Formula)).SelectMany(f => f.Nodes)
                 .Where(IsDifference).Distinct(),
         ];
-        Answers = practical.Answers;
         Formulas =
         [
             .. practical.Materials.Select(m => m.Formula?.ToString()).OfType<string>()
-                .Concat(practical.Answers.SelectMany(a => a.Formula.MolarMasses)).Distinct(StringComparer.Ordinal),
+                .Concat(Answers.SelectMany(a => a.Formula.MolarMasses)).Distinct(StringComparer.Ordinal),
         ];
     }
 

@@ -47,9 +47,16 @@ internal static class MassMutations
             ? KnownIdeas.WrongDenominator
             : KnownIdeas.WrongMass;
 
-    /// <summary>A deviation taken as a share of the value found, instead of the accepted one: the difference above is made of both.</summary>
+    /// <summary>A share of one part instead of the whole that is made of both; or a deviation taken as a share of the value found, instead of the accepted
+    /// one: the difference above is made of both.</summary>
     private static IEnumerable<Mutation> OtherWhole(Expression tree, BinaryOperation quotient)
     {
+        if (quotient.Right is BinaryOperation { Operator: Operator.Add } whole)
+        {
+            yield return new Mutation(tree.Replace(whole, whole.Left), KnownIdeas.WrongDenominator);
+            yield return new Mutation(tree.Replace(whole, whole.Right), KnownIdeas.WrongDenominator);
+        }
+
         BinaryOperation? deviation = quotient.Left.Nodes.OfType<BinaryOperation>()
             .FirstOrDefault(n => n.Operator == Operator.Subtract && (n.Left.Equals(quotient.Right) || n.Right.Equals(quotient.Right)));
         if (deviation is not null)

@@ -9,10 +9,13 @@ internal sealed class AnswerColumns
     // Common practice in mark books, no source.
     private static readonly string[] StudentHeadings = ["student", "students", "name", "names", "pupil", "pupils", "learner", "student name", "candidate"];
 
-    private readonly Dictionary<int, string> answers;
+    private static readonly string[] GroupHeadings = ["group", "groups", "group number", "table", "bench"];
 
-    private AnswerColumns(int student, string studentHeading, Dictionary<int, string> answers, CellPosition? twice) =>
-        (Student, StudentHeading, this.answers, Twice) = (student, studentHeading, answers, twice);
+    private readonly Dictionary<int, string> answers;
+    private readonly int? group;
+
+    private AnswerColumns(int student, string studentHeading, int? group, Dictionary<int, string> answers, CellPosition? twice) =>
+        (Student, StudentHeading, this.group, this.answers, Twice) = (student, studentHeading, group, answers, twice);
 
     /// <summary>Column of the students, from 1.</summary>
     public int Student { get; }
@@ -32,11 +35,12 @@ internal sealed class AnswerColumns
             return null;
         }
 
-        Dictionary<string, string> known = practical.Answers.SelectMany(a => new[] { (Folded(a.Id), a.Id), (Folded(a.Label), a.Id) })
-            .DistinctBy(k => k.Item1).ToDictionary(k => k.Item1, k => k.Id, StringComparer.Ordinal);
+        Dictionary<string, string> known = practical.AllAnswers.SelectMany(a => new[] { (Folded(a.Id), a.Id), (Folded(a.Label), a.Id) })
+            .Concat(practical.Sheet.Questions.SelectMany(q => new[] { (Folded(q.Id), q.Id), (Folded(q.Ask), q.Id) })).DistinctBy(k => k.Item1).ToDictionary(k => k.Item1, k => k.Id, StringComparer.Ordinal);
         var found = new Dictionary<int, string>();
         CellPosition? twice = null;
-        foreach (TableCell cell in row.Cells.Where(c => c != student))
+        TableCell? group = row.Cells.FirstOrDefault(c => c != student && GroupHeadings.Contains(Folded(c.Text)));
+        foreach (TableCell cell in row.Cells.Where(c => c != student && c != group))
         {
             string heading = Folded(cell.Text);
             if (!known.TryGetValue(heading, out string? id) && !known.TryGetValue(Folded(HeadingUnit.Split(cell.Text).Text), out id))
@@ -48,16 +52,19 @@ internal sealed class AnswerColumns
             found[cell.Column] = id;
         }
 
-        return found.Count == 0 ? null : new AnswerColumns(student.Column, student.Text.Trim(), found, twice);
+        return found.Count == 0 ? null : new AnswerColumns(student.Column, student.Text.Trim(), group?.Column, found, twice);
     }
 
     /// <summary>The answers of a row, as written, by the answer's id.</summary>
     public IReadOnlyDictionary<string, string> AnswersOf(CellRow row) =>
         row.Cells.Where(c => answers.ContainsKey(c.Column)).ToDictionary(c => answers[c.Column], c => c.Text.Trim(), StringComparer.Ordinal);
 
-    /// <summary>A row without its answers.</summary>
+    /// <summary>The group of a row, or null.</summary>
+    public string? GroupOf(CellRow row) => row.Cells.FirstOrDefault(c => c.Column == group)?.Text.Trim() is { Length: > 0 } name ? name : null;
+
+    /// <summary>A row without its answers and its group.</summary>
     public CellRow WithoutAnswers(CellRow row, Func<TableCell, TableCell> changed) =>
-        new(row.Number, [.. row.Cells.Where(c => !answers.ContainsKey(c.Column)).Select(changed)]);
+        new(row.Number, [.. row.Cells.Where(c => !answers.ContainsKey(c.Column) && c.Column != group).Select(changed)]);
 
     /// <summary>Capitals, blanks and the kind of dots make no other heading.</summary>
     private static string Folded(string text) => string.Concat(HeadingText.Fold(text).Where(c => !char.IsWhiteSpace(c)));

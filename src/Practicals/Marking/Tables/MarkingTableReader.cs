@@ -58,7 +58,7 @@ public static class MarkingTableReader
         StudentWork[] works =
         [
             .. below.Where(r => students.ContainsKey(r.Number)).Select(r => new StudentWork(
-                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number)),
+                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r))),
         ];
         return works.Length == 0
             ? new MarkingTable.Unreadable("there is no row with a student below the headings", new CellPosition(sheet.Sheet, sheet.Rows[headings].Number, columns.Student))

@@ -21,7 +21,8 @@ internal static class StudentFeedback
         Verdict.Carried => "Rightly worked out from your earlier value, which is to be mended first.",
         Verdict.RoundedEarly => "Right way; keep more digits until the end.",
         Verdict.Wrong { Reason: string reason } => $"Not right: {reason}.",
-        Verdict.Wrong => Idea(mark) is Idea idea ? $"Perhaps {idea.Label}. {idea.Mend}" : "Your readings give another value: go through the working once more.",
+        Verdict.Wrong => Idea(mark) is Idea idea ? $"Perhaps {idea.Label}. {idea.Mend}" : mark.Answer is Definition.JudgementAnswer ? "Your readings say otherwise: look at them once more."
+            : "Your readings give another value: go through the working once more.",
         Verdict.Missing => "Nothing is written here yet.",
         Verdict.Unreadable unreadable => $"This could not be read: {unreadable.Reason}.",
         Verdict.CannotMark cannot => $"This could not be marked: {cannot.Reason}.",
@@ -32,9 +33,9 @@ internal static class StudentFeedback
     {
         string[] right = [.. marks.Where(m => m.IsAccepted && !m.IsCarried).Select(m => m.Answer.Label)];
         return right.Length == 0 ? null
-            : right.Length == marks.Count ? "All of your values follow from your readings."
+            : right.Length == marks.Count ? marks.All(m => m.Answer is Definition.AnswerDefinition) ? "All of your values follow from your readings." : "All of your answers follow from your readings."
             : right.Length <= MostNamed ? $"Right: {Listed(right)}."
-            : $"{Number(right.Length)} of {Number(marks.Count, small: true)} values are right, {Listed(right[^2..])} among them.";
+            : $"{Number(right.Length)} of {Number(marks.Count, small: true)} {(marks.All(m => m.Answer is Definition.AnswerDefinition) ? "values" : "answers")} are right, {Listed(right[^2..])} among them.";
     }
 
     private static string? ToMend(IReadOnlyList<AnswerMark> marks)

@@ -63,7 +63,7 @@ public class KnownIdeasTests
         Practical practical = BuiltInPracticals.Find(practicalId)!;
         var facts = new MarkingFacts(practical);
         Expression formula = facts.Expanded(
-            practical.Answers.FirstOrDefault(a => a.Id == answerId)?.Formula ?? practical.Quantities.Single(q => q.Id == answerId).Formula);
+            practical.AllAnswers.OfType<AnswerDefinition>().FirstOrDefault(a => a.Id == answerId)?.Formula ?? practical.Quantities.Single(q => q.Id == answerId).Formula);
         Dictionary<string, double> readings = practicalId switch
         {
             "magnesium-oxide" => new() { ["empty"] = 30.00, ["before"] = 30.24, ["after"] = 30.38 },
