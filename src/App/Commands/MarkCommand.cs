@@ -1,6 +1,9 @@
 using System.CommandLine;
 using Calx.App.Input;
+using Calx.App.Live;
 using Calx.App.Output;
+using Calx.App.Serving;
+using Calx.Chemistry.Elements;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking;
 using Calx.Practicals.Marking.Tables;
@@ -10,39 +13,24 @@ namespace Calx.App.Commands;
 /// <summary><c>calx mark</c>: a class's calculations marked, each student from the own readings.</summary>
 internal static class MarkCommand
 {
+    private const string Name = "mark";
+
     public static Verb Create()
     {
-        var file = new Argument<string?>("FILE")
-        {
-            Description = "CSV or XLSX, a row a student: student, readings, answers; headings are ids or labels of the practical",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
-        Option<string?> practical = PracticalChoice.Create();
-        Option<string[]> set = new("--ar-set")
-        {
-            Description = $"atomic weights that students may use; may be given several times: school (the usual), {string.Join(", ", AtomicWeightChoice.Names)}",
-            HelpName = "NAME",
-        };
-        Option<string?> early = new("--early-rounding") { Description = "a value rounded too far on the way but rightly used: accept (the usual) or one-off", HelpName = "WHAT" };
-        var noFigures = new Option<bool>("--no-figures") { Description = "no mark is lost for figures" };
-        var units = new Option<bool>("--units") { Description = "students were asked to write units: a missing one counts as wrong" };
-        Option<string?> csv = new("--csv") { Description = "also write the marks to this file, a row a student", HelpName = "FILE" };
-        Option<bool> json = JsonOption.Create();
+        var options = new MarkOptions();
         var verb = new Verb(
-            "mark",
+            Name,
             "Marks a class's calculations, each student from the own readings: error carried forward, and which idea each wrong value may come from.",
             [
                 new("calx mark answers.xlsx --practical magnesium-oxide", "marks, feedback and what the class had in common"),
                 new("calx mark answers.csv --practical magnesium-oxide --csv marks.csv", "with a table of the marks"),
+                new("calx mark answers.csv --lesson 7k2m9x4c1v0b", "readings from the lesson's records, each student's from the own group"),
+                new("calx mark answers.csv --practical magnesium-oxide --truth catch-up-truth.json", "those who were away, each from the own pack"),
             ],
-            (result, surroundings) => Run(
-                new Asked(
-                    result.GetValue(file), result.GetValue(practical), result.GetValue(set) ?? [], result.GetValue(early),
-                    result.GetValue(noFigures), result.GetValue(units), result.GetValue(csv), result.GetValue(json)),
-                surroundings),
+            (result, surroundings) => Run(options.Words(result), () => options.Records.Options(result, Name, surroundings), surroundings),
             "Ideas are candidates with probabilities, never a verdict on a student; their rates are judgement. Answers in words are left to the teacher.");
-        verb.Arguments.Add(file);
-        foreach (Option option in (Option[])[practical, set, early, noFigures, units, csv, json])
+        verb.Arguments.Add(options.File);
+        foreach (Option option in options.All)
         {
             verb.Options.Add(option);
         }
@@ -50,50 +38,82 @@ internal static class MarkCommand
         return verb;
     }
 
-    private static int Run(Asked asked, Surroundings surroundings)
+    private static int Run(MarkWords words, Func<ServeOptions?> records, Surroundings surroundings)
     {
-        if (asked.File is null)
+        if (words.File is null && words.Lesson is null)
         {
             surroundings.Error.WriteLine("calx mark: which file? For example: calx mark answers.csv --practical magnesium-oxide");
             return ExitCode.BadInput;
         }
 
-        Practical? practical = PracticalChoice.Find("mark", asked.Practical, surroundings);
-        if (practical is null || AtomicWeightChoice.Of(asked.Sets, surroundings) is not { } sets || Policy(asked, surroundings) is not MarkingPolicy policy
-            || AnswersFile.Read(asked.File, practical, surroundings) is not MarkingTable.Taken table)
+        if (words is { Lesson: not null, Truth: not null })
+        {
+            surroundings.Error.WriteLine("calx mark: --lesson and --truth both say which readings to mark by; expected one of them");
+            return ExitCode.BadInput;
+        }
+
+        LessonMarks? lesson = null;
+        if (words.Lesson is string id && KeptLesson.Find(id, records(), surroundings, out lesson) is var code and not ExitCode.Done)
+        {
+            return code;
+        }
+
+        Practical? practical = lesson is not null && words.Practical is null ? lesson.View.Practical : PracticalChoice.Find(Name, words.Practical, surroundings);
+        if (practical is null || words.Policy(surroundings) is not MarkingPolicy policy || AtomicWeightChoice.Of(words.Sets, surroundings) is not { } sets
+            || Table(words, practical, lesson, surroundings) is not MarkingTable.Taken table || Overrulings(words, lesson, surroundings) is not { } overrulings)
         {
             return ExitCode.BadInput;
         }
 
-        MarkedClass marked = new Marker(practical, policy, sets).Mark(table.Works);
-        if (asked.Csv is string path && !TryWrite(path, marked, surroundings))
+        // How a lesson is marked was said on its page, and holds where nothing else is said here.
+        policy = lesson is not null && !words.SaysHow ? lesson.Settings.Policy : policy;
+        sets = lesson is not null && words.Sets.Length == 0 ? lesson.Settings.Sets : sets;
+        IReadOnlyList<string>? asked = words.File is null ? lesson?.Settings.Asked : null;
+        MarkedClass marked = new Marker(practical, policy, sets, asked).Mark(table.Works, overrulings);
+        return Write(words, practical, marked, table, surroundings);
+    }
+
+    private static MarkingTable.Taken? Table(MarkWords words, Practical practical, LessonMarks? lesson, Surroundings surroundings)
+    {
+        if (words.File is null)
+        {
+            return new MarkingTable.Taken(lesson!.Works.Works, [], []);
+        }
+
+        OwnReadings? own = lesson is not null ? OwnReadings.Of(lesson.Works) : words.Truth is string truth ? PackTruthFile.Read(truth, practical, surroundings) : null;
+        return words.Truth is not null && own is null ? null
+            : AnswersFile.Read(words.File, practical, surroundings) is not MarkingTable.Taken table ? null
+            : own is null ? table : own.Into(table);
+    }
+
+    private static IReadOnlyList<Overruling>? Overrulings(MarkWords words, LessonMarks? lesson, Surroundings surroundings)
+    {
+        IReadOnlyList<Overruling> kept = lesson?.Works.Overrulings ?? [];
+        return words.Overrulings is not string path ? kept
+            : OverrulingsFile.Read(path, surroundings) is { } own ? [.. kept, .. own] : null;
+    }
+
+    private static int Write(MarkWords words, Practical practical, MarkedClass marked, MarkingTable.Taken table, Surroundings surroundings)
+    {
+        if (words.Csv is string path && !TryWrite(path, marked, surroundings))
         {
             return ExitCode.CannotWrite;
         }
 
-        if (asked.AsJson)
+        if (words.AsJson)
         {
             JsonAnswer.Print(surroundings.Output, json => MarkingJson.Write(json, practical, marked, table));
+            return ExitCode.Done;
         }
-        else
+
+        MarkingText.Write(surroundings.Output, practical, marked);
+        AnswersFile.Tell(words.File ?? $"lesson {words.Lesson}", table, surroundings);
+        foreach (LeftOverruling left in marked.LeftOverrulings)
         {
-            MarkingText.Write(surroundings.Output, practical, marked);
-            AnswersFile.Tell(asked.File, table, surroundings);
+            surroundings.Error.WriteLine($"calx mark: kept and not used: {left.Reason}");
         }
 
         return ExitCode.Done;
-    }
-
-    private static MarkingPolicy? Policy(Asked asked, Surroundings surroundings)
-    {
-        EarlyRounding? early = asked.Early switch { null or "accept" => EarlyRounding.Accept, "one-off" => EarlyRounding.OneMarkOff, _ => null };
-        if (early is null)
-        {
-            surroundings.Error.WriteLine($"calx mark: --early-rounding: '{asked.Early}' is not understood; expected accept or one-off");
-            return null;
-        }
-
-        return new MarkingPolicy(early.Value, asked.NoFigures ? 0 : 1, 1, asked.Units);
     }
 
     /// <summary>A table that is there already may have been worked on: it is never replaced.</summary>
@@ -117,6 +137,4 @@ internal static class MarkCommand
             return false;
         }
     }
-
-    private sealed record Asked(string? File, string? Practical, string[] Sets, string? Early, bool NoFigures, bool Units, string? Csv, bool AsJson);
 }

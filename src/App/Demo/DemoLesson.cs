@@ -31,6 +31,10 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
     public const double Minute = 52;
 
     private const string By = "demo";
+
+    /// <summary>The class whose calculations are there to be marked.</summary>
+    private const string Answering = "9A";
+
     private const int Groups = 12;
     private const int LessonMinutes = 100;
     private const ulong Seed = 20;
@@ -38,6 +42,11 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
     private static readonly string[] Names =
     [
         "Ada", "Bo", "Cleo", "Dev", "Esme", "Finn", "Gwen", "Hari", "Ines", "Jude", "Kit", "Lena", "Milo", "Nia", "Otis", "Pia", "Quinn", "Rafi", "Suki", "Theo", "Uma", "Vito", "Wren", "Yusuf",
+    ];
+
+    private static readonly string[] EarlierNames =
+    [
+        "Ana", "Bilal", "Carys", "Dara", "Eli", "Freya", "Goran", "Hana", "Idris", "Joni", "Kaya", "Leo", "Mina", "Noor", "Orla", "Petra", "Rosa", "Samir", "Tilda", "Umar", "Vera", "Will", "Yara", "Zeb",
     ];
 
     /// <summary>Writes it and returns the page to open.</summary>
@@ -77,7 +86,20 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
             DateTimeOffset began = now.AddYears(-years).AddDays(9);
             clock.Pretend(began);
             SchoolClass school = await AddClass(Year(began), name, cancellation);
+            if (name == Answering)
+            {
+                await AddMembers(school, EarlierNames, cancellation);
+            }
+
             await WriteLesson(school, practical, began, LessonMinutes, seed, cancellation);
+        }
+    }
+
+    private async Task AddMembers(SchoolClass school, string[] names, CancellationToken cancellation)
+    {
+        for (int i = 0; i < names.Length; i++)
+        {
+            await store.PutMember(new Member(school.Id, i + 1, names[i]), By, cancellation);
         }
     }
 
@@ -93,11 +115,7 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
         DateTimeOffset began = now.AddMinutes(-Minute);
         clock.Pretend(began.AddDays(-3));
         SchoolClass school = await AddClass(Year(now), "9F", cancellation);
-        for (int i = 0; i < Names.Length; i++)
-        {
-            await store.PutMember(new Member(school.Id, i + 1, Names[i]), By, cancellation);
-        }
-
+        await AddMembers(school, Names, cancellation);
         clock.Pretend(began.AddMinutes(-5));
         return await WriteLesson(school, practical, began, Minute, Seed, cancellation);
     }
@@ -138,6 +156,14 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
         if (isOver)
         {
             await Append(lesson.Id, LessonMinutes, Happening(LessonMinutes, Acts.Ended), began, cancellation);
+        }
+
+        if (school.Name == Answering)
+        {
+            foreach (DemoEntry entry in new DemoAnswers(drawn, name => IdOf($"{lesson.Id}/{name}")).Entries(EarlierNames.Length))
+            {
+                await Append(lesson.Id, entry.Minute, entry, began, cancellation);
+            }
         }
 
         return lesson.Id;

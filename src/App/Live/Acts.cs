@@ -55,6 +55,24 @@ public static class Acts
     /// <summary>A student who was away was given data of their own: these, as text (member).</summary>
     public const string CatchUp = "catch-up";
 
+    /// <summary>How the lesson's answers are marked: a <see cref="MarkingSettings"/> as text. The last one holds.</summary>
+    public const string Marking = "marking";
+
+    /// <summary>Whether students see what is said of their answers, where that waits for the teacher: yes or no.</summary>
+    public const string ShowFeedback = "show-feedback";
+
+    /// <summary>Before the id of what was asked: a student's answer (member).</summary>
+    public const string AnswerPrefix = "answer.";
+
+    /// <summary>Before the id of what was asked: the teacher's own marks for a student's answer (member).</summary>
+    public const string MarkPrefix = "mark.";
+
+    /// <summary>Whether students' answers are taken, whatever the lesson does: open or closed.</summary>
+    public const string Answering = "answering";
+
+    /// <summary>A device answers for a student (member): with the student's word, which was drawn when the first device did.</summary>
+    public const string AnswersFor = "answers-for";
+
     // Of a group, by itself or by the teacher.
 
     /// <summary>The flame is lit.</summary>

@@ -46,8 +46,11 @@ public static class EntryIntake
     private static async Task<IResult> Keep(JsonElement entries, LessonRoom room, EntryWriter writer, HttpContext context)
     {
         CancellationToken cancellation = context.RequestAborted;
+        // Each answer replaces the one before it, so that they are taken in turn.
+        bool isAnswered = entries.EnumerateArray().Any(e => EntryReader.Text(e, "kind") == AnswerEntryReader.Kind);
+        using IDisposable? turn = isAnswered ? await room.AnswerTurn(cancellation) : null;
         // What an entry replaces may have come a moment ago; for all others the plan of the lesson is enough.
-        bool corrects = entries.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Object && e.TryGetProperty("replaces", out _));
+        bool corrects = isAnswered || entries.EnumerateArray().Any(e => e.ValueKind == JsonValueKind.Object && e.TryGetProperty("replaces", out _));
         LessonView view = corrects ? await room.Now(cancellation) : await room.Lately(cancellation);
         var reader = new EntryReader(view, writer, ServerTime.Of(context));
         // All are handed over before the first is waited for: they go into one commit. The order stays.
@@ -57,7 +60,7 @@ public static class EntryIntake
         foreach ((EntryReading read, Task<AppendResult>? kept) in sent)
         {
             await read.KeepWish(room, cancellation);
-            EntryAnswer answer = kept is null ? new EntryAnswer(read.Id, "refused", read.Fault, null) : Answer(read, await kept);
+            EntryAnswer answer = read.Known ? new EntryAnswer(read.Id, "known", null, null) : kept is null ? new EntryAnswer(read.Id, "refused", read.Fault, null) : Answer(read, await kept);
             bool mayAsk = answer.Result == "added" && !writer.IsTeacher && LookAgain.MayAsk(room, read.Entry!);
             answers.Add(mayAsk ? answer with { Ask = await Question(context, room, read.Entry!) } : answer);
         }

@@ -18,6 +18,8 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
     /// <summary>Most trials of a group: more new starts than any lesson has time for.</summary>
     private const int MostTrials = 20;
 
+    private readonly AnswerEntryReader answers = new(view, writer, now);
+
     /// <summary>Reads one.</summary>
     public EntryReading Read(JsonElement json)
     {
@@ -25,6 +27,11 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
         if (!EntryId.TryParse(idText, out EntryId id))
         {
             return new EntryReading(idText, null, "An entry needs an id of 32 hexadecimal digits.");
+        }
+
+        if (Text(json, "kind") == AnswerEntryReader.Kind)
+        {
+            return answers.Read(json, id);
         }
 
         // A device that has changed its group still holds what it typed for the other: that is refused, not written to this one.
@@ -59,9 +66,7 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
             return new EntryReading(id.ToString(), null, "A correction names the entry that it replaces and says why.");
         }
 
-        DateTimeOffset typedAt = DateTimeOffset.TryParse(
-            Text(json, "typedAt"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out DateTimeOffset typed)
-            ? typed : now;
+        DateTimeOffset typedAt = TypedAt(json) ?? now;
         if (!writer.IsTeacher && AfterTheEnd.Refusal(view.State, typedAt) is string late)
         {
             return new EntryReading(id.ToString(), null, late);
@@ -139,11 +144,15 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
 
     private static string Shorten(string text) => text.Length <= 20 ? text : text[..20] + "...";
 
-    private static string? Text(JsonElement json, string name) =>
+    /// <summary>When it was typed, as far as it says so.</summary>
+    internal static DateTimeOffset? TypedAt(JsonElement json) => DateTimeOffset.TryParse(
+        Text(json, "typedAt"), CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out DateTimeOffset typed) ? typed : null;
+
+    internal static string? Text(JsonElement json, string name) =>
         json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.String
             ? value.GetString() : null;
 
-    private static int? Whole(JsonElement json, string name) =>
+    internal static int? Whole(JsonElement json, string name) =>
         json.ValueKind == JsonValueKind.Object && json.TryGetProperty(name, out JsonElement value) && value.ValueKind == JsonValueKind.Number
             && value.TryGetInt32(out int number) ? number : null;
 }

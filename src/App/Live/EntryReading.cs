@@ -8,6 +8,9 @@ namespace Calx.App.Live;
 /// <param name="Fault">Why not, or null.</param>
 public sealed record EntryReading(string? Id, JournalEntry? Entry, string? Fault)
 {
+    /// <summary>Whether it says what stands in its place already, so that nothing is to be kept.</summary>
+    public bool Known { get; init; }
+
     /// <summary>What is kept in place of one that was not taken: the wish that the teacher put the reading right. Null for most.</summary>
     public JournalEntry? Wish { get; init; }
 

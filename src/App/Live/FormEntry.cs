@@ -12,7 +12,7 @@ namespace Calx.App.Live;
 /// entry's id, so that a double click is one entry.</summary>
 public static class FormEntry
 {
-    private static readonly string[] Texts = ["id", "kind", "what", "text", "written", "balance", "vessel", "replaces", "reason", "typedAt"];
+    private static readonly string[] Texts = ["id", "kind", "what", "text", "unit", "written", "balance", "vessel", "replaces", "reason", "typedAt"];
     private static readonly string[] Numbers = ["group", "trial", "member"];
 
     /// <summary>Keeps it and goes back to the page that the form names, with a fault where it was not taken.</summary>

@@ -19,6 +19,7 @@ public sealed class LessonRoom : IDisposable
 {
     private readonly RecordStore store;
     private readonly SemaphoreSlim reading = new(1);
+    private readonly SemaphoreSlim answering = new(1);
     private readonly LessonJournal journal = new();
     private readonly Lock gate = new();
     private TaskCompletionSource changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
@@ -154,8 +155,24 @@ public sealed class LessonRoom : IDisposable
     /// <summary>The same for a lesson whichever program asks, so that the same entry is answered alike everywhere.</summary>
     private static ulong SeedOf(string name) => BinaryPrimitives.ReadUInt64BigEndian(SHA256.HashData(Encoding.ASCII.GetBytes(name)));
 
+    /// <summary>Waits until no other answer of the lesson is being taken; the next one waits until what is returned is disposed.</summary>
+    public async Task<IDisposable> AnswerTurn(CancellationToken cancellation)
+    {
+        await answering.WaitAsync(cancellation);
+        return new Turn(answering);
+    }
+
     /// <summary>Gives back what waiting for the journal needs.</summary>
-    public void Dispose() => reading.Dispose();
+    public void Dispose()
+    {
+        reading.Dispose();
+        answering.Dispose();
+    }
+
+    private sealed class Turn(SemaphoreSlim gate) : IDisposable
+    {
+        public void Dispose() => gate.Release();
+    }
 
     private async Task TakeNew(CancellationToken cancellation)
     {

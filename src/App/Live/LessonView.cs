@@ -43,7 +43,11 @@ public sealed class LessonView
     public KeptEntry? Find(EntryId id) => Entries.FirstOrDefault(e => e.Entry.Id == id);
 
     /// <summary>Place of the last entry that a group's page shows: its own, or one of the whole lesson.</summary>
-    public long NumberFor(int group) => Entries.LastOrDefault(e => e.Entry.Cell.Group == group || e.Entry.Cell.Group == 0)?.Number ?? 0;
+    public long NumberFor(int group) => Entries.LastOrDefault(e => e.Entry.Cell.Group == group || (e.Entry.Cell.Group == 0 && !IsOfOneStudent(e.Entry.Cell)))?.Number ?? 0;
+
+    /// <summary>What one student answered changes nothing on the pages of others: a class that answers would have all of them fetched anew.</summary>
+    private static bool IsOfOneStudent(JournalCell cell) => cell.Member > 0
+        && (cell.What.StartsWith(Acts.AnswerPrefix, StringComparison.Ordinal) || cell.What.StartsWith(Acts.MarkPrefix, StringComparison.Ordinal) || cell.What == Acts.AnswersFor);
 
     /// <summary>Numbers of the groups, from 1.</summary>
     public IEnumerable<int> Groups => Enumerable.Range(1, GroupCount);

@@ -1,8 +1,10 @@
+using Calx.App.Pages.Answers;
 using Calx.App.Pages.Classes;
 using Calx.App.Pages.Home;
 using Calx.App.Pages.Keeping;
 using Calx.App.Pages.Lessons;
 using Calx.App.Pages.Live;
+using Calx.App.Pages.Marking;
 using Calx.App.Pages.Practicals;
 using Calx.App.Pages.SignIn;
 using Calx.App.Pages.Students;
@@ -22,6 +24,7 @@ public static class AllPages
         PracticalsRoutes.Map(routes);
         ClassesRoutes.Map(routes);
         LessonsRoutes.Map(routes);
+        MarkingRoutes.Map(routes);
         WeekRoutes.Map(routes);
         LiveRoutes.Map(routes);
         BalancesRoutes.Map(routes);
@@ -31,5 +34,6 @@ public static class AllPages
         JoinRoutes.Map(routes);
         GroupsRoutes.Map(routes);
         TableRoutes.Map(routes);
+        AnswersRoutes.Map(routes);
     }
 }

@@ -1,11 +1,13 @@
 using System.Text.Json;
 using Calx.App.Live;
 using Calx.App.Pages;
+using Calx.App.Pages.Answers;
 using Calx.App.Pages.Students;
 using Calx.App.Pages.Keeping;
 using Calx.App.Pages.Lessons;
 using Calx.App.Pages.Practicals;
 using Calx.App.Pages.Live;
+using Calx.App.Pages.Marking;
 using Calx.Records.Storage;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
@@ -80,6 +82,8 @@ public static class CalxHost
         services.AddSingleton<Doors>();
         services.AddSingleton<KnownBalances>();
         services.AddSingleton<TableDesk>();
+        services.AddSingleton<AnswerFeedback>();
+        services.AddSingleton<AnswersDesk>();
         services.AddSingleton<LiveDesk>();
         services.AddSingleton<LivePages>();
         services.AddSingleton<SafetyGate>();
@@ -88,6 +92,10 @@ public static class CalxHost
         services.AddSingleton<LessonList>();
         services.AddSingleton<History>();
         services.AddSingleton<LessonDesk>();
+        services.AddSingleton<LessonMarking>();
+        services.AddSingleton<CommentTexts>();
+        services.AddSingleton<MarkingDesk>();
+        services.AddSingleton<WordDesk>();
         services.AddSingleton<Exports>();
         services.AddSingleton<RoomCheck>();
     }

@@ -37,7 +37,7 @@
       list("Waits to be sent", waiting),
       list("Not taken", refused, (row, item) => {
         row.append(make("p", "fault", item.reason ?? ""));
-        if (item.entry.kind === "reading") row.append(button("Type it again", "second", () => again(item)));
+        if (item.entry.kind === (queue.retypes ?? "reading")) row.append(button("Type it again", "second", () => again(item)));
         row.append(button("Put aside", "plain", () => queue.set(item, { state: "aside" })));
       }),
       list("Typed for another group", held, (row, item) => {
@@ -61,7 +61,7 @@
     words.id = "refused-words";
     place.replaceChildren(words, make("p", "big", item.label), make("p", "fault", item.reason ?? ""));
     // A correction that was passed on is in the teacher's hands; anything else can be typed once more.
-    if (item.entry.kind === "reading" && !item.entry.replaces) place.append(button("Type it again", "tall", () => again(item)));
+    if (item.entry.kind === (queue.retypes ?? "reading") && !item.entry.replaces) place.append(button("Type it again", "tall", () => again(item)));
     place.append(button("We have read this", "tall second", () => queue.set(item, { state: "aside" })));
     place.classList.remove("hidden");
     place.querySelector("button").focus();

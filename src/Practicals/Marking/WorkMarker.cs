@@ -72,7 +72,8 @@ internal sealed class WorkMarker(
         double Written(AnswerDefinition value) => own.HasWritten(value.Id) ? own.AtHand(value.Id) : double.NaN;
         Judged judged = answer switch
         {
-            JudgementAnswer.OfFormula formula => FormulaJudge.Of(formula, given, Exact(formula.Ratio), Written(formula.Ratio)),
+            JudgementAnswer.OfFormula formula => FormulaJudge.Of(
+                formula, given, Exact(formula.Ratio), Written(formula.Ratio), !marks.TryGetValue(formula.Ratio.Id, out AnswerMark? ratio) || ratio.Verdict is Verdict.Right or Verdict.RoundedEarly),
             JudgementAnswer.OfCompleteness complete => CompletenessJudge.Of(complete, given, work, own, facts),
             JudgementAnswer.OfOddGroup => groups.Value.Judge(given),
             JudgementAnswer.OfCause cause => CauseJudge.Of(cause, given, asked[cause.Value.Id], own, Exact(cause.Value), facts),

@@ -16,7 +16,9 @@ internal static partial class EveryPage
             "/practicals/magnesium-oxide?minutes=40&groups=15", "/practicals/magnesium-oxide/print", "/practicals/magnesium-oxide/papers", "/practicals/magnesium-oxide/history", "/classes",
             schoolClass, $"{schoolClass}/forget", "/balances", balance, "/records", "/room", "/room/note", "/room/hello", "/sign-in", "/week", "/week?from=2026-01-01", lesson,
             $"{lesson}/door", $"{lesson}/live", $"{lesson}/groups/7", $"{lesson}/groups/10", $"{lesson}/groups/7/cells/1/before", $"{lesson}/grid",
-            $"{lesson}/projector", $"{lesson}/slips", $"{lesson}/papers", $"{lesson}/papers/class-report.html", $"{lesson}/papers/wall-display.html", $"{lesson}/findings", $"{lesson}/findings?all=yes", $"{lesson}/delete", "/nowhere",
+            $"{lesson}/projector", $"{lesson}/slips", $"{lesson}/papers", $"{lesson}/papers/class-report.html", $"{lesson}/papers/wall-display.html", $"{lesson}/findings", $"{lesson}/findings?all=yes",
+            $"{lesson}/marking", $"{lesson}/marking/students", $"{lesson}/marking/students/1", $"{lesson}/marking/words", $"{lesson}/marking/comments", $"{lesson}/marking/look", $"{lesson}/marking/settings",
+            $"{lesson}/delete", "/nowhere",
         ];
     }
 

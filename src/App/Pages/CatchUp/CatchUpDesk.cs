@@ -24,12 +24,21 @@ public static class CatchUpDesk
     public static IReadOnlyList<CatchUpPack> Kept(LessonModel model)
     {
         ArgumentNullException.ThrowIfNull(model);
-        LessonRoom room = model.View.Room;
+        return Kept(model.View, model.Members);
+    }
+
+    /// <summary>The packs that a lesson keeps, by number in the class.</summary>
+    /// <param name="view">The lesson.</param>
+    /// <param name="members">Its class.</param>
+    public static IReadOnlyList<CatchUpPack> Kept(LessonView view, IReadOnlyList<Member> members)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        LessonRoom room = view.Room;
         var working = new Lazy<PackWorking>(() => new PackWorking(room.Plan, AtomicWeights.Iupac2024));
         return
         [
-            .. Entries(model.View).OrderBy(e => e.Member).Select(e => KeptPackText.Read(
-                e.Text, CatchUpStudent.Numbered(e.Member, model.Members.FirstOrDefault(m => m.Number == e.Member)?.Name ?? ""), room.Practical, working.Value))
+            .. Entries(view).OrderBy(e => e.Member).Select(e => KeptPackText.Read(
+                e.Text, CatchUpStudent.Numbered(e.Member, members.FirstOrDefault(m => m.Number == e.Member)?.Name ?? ""), room.Practical, working.Value))
                 .OfType<CatchUpPack>(),
         ];
     }

@@ -45,6 +45,20 @@ internal static class KeptPackText
         }
     }
 
+    /// <summary>The readings alone, which needs nothing to be worked out; empty where the text is no pack.</summary>
+    public static IReadOnlyList<PackReading> Readings(string text)
+    {
+        try
+        {
+            using JsonDocument document = JsonDocument.Parse(text);
+            return [.. document.RootElement.GetProperty("readings").EnumerateArray().Select(Reading)];
+        }
+        catch (Exception other) when (other is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
+        {
+            return [];
+        }
+    }
+
     private static string Text(CatchUpPack pack, bool withReasons)
     {
         var bytes = new ArrayBufferWriter<byte>(2048);

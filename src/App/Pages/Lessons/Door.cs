@@ -20,7 +20,8 @@ public static class Door
     }
 
     public static async Task<IResult> Show(LessonRoom room, HttpContext context, RecordStore store, ServeOptions options, SafetyGate gate) =>
-        await store.DoorOf(room.Lesson.Id, context.RequestAborted) is { IsOpen: true } door && !(await room.Now(context.RequestAborted)).State.IsOver
+        await store.DoorOf(room.Lesson.Id, context.RequestAborted) is { IsOpen: true } door
+            && (await room.Now(context.RequestAborted)).State is LessonState state && (!state.IsOver || Doors.IsForAnswers(door, state))
             ? Pages.Show.Page<DoorPage>(new DoorModel(
                 await room.Now(context.RequestAborted), door, Addresses(context, options), await gate.IsOpen(room, context.RequestAborted)))
             : Pages.Show.See(Changes.Saying($"/lessons/{room.Lesson.Id}", "fault", "The door is closed."));

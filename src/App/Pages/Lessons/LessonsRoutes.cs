@@ -1,4 +1,5 @@
 using Calx.App.Live;
+using Calx.App.Pages.Answers;
 using Calx.App.Pages.CatchUp;
 using Calx.App.Pages.Keeping;
 using Calx.App.Pages.Practicals;
@@ -48,6 +49,8 @@ public static class LessonsRoutes
             In(id, context, desk, room => Door.Close(room, context, store)));
         lessons.MapPost("/{id}/end", (string id, HttpContext context, LessonDesk desk, Doors doors, TimeProvider clock) =>
             In(id, context, desk, room => LessonChanges.End(room, context, doors, clock)));
+        lessons.MapPost("/{id}/answering", (string id, HttpContext context, LessonDesk desk, RecordStore store, TimeProvider clock) =>
+            In(id, context, desk, room => AnsweringTurn.Take(room, context, store, clock)));
         lessons.MapGet("/{id}/delete", (string id, string? fault, HttpContext context, LessonDesk desk, Exports exports) =>
             In(id, context, desk, async room =>
             {

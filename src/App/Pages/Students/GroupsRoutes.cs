@@ -35,6 +35,12 @@ public static class GroupsRoutes
     private static async Task<IResult> Page(HttpContext context, LessonRoom room, Seat seat, SafetyGate safety, string? fault)
     {
         LessonView view = await room.Now(context.RequestAborted);
+        if (view.State.IsOver && seat.Role == SeatRole.Joined && fault is null)
+        {
+            // No group weighs any more: what is left to do is to answer.
+            return Show.See("/answers");
+        }
+
         bool isOpen = await safety.IsOpen(room, context.RequestAborted);
         bool isBound = seat.Role == SeatRole.Group && view.State.Group(seat.Group).Binds(seat.Device);
         return Show.Page<GroupsPage>(
@@ -77,7 +83,7 @@ public static class GroupsRoutes
         if (seat.Role != SeatRole.Group || seat.Group != group)
         {
             await Tell(context, room, seat, group, Acts.DeviceIn);
-            cookies.Give(context, seat with { Role = SeatRole.Group, Group = group });
+            cookies.Give(context, seat with { Role = SeatRole.Group, Group = group, Member = 0 });
         }
 
         return Show.See("/table");

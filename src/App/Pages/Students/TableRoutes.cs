@@ -46,7 +46,7 @@ public static class TableRoutes
     }
 
     /// <summary>Answers once the teacher has opened the practical; before that a page waits, and entries are turned away.</summary>
-    private static Task<IResult> Opened(
+    internal static Task<IResult> Opened(
         HttpContext context, LessonRooms rooms, SafetyGate safety, Func<LessonRoom, Seat, Task<IResult>> answer) =>
         Seated.In(context, rooms, async (room, seat) => await safety.IsOpen(room, context.RequestAborted)
             ? await answer(room, seat)

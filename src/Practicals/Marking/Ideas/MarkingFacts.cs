@@ -9,24 +9,32 @@ internal sealed class MarkingFacts
     /// <summary>Ends the name under which the weighing before the last of a repeated reading is called.</summary>
     private const string EarlierEnding = "_earlier";
 
+    /// <summary>Those of a practical.</summary>
     public MarkingFacts(Practical practical)
+        : this(
+            practical.Readings.ToDictionary(r => r.Id, r => new ReadingFacts(r.Unit, r.Repeats), StringComparer.Ordinal),
+            [.. practical.AllAnswers.OfType<AnswerDefinition>()],
+            [.. practical.Quantities.Select(q => q.Formula)],
+            [.. practical.Materials.Select(m => m.Formula?.ToString()).OfType<string>()])
     {
-        Readings = practical.Readings.ToDictionary(r => r.Id, StringComparer.Ordinal);
-        Answers = [.. practical.AllAnswers.OfType<AnswerDefinition>()];
-        Differences =
-        [
-            .. Answers.Select(a => a.Formula).Concat(practical.Quantities.Select(q => q.Formula)).SelectMany(f => f.Nodes)
-                .Where(IsDifference).Distinct(),
-        ];
-        Formulas =
-        [
-            .. practical.Materials.Select(m => m.Formula?.ToString()).OfType<string>()
-                .Concat(Answers.SelectMany(a => a.Formula.MolarMasses)).Distinct(StringComparer.Ordinal),
-        ];
+    }
+
+    /// <summary>Takes them apart from a practical.</summary>
+    /// <param name="readings">The readings by id.</param>
+    /// <param name="answers">The values asked for.</param>
+    /// <param name="others">Formulas of what else is worked out from the readings.</param>
+    /// <param name="substances">Chemical formulas of the substances.</param>
+    public MarkingFacts(
+        IReadOnlyDictionary<string, ReadingFacts> readings, IReadOnlyList<AnswerDefinition> answers, IReadOnlyList<Expression> others, IReadOnlyList<string> substances)
+    {
+        Readings = readings;
+        Answers = answers;
+        Differences = [.. answers.Select(a => a.Formula).Concat(others).SelectMany(f => f.Nodes).Where(IsDifference).Distinct()];
+        Formulas = [.. substances.Concat(answers.SelectMany(a => a.Formula.MolarMasses)).Distinct(StringComparer.Ordinal)];
     }
 
     /// <summary>The practical's readings by id.</summary>
-    public IReadOnlyDictionary<string, ReadingDefinition> Readings { get; }
+    public IReadOnlyDictionary<string, ReadingFacts> Readings { get; }
 
     /// <summary>The answers asked for; a formula may use earlier ones by name.</summary>
     public IReadOnlyList<AnswerDefinition> Answers { get; }

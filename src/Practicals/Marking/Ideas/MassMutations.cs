@@ -9,6 +9,7 @@ internal static class MassMutations
     [
         .. tree.Nodes.Where(facts.IsDifference).SelectMany(node => OtherMass(tree, node, facts)),
         .. tree.Nodes.OfType<NameTerm>().SelectMany(node => OtherAnswer(tree, node, facts)),
+        .. OtherReadings(tree, facts),
         .. tree.Nodes.OfType<BinaryOperation>().Where(n => n.Operator == Operator.Divide).SelectMany(quotient => OtherWhole(tree, quotient)),
         .. tree.Names.Where(facts.Readings.ContainsKey).Where(name => facts.Readings[name].Repeats > 1).Select(name =>
             new Mutation(tree.Substitute(name, new NameTerm(MarkingFacts.Earlier(name))), KnownIdeas.EarlierWeighing)),
@@ -42,10 +43,28 @@ internal static class MassMutations
         return others.Select(other => new Mutation(tree.Replace(node, other), idea));
     }
 
-    private static Idea IdeaOf(Expression tree, Expression node) =>
-        tree.Nodes.OfType<BinaryOperation>().Any(n => n.Operator == Operator.Divide && ReferenceEquals(n.Right, node) && n.Left.MolarMasses.Count == 0)
+    /// <summary>A reading that stands alone, not in a difference, taken for another that does in the practical: the fuel's mass for the water's.</summary>
+    private static IEnumerable<Mutation> OtherReadings(Expression tree, MarkingFacts facts)
+    {
+        HashSet<Expression> within = [.. tree.Nodes.Where(facts.IsDifference).Cast<BinaryOperation>().SelectMany(d => new[] { d.Left, d.Right })];
+        HashSet<string> subtracted = [.. facts.Differences.SelectMany(d => d.Names), .. within.SelectMany(w => w.Names)];
+        return
+            from node in tree.Nodes.OfType<NameTerm>()
+            where facts.Readings.ContainsKey(node.Name) && !subtracted.Contains(node.Name)
+            from other in facts.Readings
+            where other.Key != node.Name && !subtracted.Contains(other.Key) && other.Value.Unit == facts.Readings[node.Name].Unit
+            select new Mutation(tree.Replace(node, new NameTerm(other.Key)), IdeaOf(tree, node));
+    }
+
+    /// <summary>Below the line of a share it is the whole that is wrong; a share is a quotient of masses, or a percentage as a whole.</summary>
+    private static Idea IdeaOf(Expression tree, Expression node)
+    {
+        bool isPercentage = tree.Nodes.OfType<NumberTerm>().Any(n => n.Value == 100);
+        return tree.Nodes.OfType<BinaryOperation>().Any(n => n.Operator == Operator.Divide && ReferenceEquals(n.Right, node)
+                && (n.Left.MolarMasses.Count == 0 || (isPercentage && ReferenceEquals(n, tree))))
             ? KnownIdeas.WrongDenominator
             : KnownIdeas.WrongMass;
+    }
 
     /// <summary>A share of one part instead of the whole that is made of both; or a deviation taken as a share of the value found, instead of the accepted
     /// one: the difference above is made of both.</summary>

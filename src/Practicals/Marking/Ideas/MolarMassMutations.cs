@@ -32,7 +32,13 @@ internal static class MolarMassMutations
             yield break;
         }
 
-        yield return new Mutation(EachStep(tree, step => step.Left), KnownIdeas.MolesSkipped);
+        Expression masses = EachStep(tree, step => step.Left), alone = masses.Rewrite(WithoutFactor);
+        yield return new Mutation(masses, KnownIdeas.MolesSkipped);
+        if (!alone.Equals(masses))
+        {
+            yield return new Mutation(alone, KnownIdeas.MolesSkipped);
+        }
+
         yield return new Mutation(EachStep(tree, step => new BinaryOperation(Operator.Divide, step.Right, step.Left)), KnownIdeas.MolarMassOverMass);
         yield return new Mutation(EachStep(tree, step => new BinaryOperation(Operator.Multiply, step.Left, step.Right)), KnownIdeas.MultipliedForDivided);
         yield return new Mutation(EachMass(tree, term => SubstanceFacts.ByAtomicNumbers(term.Formula) is double sum ? new NumberTerm(sum) : term), KnownIdeas.AtomicNumber);
@@ -97,6 +103,11 @@ internal static class MolarMassMutations
     private static IEnumerable<Mutation> AsGas(Expression tree, BinaryOperation step) =>
         GasVolumes.Select(volume =>
             new Mutation(tree.Replace(step, new BinaryOperation(Operator.Divide, step.Left, new NumberTerm(volume))), KnownIdeas.GasVolume));
+
+    /// <summary>Who skips the moles on the way there skips them on the way back as well.</summary>
+    private static Expression WithoutFactor(Expression node) => node is BinaryOperation { Operator: Operator.Multiply } product
+        ? product.Right is MolarMassTerm ? product.Left : product.Left is MolarMassTerm ? product.Right : product
+        : node;
 
     private static Expression EachStep(Expression tree, Func<BinaryOperation, Expression> by) =>
         tree.Rewrite(node => MarkingFacts.IsMoleStep(node) ? by((BinaryOperation)node) : node);

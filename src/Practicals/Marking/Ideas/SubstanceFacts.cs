@@ -40,7 +40,8 @@ internal static class SubstanceFacts
     /// <summary>The molar mass of a hydrate with its dot taken for a multiplication, or null where there is no dot.</summary>
     public static Expression? DotAsTimes(string formula)
     {
-        int dot = formula.IndexOf('·', StringComparison.Ordinal);
+        // Files write the dot as they can.
+        int dot = formula.IndexOfAny(['·', '.', '∙', '*']);
         if (dot <= 0)
         {
             return null;

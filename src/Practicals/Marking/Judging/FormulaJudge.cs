@@ -7,8 +7,8 @@ using Calx.Practicals.Marking.Ideas;
 namespace Calx.Practicals.Marking.Judging;
 
 /// <summary>
-/// Judges a formula of two elements by the student's own ratio: that of the simple whole numbers nearest to it. A formula of larger numbers, however
-/// well they fit, reads more out of the data than is in them; the accepted one against the own ratio is forced.
+/// Judges a formula of two elements by the student's own ratio, as written or else from the readings: that of the simple whole numbers nearest to it. A
+/// formula of larger numbers, however well they fit, reads more out of the data than is in them; the accepted one against the own ratio is forced.
 /// </summary>
 internal static partial class FormulaJudge
 {
@@ -22,14 +22,16 @@ internal static partial class FormulaJudge
     /// <param name="given">As written, not empty.</param>
     /// <param name="exact">The ratio from the readings, or not a number.</param>
     /// <param name="written">The ratio as the student wrote it, or not a number.</param>
-    public static Judged Of(JudgementAnswer.OfFormula answer, string given, double exact, double written)
+    /// <param name="writtenIsRight">Whether that ratio follows from the readings.</param>
+    public static Judged Of(JudgementAnswer.OfFormula answer, string given, double exact, double written, bool writtenIsRight)
     {
-        if (!(exact > 0) && !(written > 0))
+        double own = written > 0 ? written : exact;
+        if (!(own > 0))
         {
             return Judged.NotMarked("neither your readings nor your answers give a ratio");
         }
 
-        string expected = Nearest(answer, exact > 0 ? exact : written);
+        string expected = Nearest(answer, own);
         if (Counts(answer, given) is not (long First, long Second) counts)
         {
             return Formula.Parse(given.Trim()) is { Succeeded: true }
@@ -37,9 +39,8 @@ internal static partial class FormulaJudge
                 : Judged.Unreadable("a formula was expected, such as H2O", expected);
         }
 
-        return Fits(answer, counts, exact) ? new Judged(new Verdict.Right(), expected)
-            : Fits(answer, counts, written) ? new Judged(new Verdict.Carried(), expected)
-            : Judged.Wrong(expected, given, IdeasOf(answer, counts, written > 0 ? written : exact));
+        return !Fits(answer, counts, own) ? Judged.Wrong(expected, given, IdeasOf(answer, counts, own))
+            : new Judged(written > 0 && !writtenIsRight ? new Verdict.Carried() : new Verdict.Right(), expected);
     }
 
     private static IEnumerable<Idea> IdeasOf(JudgementAnswer.OfFormula answer, (long First, long Second) counts, double ratio)

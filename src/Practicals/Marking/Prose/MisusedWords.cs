@@ -82,7 +82,7 @@ internal static partial class MisusedWords
     [GeneratedRegex(@"(?i)\banomal(y|ies|ous)\b(\s+results?\b)?|\bodd\s+results?\b|\boutliers?\b", RegexOptions.CultureInvariant)]
     private static partial Regex Anomaly();
 
-    [GeneratedRegex(@"(?i)\b(left\s+out|leave|ignor\w+|delet\w+|remov\w+|not\s+count\w*|throw\w*|threw|discard\w*|cross\w*\s+out)\b", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?i)\b((left|leave|leaving|took|take|cross\w*)\s+(\w+\s+){0,2}out|ignor\w+|delet\w+|remov\w+|not\s+count\w*|throw\w*|threw|discard\w*)\b", RegexOptions.CultureInvariant)]
     private static partial Regex LeftOut();
 
     [GeneratedRegex(@"(?i)\b(because|since|as\s+the|reason|due\s+to|for\s+the)\b", RegexOptions.CultureInvariant)]

@@ -12,8 +12,15 @@ public abstract record MarkingTable
     /// <summary>The table was read, if not all of its cells.</summary>
     /// <param name="Works">What each student handed in, in the order of the file.</param>
     /// <param name="Rejected">Cells that could not be taken, in the order of the file.</param>
-    /// <param name="Notes">What else a person should know: columns that were not read, a student without readings.</param>
-    public sealed record Taken(IReadOnlyList<StudentWork> Works, IReadOnlyList<RejectedCell> Rejected, IReadOnlyList<string> Notes) : MarkingTable;
+    /// <param name="Told">What else a person should know, such as columns that were not read.</param>
+    public sealed record Taken(IReadOnlyList<StudentWork> Works, IReadOnlyList<RejectedCell> Rejected, IReadOnlyList<string> Told) : MarkingTable
+    {
+        /// <summary>Why there are no readings in it, or null where there are some.</summary>
+        public string? NoReadings { get; init; }
+
+        /// <summary>Everything that a person should know.</summary>
+        public IReadOnlyList<string> Notes => NoReadings is null ? Told : [NoReadings, .. Told];
+    }
 
     /// <summary>Nothing can be taken from it.</summary>
     /// <param name="Reason">What is wrong and what was expected, a sentence without a full stop.</param>

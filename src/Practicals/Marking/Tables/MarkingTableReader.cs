@@ -54,7 +54,7 @@ public static class MarkingTableReader
 
         List<RejectedCell> rejected = [];
         Dictionary<int, string> students = Students(sheet, below, columns, rejected);
-        (IReadOnlyDictionary<int, GroupReadings> readings, IReadOnlyList<string> notes) = Readings(sheet, headings, columns, practical, students.Keys, rejected);
+        (IReadOnlyDictionary<int, GroupReadings> readings, IReadOnlyList<string> notes, string? none) = Readings(sheet, headings, columns, practical, students.Keys, rejected);
         StudentWork[] works =
         [
             .. below.Where(r => students.ContainsKey(r.Number)).Select(r => new StudentWork(
@@ -62,7 +62,7 @@ public static class MarkingTableReader
         ];
         return works.Length == 0
             ? new MarkingTable.Unreadable("there is no row with a student below the headings", new CellPosition(sheet.Sheet, sheet.Rows[headings].Number, columns.Student))
-            : new MarkingTable.Taken(works, [.. rejected.OrderBy(r => (r.Cell.Row, r.Cell.Column))], notes);
+            : new MarkingTable.Taken(works, [.. rejected.OrderBy(r => (r.Cell.Row, r.Cell.Column))], notes) { NoReadings = none };
     }
 
     private static Dictionary<int, string> Students(CellTable sheet, CellRow[] below, AnswerColumns columns, List<RejectedCell> rejected)
@@ -90,7 +90,7 @@ public static class MarkingTableReader
     }
 
     /// <summary>All but the answers, read as weighings; a student is called by the row, so that no two are taken for one.</summary>
-    private static (IReadOnlyDictionary<int, GroupReadings> Readings, IReadOnlyList<string> Notes) Readings(
+    private static (IReadOnlyDictionary<int, GroupReadings> Readings, IReadOnlyList<string> Notes, string? None) Readings(
         CellTable sheet, int headings, AnswerColumns columns, Practical practical, IReadOnlyCollection<int> rows, List<RejectedCell> rejected)
     {
         CellRow[] kept =
@@ -103,9 +103,9 @@ public static class MarkingTableReader
         {
             case ClassReading.Taken { Readings: ClassReadings read }:
                 rejected.AddRange(read.Rejected);
-                return (read.Groups.Where(g => g.Row is not null).ToDictionary(g => g.Row!.Value), [.. read.Notes.Select(n => n.Text)]);
+                return (read.Groups.Where(g => g.Row is not null).ToDictionary(g => g.Row!.Value), [.. read.Notes.Select(n => n.Text)], null);
             case ClassReading.Unreadable unreadable:
-                return (new Dictionary<int, GroupReadings>(), [$"no readings were found in the file: {unreadable.Reason}"]);
+                return (new Dictionary<int, GroupReadings>(), [], $"no readings were found in the file: {unreadable.Reason}");
             default:
                 throw new System.Diagnostics.UnreachableException();
         }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Measurement.Expressions;
 using Calx.Practicals.Definition;
@@ -23,6 +24,36 @@ public class KnownIdeasTests
         Assert.Contains(found.Candidates, c => c.Ideas.Count == 1 && c.Ideas[0].Id == idea);
         Assert.Equal(found.Candidates.OrderByDescending(c => c.Probability), found.Candidates);
         Assert.InRange(found.Candidates.Sum(c => c.Probability) + found.SomethingElse, 0.5, 1 + 1e-9);
+    }
+
+    /// <summary>Values of tests/reference/scripts/wrong_workings_elsewhere.py: workings of practicals that weigh, time, measure temperature or current.</summary>
+    public static TheoryData<string> Elsewhere { get; } = [.. File.ReadLines("reference/computed/wrong_workings_elsewhere.csv").Skip(1)];
+
+    [Theory]
+    [MemberData(nameof(Elsewhere))]
+    public void Wrong_values_of_other_practicals_are_explained_as_well(string line)
+    {
+        string[] parts = line.Split('"'), before = parts[0].Split(','), after = parts[2].Split(',');
+        (string Id, double[] Values, string Unit)[] readings =
+        [
+            .. before[1].Split(';').Select(r => r.Split(' ')).Select(r => (r[0], r[1..^1].Select(v => double.Parse(v, CultureInfo.InvariantCulture)).ToArray(), r[^1])),
+        ];
+        var values = readings.ToDictionary(r => r.Id, r => r.Values[^1]);
+        foreach ((string id, double[] taken, _) in readings.Where(r => r.Values.Length > 1))
+        {
+            values[MarkingFacts.Earlier(id)] = taken[^2];
+        }
+
+        Expression formula = Expression.Parse(parts[1]).Value;
+        Expression[] others = after[2].Length == 0 ? [] : [Expression.Parse(after[2]).Value];
+        var facts = new MarkingFacts(
+            readings.ToDictionary(r => r.Id, r => new ReadingFacts(r.Unit, r.Values.Length)), [], [formula, .. others], after[1].Split(';', StringSplitOptions.RemoveEmptyEntries));
+        var number = Assert.IsType<AnswerText.Number>(AnswerText.Read(after[4]));
+
+        IdeaFindings found = new IdeaSearch(VariantSet.Of(formula, facts), facts)
+            .Of(number, name => values.GetValueOrDefault(name, double.NaN), [new MolarMasses(AtomicWeightSets.Named("school-1dp")).Of]);
+
+        Assert.Contains(found.Candidates, c => c.Ideas.Count == 1 && c.Ideas[0].Id == after[3]);
     }
 
     /// <summary>These end at the same number: both are named, and so is the value that would tell them apart.</summary>
