@@ -22,6 +22,7 @@ Capability[] capabilities =
     new("watch", typeof(WatchBenchmark), WatchBounds.Run),
     new("papers", typeof(PapersBenchmark), PapersBounds.Run),
     new("marking", typeof(MarkingBenchmark), MarkingBounds.Run),
+    new("series", typeof(SeriesBenchmark), SeriesBeside.Run),
 ];
 
 // A whole process is measured, which BenchmarkDotNet does not do.

@@ -14,10 +14,11 @@ internal static class KeptLesson
     /// <param name="options">Whose records; null where they were named with a fault, which was told.</param>
     /// <param name="surroundings">Where trouble is told.</param>
     /// <param name="marks">The lesson, or null where there was trouble.</param>
+    /// <param name="className">Its class, or null where there was trouble.</param>
     /// <returns>The exit code.</returns>
-    public static int Find(string id, ServeOptions? options, Surroundings surroundings, out LessonMarks? marks)
+    public static int Find(string id, ServeOptions? options, Surroundings surroundings, out LessonMarks? marks, out string? className)
     {
-        marks = null;
+        (marks, className) = (null, null);
         if (options is null)
         {
             return ExitCode.BadInput;
@@ -36,6 +37,7 @@ internal static class KeptLesson
         }
 
         LessonMarks? found = null;
+        string? name = null;
         int code = RecordsChoice.Open(options, "mark", surroundings, async (store, cancellation) =>
         {
             using var rooms = new LessonRooms(store);
@@ -44,6 +46,7 @@ internal static class KeptLesson
                 if (await rooms.Find(lesson, cancellation) is LessonRoom room)
                 {
                     found = await new LessonMarking(store).Of(room, cancellation);
+                    name = (await store.FindClass(room.Lesson.ClassId, cancellation))?.Name;
                     return ExitCode.Done;
                 }
 
@@ -56,7 +59,7 @@ internal static class KeptLesson
 
             return ExitCode.BadInput;
         }).GetAwaiter().GetResult();
-        marks = found;
+        (marks, className) = (found, name);
         return code;
     }
 }

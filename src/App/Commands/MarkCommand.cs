@@ -24,6 +24,7 @@ internal static class MarkCommand
             [
                 new("calx mark answers.xlsx --practical magnesium-oxide", "marks, feedback and what the class had in common"),
                 new("calx mark answers.csv --practical magnesium-oxide --csv marks.csv", "with a table of the marks"),
+                new("calx mark answers.csv --practical magnesium-oxide --class 9F --xlsx marks.xlsx --slips slips.pdf", "with a workbook and slips to hand out"),
                 new("calx mark answers.csv --lesson 7k2m9x4c1v0b", "readings from the lesson's records, each student's from the own group"),
                 new("calx mark answers.csv --practical magnesium-oxide --truth catch-up-truth.json", "those who were away, each from the own pack"),
             ],
@@ -53,9 +54,16 @@ internal static class MarkCommand
         }
 
         LessonMarks? lesson = null;
-        if (words.Lesson is string id && KeptLesson.Find(id, records(), surroundings, out lesson) is var code and not ExitCode.Done)
+        string? className = null;
+        if (words.Lesson is string id && KeptLesson.Find(id, records(), surroundings, out lesson, out className) is var code and not ExitCode.Done)
         {
             return code;
+        }
+
+        words = lesson is null ? words : words with { Outputs = words.Outputs.OfLesson(words.Lesson!, className, lesson.View.Room.Lesson.Date) };
+        if (MarkFiles.Check(words.Outputs, surroundings) is var checking and not ExitCode.Done)
+        {
+            return checking;
         }
 
         Practical? practical = lesson is not null && words.Practical is null ? lesson.View.Practical : PracticalChoice.Find(Name, words.Practical, surroundings);
@@ -98,6 +106,11 @@ internal static class MarkCommand
         if (words.Csv is string path && !TryWrite(path, marked, surroundings))
         {
             return ExitCode.CannotWrite;
+        }
+
+        if (MarkFiles.Write(words.Outputs, practical, marked, surroundings) is var written and not ExitCode.Done)
+        {
+            return written;
         }
 
         if (words.AsJson)

@@ -29,7 +29,11 @@ internal sealed class MarkOptions
     private readonly Option<bool> noFigures = new("--no-figures") { Description = "no mark is lost for figures" };
     private readonly Option<bool> units = new("--units") { Description = "students were asked to write units: a missing one counts as wrong" };
     private readonly Option<string?> csv = new("--csv") { Description = "also write the marks to this file, a row a student", HelpName = "FILE" };
+    private readonly MarkOutputOptions outputs;
     private readonly Option<bool> json = JsonOption.Create();
+
+    /// <summary>Makes them.</summary>
+    public MarkOptions() => outputs = new MarkOutputOptions(Records.School);
 
     /// <summary>The file.</summary>
     public Argument<string?> File => file;
@@ -37,8 +41,8 @@ internal sealed class MarkOptions
     /// <summary>Whose records.</summary>
     public RecordsChoice Records { get; } = new();
 
-    /// <summary>All options, in the order of the help page.</summary>
-    public IReadOnlyList<Option> All => [practical, lesson, truth, overrulings, set, early, noFigures, units, csv, json, .. Records.All];
+    /// <summary>All options, in the order of the help page. The school is that of the records as well as that of a table for its system.</summary>
+    public IReadOnlyList<Option> All => [practical, lesson, truth, overrulings, set, early, noFigures, units, csv, .. outputs.All, json, Records.Data, Records.Database];
 
     /// <summary>What was said.</summary>
     public MarkWords Words(ParseResult result) => new(
@@ -52,12 +56,13 @@ internal sealed class MarkOptions
         result.GetValue(noFigures),
         result.GetValue(units),
         result.GetValue(csv),
+        outputs.Words(result),
         result.GetValue(json));
 }
 
 /// <summary>What was said to <c>calx mark</c>, as typed.</summary>
 internal sealed record MarkWords(
-    string? File, string? Practical, string? Lesson, string? Truth, string? Overrulings, string[] Sets, string? Early, bool NoFigures, bool Units, string? Csv, bool AsJson)
+    string? File, string? Practical, string? Lesson, string? Truth, string? Overrulings, string[] Sets, string? Early, bool NoFigures, bool Units, string? Csv, MarkOutputWords Outputs, bool AsJson)
 {
     /// <summary>Whether anything was said of how strictly to mark.</summary>
     public bool SaysHow => Early is not null || NoFigures || Units;

@@ -1,6 +1,7 @@
 using System.Buffers.Binary;
 using System.Security.Cryptography;
 using System.Text;
+using Calx.App.Pages.CatchUp;
 using Calx.Chemistry.Elements;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
@@ -33,6 +34,7 @@ public sealed class LessonRoom : IDisposable
         Plan = plan;
         this.store = store;
         Watch = new LessonWatch(plan, AtomicWeights.Iupac2024, SeedOf(lesson.Id.ToString()));
+        Packs = new PacksOfLesson(plan);
         Simulated = new SimulatedReadings(plan, group => SeedOf(FormattableString.Invariant($"{lesson.ClassId}/{group}")));
     }
 
@@ -50,6 +52,9 @@ public sealed class LessonRoom : IDisposable
 
     /// <summary>Readings for those who lost their sample.</summary>
     public SimulatedReadings Simulated { get; }
+
+    /// <summary>Readings for those who were away, as they were handed out.</summary>
+    public PacksOfLesson Packs { get; }
 
     /// <summary>Which of the possible classes stands on its papers where data are simulated: short enough to be written down and asked for again.</summary>
     public ulong PaperSeed => SeedOf($"papers of {Lesson.Id}") % 1_000_000;

@@ -21,6 +21,13 @@ public sealed record LessonWork(
     public IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> ReadingsFor(IReadOnlyDictionary<string, string> answers) =>
         Pack is null ? Work.Readings : PackHeatings.Readings(Pack, answers);
 
+    /// <summary>Everything that was answered, those that were corrected too, by what was asked.</summary>
+    public IReadOnlyDictionary<string, CellState> Cells { get; init; } = new Dictionary<string, CellState>();
+
+    /// <summary>What was answered before the answer that counts, and beside it, in the order of the journal.</summary>
+    public IEnumerable<KeptEntry> OthersTo(string id) => Cells.TryGetValue(id, out CellState? cell)
+        ? cell.History.Where(k => k.Entry.Content is EntryContent.Answer && k != AnswerTo(id)) : [];
+
     /// <summary>The teacher's decision on an answer, or null.</summary>
     public MarkDecision? DecisionOn(string id) => Decisions.GetValueOrDefault(id);
 

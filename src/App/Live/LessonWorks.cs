@@ -1,5 +1,4 @@
 using System.Globalization;
-using Calx.App.Pages.CatchUp;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
 using Calx.Practicals.Marking;
@@ -17,13 +16,11 @@ public sealed class LessonWorks
 {
     private readonly LessonView view;
     private readonly ILookup<int, CellState> cells;
-    private readonly Dictionary<string, CatchUpPack> packs;
 
     private LessonWorks(LessonView view, IReadOnlyList<Member> members)
     {
         this.view = view;
         cells = view.Table.Where(c => c.Cell is { Group: 0, Member: > 0 }).ToLookup(c => c.Cell.Member);
-        packs = CatchUpDesk.Kept(view, members).ToDictionary(p => p.Student.Key, StringComparer.Ordinal);
         IReadOnlyDictionary<int, string> names = StudentNames.Of(members);
         Each = [.. members.OrderBy(m => m.Number).Select(m => Of(m, names[m.Number])).OfType<LessonWork>()];
         Works = [.. Each.Select(w => w.Work)];
@@ -59,7 +56,7 @@ public sealed class LessonWorks
             .ToDictionary(a => a.Key, a => a.Value.Current, StringComparer.Ordinal);
         Dictionary<string, string> answers = entries.Keys.ToDictionary(id => id, id => AnswerWords.Of(answered[id])!, StringComparer.Ordinal);
         MemberState state = view.State.Members.GetValueOrDefault(member.Number) ?? MemberState.Unknown;
-        CatchUpPack? pack = state.Presence == MemberState.Away ? packs.GetValueOrDefault(CatchUpStudent.Numbered(member.Number, "").Key) : null;
+        CatchUpPack? pack = state.Presence == MemberState.Away ? view.Room.Packs.Find(view, member.Number) : null;
         if (state.Presence == MemberState.Away && pack is null && answers.Count == 0)
         {
             return null;
@@ -73,7 +70,10 @@ public sealed class LessonWorks
             group: source?.ToString(CultureInfo.InvariantCulture));
         return new LessonWork(
             member, work, entries,
-            Cells(member.Number, Acts.MarkPrefix).ToDictionary(c => c.Key, c => Decision(name, c.Key, c.Value, answered.GetValueOrDefault(c.Key)), StringComparer.Ordinal)) { Pack = pack };
+            Cells(member.Number, Acts.MarkPrefix).ToDictionary(c => c.Key, c => Decision(name, c.Key, c.Value, answered.GetValueOrDefault(c.Key)), StringComparer.Ordinal))
+        {
+            Cells = answered, Pack = pack,
+        };
     }
 
     /// <summary>A member's cells of one kind, by what was asked.</summary>

@@ -82,10 +82,11 @@ internal static class PaperFiles
         }
     }
 
-    private static byte[] Page(Paper paper) => Encoding.UTF8.GetBytes(PaperHtml.Of(paper));
+    /// <summary>A paper as one HTML file.</summary>
+    public static byte[] Page(Paper paper) => Encoding.UTF8.GetBytes(PaperHtml.Of(paper));
 
-    /// <summary>By way of a folder of its own: the file gets its name only once it is whole.</summary>
-    private static byte[] Printed(byte[] html)
+    /// <summary>An HTML file printed to PDF, by way of a folder of its own: the file gets its name only once it is whole.</summary>
+    public static byte[] Printed(byte[] html)
     {
         DirectoryInfo folder = Directory.CreateTempSubdirectory("calx-paper-");
         try

@@ -11,8 +11,8 @@
   const isAtOnce = page.dataset.atOnce === "yes";
   const queue = new calx.Queue(lesson, device, group, page.dataset.entries, render);
   queue.retypes = "answer";
-  // A device without a group sends answers alone: readings that wait on it are its group's.
-  if (group === 0) queue.isOwn = item => item.entry.kind === "answer";
+  // Whatever the group: an answer is its student's. Readings go only to the group for which they were typed.
+  queue.isOwn = item => item.entry.kind === "answer" || (group > 0 && item.entry.group === group);
   const doing = { current: page.dataset.current, changing: "", hasMoved: false };
   let saidTimer = 0;
 
@@ -54,6 +54,8 @@
     const lost = queue.refused().find(i => i.entry.kind !== "answer" || own(i.entry));
     calx.refusal(refused, lost, queue, typeAgain);
     calx.mine(mine, queue, typeAgain);
+    // The lists stand with all answers; in the way of a question they are not.
+    show(mine.parentElement, doing.current === "all" && !lost);
     if (!questionOf(doing.current)) doing.current = questions()[0]?.dataset.question ?? "";
     for (const q of questions()) renderQuestion(q, q.dataset.question, q.dataset.question === doing.current && !lost);
     renderOverview();
@@ -64,6 +66,7 @@
       const q = questionOf(doing.current), target = field(q) ?? find("h1", q);
       if (!target?.matches("input")) target?.setAttribute("tabindex", "-1");
       target?.focus({ preventScroll: true });
+      if (target?.matches("input")) target.setSelectionRange(doing.changing ? 0 : target.value.length, target.value.length);
       window.scrollTo(0, 0);
     }
   }
@@ -146,6 +149,15 @@
     go({ current: id, changing: id });
   }
 
+  // The next student finds a device from which everything has gone.
+  async function handOn(event, form) {
+    if (isConnected() && queue.waiting().length === 0) return;
+    event.preventDefault();
+    await queue.flush();
+    if (queue.waiting().length === 0 && isConnected()) form.submit();
+    else say(isConnected() ? "Not all is sent yet: hand on when it is" : "No connection: hand on when it is back");
+  }
+
   // An answer from its form: what is kept, and how it is shown until the page has it from the program.
   function entryOf(form) {
     const chosen = find("[name=text]:checked", form), input = find("[data-draft]", form), unit = find("[name=unit]", form);
@@ -159,11 +171,12 @@
 
   page.addEventListener("submit", event => {
     const form = event.target;
-    if (form.matches("[data-hand-on]")) {
-      if (document.body.dataset.connected === "no" || !queue.isConnected) {
-        event.preventDefault();
-        say("No connection: hand on when it is back");
-      }
+    if (form.matches("[data-hand-on]")) { handOn(event, form); return; }
+    if (form.matches(".leave")) {
+      const waits = queue.waiting().length;
+      const asked = `${waits} ${waits === 1 ? "entry waits" : "entries wait"} to be sent. What waits stays on this device, and is sent only `
+        + "when it joins this lesson again. Leave now?";
+      if (waits && !window.confirm(asked)) event.preventDefault();
       return;
     }
     if (!form.matches("[data-answer]")) return;

@@ -24,6 +24,9 @@ public sealed class Paper
     /// <summary>Its title.</summary>
     public Phrase Title { get; }
 
+    /// <summary>Whether its title stands above what is on it; its running heads say it in any case.</summary>
+    public bool ShowsTitle { get; init; } = true;
+
     /// <summary>What stands at the head and foot of each of its pages.</summary>
     public RunningHeads Heads { get; }
 

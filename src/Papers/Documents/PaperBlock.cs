@@ -140,6 +140,14 @@ public abstract class PaperBlock
         public Phrase Open { get; } = open;
     }
 
+    /// <summary>Parts that are cut apart, a broken line below each. None is split between pages as long as it fits on one.</summary>
+    public sealed class CutApart(IReadOnlyList<IReadOnlyList<PaperBlock>> parts) : PaperBlock
+    {
+        /// <summary>The parts, at least one.</summary>
+        public IReadOnlyList<IReadOnlyList<PaperBlock>> Parts { get; } = parts is { Count: > 0 }
+            ? parts : throw new ArgumentException("At least one part is expected.", nameof(parts));
+    }
+
     /// <summary>What follows begins a new page.</summary>
     public sealed class PageBreak : PaperBlock;
 }

@@ -54,6 +54,9 @@ internal sealed record CellLook
     /// <summary>Whether its text is broken into lines.</summary>
     public bool Wraps { get; init; }
 
+    /// <summary>Whether its text stands upright, to be read from below.</summary>
+    public bool IsUpright { get; init; }
+
     /// <summary>Whether it can be written in while the sheet is protected.</summary>
     public bool IsUnlocked { get; init; }
 

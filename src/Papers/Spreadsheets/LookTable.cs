@@ -1,3 +1,4 @@
+using Calx.Papers.Documents;
 using DocumentFormat.OpenXml;
 using DocumentFormat.OpenXml.Spreadsheet;
 
@@ -7,6 +8,15 @@ namespace Calx.Papers.Spreadsheets;
 /// <param name="points">Size of the usual letters.</param>
 internal sealed class LookTable(double points)
 {
+    private const double UsualPoints = 11;
+    private const double LargePoints = 18;
+
+    /// <summary>For a workbook that is printed so.</summary>
+    public LookTable(PaperLook look)
+        : this(look.IsLarge ? LargePoints : UsualPoints)
+    {
+    }
+
     /// <summary>Formats of one's own are numbered from here (ECMA-376 part 1, 18.8.30).</summary>
     private const uint FirstFormat = 164;
 
@@ -77,9 +87,10 @@ internal sealed class LookTable(double points)
                 _ => null,
             },
             // A little off the frame.
-            Indent = look.IsFramed && look.Stands == Side.Left ? 1u : null,
-            Vertical = VerticalAlignmentValues.Center,
+            Indent = look.IsFramed && look.Stands == Side.Left && !look.IsUpright ? 1u : null,
+            Vertical = look.IsUpright ? VerticalAlignmentValues.Bottom : VerticalAlignmentValues.Center,
             WrapText = look.Wraps ? true : null,
+            TextRotation = look.IsUpright ? 90u : null,
         },
         Protection = new Protection { Locked = !look.IsUnlocked },
     };

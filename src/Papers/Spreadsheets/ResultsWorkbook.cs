@@ -1,8 +1,4 @@
-using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
-using DocumentFormat.OpenXml;
-using DocumentFormat.OpenXml.Packaging;
-using DocumentFormat.OpenXml.Spreadsheet;
 
 namespace Calx.Papers.Spreadsheets;
 
@@ -12,8 +8,6 @@ namespace Calx.Papers.Spreadsheets;
 /// </summary>
 public sealed class ResultsWorkbook
 {
-    private const double UsualPoints = 11;
-    private const double LargePoints = 18;
     private readonly ResultsLesson lesson;
 
     private ResultsWorkbook(ResultsLesson lesson) => this.lesson = lesson;
@@ -34,48 +28,12 @@ public sealed class ResultsWorkbook
     public byte[] Bytes()
     {
         PaperSetting setting = lesson.Setting;
-        RunningHeads heads = setting.Heads(lesson.Texts.Kind);
-        using var bytes = new MemoryStream();
-        using (var file = SpreadsheetDocument.Create(bytes, SpreadsheetDocumentType.Workbook))
-        {
-            WorkbookPart book = file.AddWorkbookPart();
-            var looks = new LookTable(setting.Look.IsLarge ? LargePoints : UsualPoints);
-            SheetDraft[] drafts =
-                [ClassResultsSheet.Of(lesson, looks), OneGroupSheet.Of(lesson, looks), ConstantsSheet.Of(lesson, looks), AboutSheet.Of(lesson, looks)];
-            var sheets = new Sheets();
-            for (int i = 0; i < drafts.Length; i++)
-            {
-                string id = FormattableString.Invariant($"sheet{i + 1}");
-                book.AddNewPart<WorksheetPart>(id).Worksheet = drafts[i].Worksheet(new SheetPrint(setting.Look.Size, heads, setting.Language));
-                sheets.Append(new Sheet { Name = drafts[i].Name, SheetId = (uint)i + 1, Id = id });
-            }
-
-            book.AddNewPart<WorkbookStylesPart>("styles").Stylesheet = looks.Stylesheet();
-            // Spreadsheets work the formulas out anew when they open the file, whatever values are kept in it.
-            book.Workbook = new Workbook(
-                new BookViews(new WorkbookView { ActiveTab = 0 }), sheets, Names(drafts), new CalculationProperties { FullCalculationOnLoad = true });
-            FileProperties.Write(file.AddCoreFilePropertiesPart(), setting.Practical.Title, heads.Foot, setting.Language);
-            PartIds.Fix(file, _ => true);
-        }
-
-        return FixedZip.Of(bytes.ToArray());
-    }
-
-    private DefinedNames Names(SheetDraft[] drafts)
-    {
-        var names = new DefinedNames();
-        for (int i = 0; i < drafts.Length; i++)
-        {
-            if (drafts[i].HeadingRow > 0)
-            {
-                names.Append(new DefinedName(FormattableString.Invariant($"'{drafts[i].Name}'!${drafts[i].HeadingRow}:${drafts[i].HeadingRow}"))
-                {
-                    Name = "_xlnm.Print_Titles", LocalSheetId = (uint)i,
-                });
-            }
-        }
-
-        names.Append(ConstantsSheet.Names(lesson).Select(n => new DefinedName(n.Cell) { Name = n.Name }));
-        return names;
+        var looks = new LookTable(setting.Look);
+        return SheetBook.Of(
+            [ClassResultsSheet.Of(lesson, looks), OneGroupSheet.Of(lesson, looks), ConstantsSheet.Of(lesson, looks), AboutSheet.Of(lesson, looks)],
+            looks,
+            setting.Practical.Title,
+            new SheetPrint(setting.Look.Size, setting.Heads(lesson.Texts.Kind), setting.Language),
+            ConstantsSheet.Names(lesson));
     }
 }

@@ -27,6 +27,19 @@ internal sealed class SheetDraft(string name, LookTable looks)
     /// <summary>The row of headings: above it and itself stay in sight, and it is printed on every page. 0 for none.</summary>
     public int HeadingRow { get; set; }
 
+    /// <summary>Whether nothing in it is locked.</summary>
+    public bool IsFree { get; init; }
+
+    /// <summary>Whether it is printed on one side, however small.</summary>
+    public bool IsOnePage { get; init; }
+
+    /// <summary>Whether rows can be chosen by what stands in a column.</summary>
+    public bool HasFilter { get; init; }
+
+    /// <summary>The cells that are filtered, with dollar signs; null for none.</summary>
+    public string? Filtered => !HasFilter ? null
+        : string.Create(CultureInfo.InvariantCulture, $"$A${HeadingRow}:${CellPosition.LetterOf(LastColumn)}${Math.Max(LastRow, HeadingRow + 1)}");
+
     /// <summary>How many columns on the left stay in sight.</summary>
     public int FrozenColumns { get; set; }
 

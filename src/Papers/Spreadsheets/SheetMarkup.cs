@@ -19,9 +19,18 @@ internal sealed class SheetMarkup(SheetDraft sheet, double points, SheetPrint pr
             new SheetViews(View()),
             new SheetFormatProperties { DefaultRowHeight = Math.Round(points * 1.5, 1), CustomHeight = true },
             new Columns(widths.Select(w => new Column { Min = (uint)w.Key, Max = (uint)w.Key, Width = w.Value, CustomWidth = true })),
-            new SheetData(rows),
+            new SheetData(rows));
+        if (!sheet.IsFree)
+        {
             // Without a password: a slip is kept off a formula, and nobody is kept from changing what is theirs.
-            new SheetProtection { Sheet = true, Objects = true, Scenarios = true, FormatColumns = false, FormatRows = false });
+            worksheet.Append(new SheetProtection { Sheet = true, Objects = true, Scenarios = true, FormatColumns = false, FormatRows = false });
+        }
+
+        if (sheet.Filtered is string filtered)
+        {
+            worksheet.Append(new AutoFilter { Reference = filtered.Replace("$", string.Empty, StringComparison.Ordinal) });
+        }
+
         if (merged.Count > 0)
         {
             worksheet.Append(new MergeCells(merged.Select(m => new MergeCell { Reference = m })));
@@ -38,7 +47,7 @@ internal sealed class SheetMarkup(SheetDraft sheet, double points, SheetPrint pr
             new PageMargins { Left = 0.5, Right = 0.5, Top = 0.75, Bottom = 0.7, Header = 0.35, Footer = 0.35 },
             new PageSetup
             {
-                PaperSize = print.Size == SheetSize.Letter ? Letter : A4, Orientation = OrientationValues.Landscape, FitToWidth = 1, FitToHeight = 0,
+                PaperSize = print.Size == SheetSize.Letter ? Letter : A4, Orientation = OrientationValues.Landscape, FitToWidth = 1, FitToHeight = sheet.IsOnePage ? 1u : 0u,
             },
             new HeaderFooter(new OddHeader(print.Head), new OddFooter(print.Foot)));
         return worksheet;

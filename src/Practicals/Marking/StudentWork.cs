@@ -11,17 +11,19 @@ public sealed class StudentWork
     /// <param name="answers">Answers as written, by the answer's id; what was left out may be missing or empty.</param>
     /// <param name="row">Where it stands in the teacher's file, for faults; null elsewhere.</param>
     /// <param name="group">The group whose readings these are, or null where that is not known.</param>
+    /// <param name="sourcedId">What the school's own system calls the student, or null.</param>
     public StudentWork(
         string student,
         IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings,
         IReadOnlyDictionary<string, string> answers,
         int? row = null,
-        string? group = null)
+        string? group = null,
+        string? sourcedId = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(student);
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(answers);
-        (Student, Readings, Answers, Row, Group) = (student, readings, answers, row, group);
+        (Student, Readings, Answers, Row, Group, SourcedId) = (student, readings, answers, row, group, sourcedId);
     }
 
     /// <summary>Name or number, as the teacher has it.</summary>
@@ -38,6 +40,9 @@ public sealed class StudentWork
 
     /// <summary>The group whose readings these are, or null.</summary>
     public string? Group { get; }
+
+    /// <summary>What the school's own system calls the student, as written, or null.</summary>
+    public string? SourcedId { get; }
 
     /// <summary>What was answered; empty for nothing.</summary>
     internal string Answer(string id) => Answers.GetValueOrDefault(id)?.Trim() ?? string.Empty;

@@ -38,6 +38,7 @@ public sealed class KeyboardTests(Chromium chromium)
     [InlineData("grid")]
     [InlineData("projector")]
     [InlineData("groups/1")]
+    [InlineData("marking/settings")]
     public async Task Tab_reaches_everything_on_the_teachers_pages_of_a_lesson(string page)
     {
         await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Groups = 3 });

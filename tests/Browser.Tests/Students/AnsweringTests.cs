@@ -15,6 +15,7 @@ public sealed class AnsweringTests(Chromium chromium)
         await phone.BeginToAnswer(member: 1);
         await phone.Answer("0.24");
         await phone.Answer("0.14");
+        await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");
         await phone.Context.SetOfflineAsync(true);
         await phone.Answer("9.9 x 10^-3");
         // Back to one that was sent, and a change of it, and on: all without a connection.
@@ -29,7 +30,7 @@ public sealed class AnsweringTests(Chromium chromium)
         Assert.Equal(3, await phone.Waiting());
 
         // Half typed, and the page is reloaded when the connection is back: it is there again.
-        await Expect(phone.Question().Locator("h1")).ToContainTextAsync("ratio");
+        await Expect(phone.Question().Locator("h1")).ToContainTextAsync("Mg : O");
         await phone.Question().Locator(".figure").FillAsync("1.1");
         await phone.Context.SetOfflineAsync(false);
         await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");

@@ -17,6 +17,7 @@ public sealed class MarkingTests(Chromium chromium)
         await Expect(teacher.Locator(".done")).ToContainTextAsync("Kept.");
 
         await teacher.GotoAsync($"{marking}/words");
+        await Pictures.Keep(teacher, "teacher-words");
         string first = await teacher.Locator(".prose").InnerTextAsync();
         // A comment by its key, words of one's own, and a digit among them that is no mark.
         await teacher.Keyboard.PressAsync("a");
@@ -43,6 +44,8 @@ public sealed class MarkingTests(Chromium chromium)
         await teacher.Keyboard.PressAsync("0");
         await Expect(teacher.Locator(".done")).ToContainTextAsync("Kept: 0 of 1.");
 
+        await teacher.GotoAsync(marking);
+        await Pictures.Keep(teacher, "teacher-marking");
         await teacher.GotoAsync($"{marking}/students/1");
         await Expect(teacher.Locator("#a-conserved .feedback")).ToContainTextAsync("Name the reading. Say by how much, in 1 sentence.");
         lab.NothingAmiss();

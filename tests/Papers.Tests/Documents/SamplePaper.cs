@@ -35,6 +35,7 @@ internal static class SamplePaper
             new PaperBlock.WorkingSpace(30),
             new PaperBlock.Panel(PanelKind.Help, "Words to use", [new PaperBlock.Paragraph("mass, resolution, uncertainty, CO₂, x⁻¹")]),
             new PaperBlock.FoldOver([[new PaperBlock.Paragraph("First.")], [new PaperBlock.WritingLines(2)], [new PaperBlock.Items(ListKind.Ticks, ["stop"])]], "Fold here.", "Show the next"),
+            new PaperBlock.CutApart([[new PaperBlock.Paragraph("For Ada.")], [new PaperBlock.Table(new PaperTable([new PaperColumn("", 1)], [["For Ben."]]))]]),
             new PaperBlock.PageBreak(),
             new PaperBlock.Items(ListKind.Ticks, ["gas off", "tongs back"]),
             new PaperBlock.Table(new PaperTable([new PaperColumn("Item", 2), new PaperColumn("Out", 1, true), new PaperColumn("Back", 1, true)], [["crucible", "13", ""], ["lid", "14", ""]])),

@@ -19,6 +19,7 @@ internal static class Written
         {
             PaperBlock.Panel panel => Blocks(panel.Content),
             PaperBlock.FoldOver fold => Blocks(fold.Steps.SelectMany(s => s)),
+            PaperBlock.CutApart cut => Blocks(cut.Parts.SelectMany(p => p)),
             PaperBlock.Beside beside => Blocks([.. beside.Left, .. beside.Right]),
             _ => [],
         },

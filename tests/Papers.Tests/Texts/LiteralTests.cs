@@ -6,7 +6,7 @@ namespace Calx.Papers.Tests.Texts;
 public sealed partial class LiteralTests
 {
     /// <summary>Folders whose texts are kept apart from the code.</summary>
-    private static readonly string[] Folders = ["Handouts", "Slips", "Spreadsheets", "SheetCheck", "Plans", "Reports", "Charts", "Drawings", "Tables", "Week"];
+    private static readonly string[] Folders = ["Handouts", "Slips", "Spreadsheets", "SheetCheck", "Plans", "Reports", "Charts", "Drawings", "Tables", "Week", "Marks"];
 
     /// <summary>Types that hold style sheets, or the English words by which a worksheet is read.</summary>
     private static readonly string[] Apart = ["ReportStyle", "ChartStyle", "CautionRule"];

@@ -13,8 +13,8 @@ public static class AnswersRoutes
     public static void Map(IEndpointRouteBuilder routes)
     {
         RouteGroupBuilder answers = routes.MapGroup("/answers").WithMetadata(Admits.Joined);
-        answers.MapGet("", (string? q, string? fault, HttpContext context, LessonRooms rooms, SafetyGate safety, AnswersDesk desk) =>
-            In(context, rooms, safety, (room, seat) => Page(context, room, seat, desk, q, fault)));
+        answers.MapGet("", (string? q, int? who, string? fault, HttpContext context, LessonRooms rooms, SafetyGate safety, AnswersDesk desk) =>
+            In(context, rooms, safety, (room, seat) => who is > 0 ? Word(context, room, seat, desk, who.Value) : Page(context, room, seat, desk, q, fault)));
         answers.MapPost("/who", (HttpContext context, LessonRooms rooms, SafetyGate safety, AnswersDesk desk, Cookies cookies, GuessLimit guesses) =>
             In(context, rooms, safety, (room, seat) => WhoAnswers.Take(context, room, seat, desk, new WhoAnswers.Doors(cookies, guesses))));
         answers.MapPost("/next", (HttpContext context, LessonRooms rooms, SafetyGate safety, Cookies cookies) =>
@@ -41,6 +41,14 @@ public static class AnswersRoutes
 
         bool isKnown = chosen == AnswersModel.All || model.Asked.Any(a => a.Question.Id == chosen);
         return Show.Page<AnswersPage>(model with { Fault = fault, Current = isKnown ? chosen! : model.Current });
+    }
+
+    /// <summary>The word of a student is asked for.</summary>
+    private static async Task<IResult> Word(HttpContext context, LessonRoom room, Seat seat, AnswersDesk desk, int member)
+    {
+        LessonView view = await room.Now(context.RequestAborted);
+        return (await desk.Roll(view, context.RequestAborted)).MayChoose(seat, member)
+            ? await WhoAnswers.Page(context, view, seat, desk, null, member) : Show.See("/answers");
     }
 
     /// <summary>A balance station takes readings and no answers.</summary>

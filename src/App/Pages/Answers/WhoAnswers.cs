@@ -41,7 +41,8 @@ public static class WhoAnswers
         AnswersFor devices = AnswersFor.Of(view, member);
         if (devices.Word is not null && !devices.Has(seat.Device) && WordFault(context, devices, form.Short("word", LongestWord), doors.Guesses) is string wrong)
         {
-            return await Page(context, view, seat, desk, wrong.Length > 0 ? wrong : null, member);
+            return wrong.Length > 0 ? await Page(context, view, seat, desk, wrong, member)
+                : Show.See(string.Create(CultureInfo.InvariantCulture, $"/answers?who={member}"));
         }
 
         if (!devices.Has(seat.Device) && await Claim(room, devices, roll, seat, member, ServerTime.Of(context), context.RequestAborted) is string fault)

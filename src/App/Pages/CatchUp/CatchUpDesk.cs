@@ -24,21 +24,12 @@ public static class CatchUpDesk
     public static IReadOnlyList<CatchUpPack> Kept(LessonModel model)
     {
         ArgumentNullException.ThrowIfNull(model);
-        return Kept(model.View, model.Members);
-    }
-
-    /// <summary>The packs that a lesson keeps, by number in the class.</summary>
-    /// <param name="view">The lesson.</param>
-    /// <param name="members">Its class.</param>
-    public static IReadOnlyList<CatchUpPack> Kept(LessonView view, IReadOnlyList<Member> members)
-    {
-        ArgumentNullException.ThrowIfNull(view);
-        LessonRoom room = view.Room;
+        LessonRoom room = model.View.Room;
         var working = new Lazy<PackWorking>(() => new PackWorking(room.Plan, AtomicWeights.Iupac2024));
         return
         [
-            .. Entries(view).OrderBy(e => e.Member).Select(e => KeptPackText.Read(
-                e.Text, CatchUpStudent.Numbered(e.Member, members.FirstOrDefault(m => m.Number == e.Member)?.Name ?? ""), room.Practical, working.Value))
+            .. Entries(model.View).OrderBy(e => e.Member).Select(e => KeptPackText.Read(
+                e.Text, CatchUpStudent.Numbered(e.Member, model.Members.FirstOrDefault(m => m.Number == e.Member)?.Name ?? ""), room.Practical, working.Value))
                 .OfType<CatchUpPack>(),
         ];
     }
@@ -86,7 +77,8 @@ public static class CatchUpDesk
         return Show.See($"{papers}#catch-up");
     }
 
-    private static IEnumerable<(int Member, string Text)> Entries(LessonView view) => view.Entries
+    /// <summary>The packs as the journal has them, by number in the class.</summary>
+    internal static IEnumerable<(int Member, string Text)> Entries(LessonView view) => view.Entries
         .Where(e => e.Entry.Cell is { What: Acts.CatchUp, Member: > 0 } && e.Entry.Content is EntryContent.Happening)
         .Select(e => (e.Entry.Cell.Member, ((EntryContent.Happening)e.Entry.Content).Text))
         // What was handed out first is what was handed out.

@@ -60,6 +60,15 @@ internal sealed class BlockHtml(StringBuilder page, StyleBook styles)
                 Opened(fold, 0);
                 Folded(fold);
                 break;
+            case PaperBlock.CutApart cut:
+                foreach (IReadOnlyList<PaperBlock> part in cut.Parts)
+                {
+                    Append("<section class=\"cut\">\n");
+                    Write(part);
+                    Append("</section>\n");
+                }
+
+                break;
             case PaperBlock.PageBreak:
                 Append("<div class=\"break\"></div>\n");
                 break;

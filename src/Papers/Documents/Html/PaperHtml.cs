@@ -68,7 +68,7 @@ public static class PaperHtml
             page.Append(CultureInfo.InvariantCulture, $"<p class=\"draft\">{Text.Of(draft)}</p>\n");
         }
 
-        page.Append(CultureInfo.InvariantCulture, $"<h1>{PhraseHtml.Of(paper.Title)}</h1>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<h1{(paper.ShowsTitle ? string.Empty : " class=\"screen\"")}>{PhraseHtml.Of(paper.Title)}</h1>\n");
         new BlockHtml(page, styles).Write(paper.Content);
         page.Append("</main>\n");
     }

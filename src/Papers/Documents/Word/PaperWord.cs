@@ -28,7 +28,11 @@ public static class PaperWord
                 body.Append(WordText.Paragraph(WordStyles.Draft, draft));
             }
 
-            body.Append(WordText.Paragraph(WordStyles.Title, paper.Title));
+            if (paper.ShowsTitle)
+            {
+                body.Append(WordText.Paragraph(WordStyles.Title, paper.Title));
+            }
+
             new WordBlocks(main, numbering, WordPage.TextWidthInMillimetres(paper.Look)).Write(body, paper.Content);
             body.Append(WordPage.Section(main, paper));
             WordStyles.Write(main, paper.Look);

@@ -35,6 +35,7 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
         PaperBlock.Panel panel => Panel(panel),
         PaperBlock.Beside beside => Beside(beside),
         PaperBlock.FoldOver fold => FoldOver(fold),
+        PaperBlock.CutApart cut => [WordCuts.Of(widthInMillimetres, [.. cut.Parts.Select(Content)])],
         PaperBlock.PageBreak => [new Paragraph(new Run(new Break { Type = BreakValues.Page }))],
         _ => throw new ArgumentException($"{block.GetType().Name} is no part of a paper.", nameof(block)),
     };

@@ -55,10 +55,11 @@ public static class MarkingTableReader
         List<RejectedCell> rejected = [];
         Dictionary<int, string> students = Students(sheet, below, columns, rejected);
         (IReadOnlyDictionary<int, GroupReadings> readings, IReadOnlyList<string> notes, string? none) = Readings(sheet, headings, columns, practical, students.Keys, rejected);
+        IReadOnlyDictionary<int, string> ids = StudentIds.Of(sheet, [.. below.Where(r => students.ContainsKey(r.Number))], columns, rejected);
         StudentWork[] works =
         [
             .. below.Where(r => students.ContainsKey(r.Number)).Select(r => new StudentWork(
-                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r))),
+                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r), ids.GetValueOrDefault(r.Number))),
         ];
         return works.Length == 0
             ? new MarkingTable.Unreadable("there is no row with a student below the headings", new CellPosition(sheet.Sheet, sheet.Rows[headings].Number, columns.Student))

@@ -62,7 +62,9 @@ internal static class StudentFeedback
             : null;
     }
 
-    private static Idea? Idea(AnswerMark mark) => mark.Ideas?.Candidates is [{ Probability: >= NamedFrom, Ideas: [Idea idea] }, ..] ? idea : null;
+    /// <summary>That a value fits the readings of others is for the teacher's eyes only.</summary>
+    private static Idea? Idea(AnswerMark mark) =>
+        mark.Ideas?.Candidates is [{ Probability: >= NamedFrom, Ideas: [Idea idea] }, ..] && idea != KnownIdeas.OtherGroup ? idea : null;
 
     private static string Watch(AnswerMark mark) =>
         mark.HasWrongUnit ? "the unit is to be looked at"

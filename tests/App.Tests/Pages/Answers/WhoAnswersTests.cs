@@ -75,7 +75,8 @@ public sealed class WhoAnswersTests
         Assert.Equal(4, word.Length);
 
         Device second = await lesson.Taught.Device(1);
-        IDocument asked = await Device.Parsed(await second.Send("/answers/who", ("member", "1")));
+        Assert.Equal("/answers?who=1", (await second.Send("/answers/who", ("member", "1"))).Headers.Location!.ToString());
+        IDocument asked = await second.Page("/answers?who=1");
         Assert.NotNull(asked.QuerySelector("[name=word]"));
         Assert.DoesNotContain(word, asked.DocumentElement.OuterHtml, StringComparison.Ordinal);
         HttpResponseMessage wrong = await second.Send("/answers/who", ("member", "1"), ("word", "QQQQ"));

@@ -62,6 +62,7 @@ public sealed class OverrulingTests
         answer = (await screen.Page("/students/2")).QuerySelector("#a-massMagnesium")!;
         Assert.Contains("The answer has changed since you marked it: it was ‘24.55 g’ then.", answer.TextContent, StringComparison.Ordinal);
         Assert.Equal("1 of 1", answer.QuerySelector(".got")!.TextContent);
+        Assert.Contains("24.55 g", answer.QuerySelectorAll(".decided").First(d => d.TextContent.Contains("Answered otherwise too", StringComparison.Ordinal)).TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

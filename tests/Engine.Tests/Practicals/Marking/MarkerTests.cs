@@ -137,6 +137,20 @@ public class MarkerTests
         Assert.Contains(Of(marked.Works[2], "massMagnesium").Ideas!.Candidates, c => c.Ideas[0].Id == "other-group" && c.Formula.Contains("two", StringComparison.Ordinal));
     }
 
+    /// <summary>The teacher is told; a student is neither accused nor led to look at others.</summary>
+    [Fact]
+    public void That_a_value_fits_the_neighbours_readings_is_not_said_to_the_student()
+    {
+        StudentWork neighbour = Work("two", [28.11m, 28.37m, 28.564m], ["", "", "", "", ""]);
+        // 0.194 / 16.00 is 0.012125.
+        MarkedWork copier = Marker().Mark([neighbour, Work("three", [30.00m, 30.24m, 30.38m], ["0.24", "0.14", "0.00988", "0.012125", "0.815"])]).Works[1];
+        AnswerMark mark = Of(copier, "molesOxygen");
+
+        Assert.Equal("other-group", mark.Ideas!.Candidates[0].Ideas.Single().Id);
+        Assert.InRange(mark.Ideas.Candidates[0].Probability, 0.5, 1);
+        Assert.DoesNotContain("group", mark.Feedback + copier.Feedback, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Exchanged_digits_are_a_slip_of_the_pen()
     {

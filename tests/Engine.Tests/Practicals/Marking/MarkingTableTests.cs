@@ -90,6 +90,28 @@ public class MarkingTableTests
         Assert.Equal("C1", unreadable.Cell!.ToString());
     }
 
+    [Theory]
+    [InlineData("id")]
+    [InlineData("sourcedId")]
+    [InlineData("Student ID")]
+    public void What_the_schools_system_calls_a_student_is_kept_as_written(string heading)
+    {
+        MarkingTable.Taken taken = Taken(
+            [heading, "student", "empty", "before", "after", "ratio"],
+            ["0042", "Ada", "30.00", "30.24", "30.38", "1.13"],
+            ["=1+1", "Ben", "30.00", "30.24", "30.38", "1.13"],
+            ["", "Cy", "30.00", "30.24", "30.38", "1.13"],
+            ["0042", "Dee", "30.00", "30.24", "30.38", "1.13"],
+            ["", "Ada", "30.00", "30.24", "30.38", "1.13"]);
+
+        Assert.Equal(["0042", "=1+1", null, null], taken.Works.Select(w => w.SourcedId));
+        Assert.Equal(["Ada", "Ben", "Cy", "Dee"], taken.Works.Select(w => w.Student));
+        Assert.All(taken.Works, w => Assert.Equal(3, w.Readings.Count));
+        Assert.Equal(["A5", "B6"], taken.Rejected.Select(r => r.Cell.ToString()));
+        Assert.Contains("row 2", taken.Rejected[0].Reason, StringComparison.Ordinal);
+        Assert.Empty(taken.Notes);
+    }
+
     private static MarkingTable.Taken Taken(params string[][] rows) => Assert.IsType<MarkingTable.Taken>(Read(rows));
 
     private static MarkingTable Read(string[][] rows) =>

@@ -1,0 +1,98 @@
+namespace Calx.Measurement.Statistics.Series;
+
+/// <summary>
+/// Looks for readings that do not follow the curve of the others: single ones, runs, and jumps. They are named; nothing is left
+/// out unless the caller allows for them in <see cref="CurveSettings"/>, which says so.
+/// </summary>
+public static class Disturbances
+{
+    /// <summary>A disturbance is named when one as plain comes by chance in fewer than this share of quiet series.</summary>
+    public const double Significance = 0.01;
+
+    /// <summary>More disturbances than this are not a curve with disturbances.</summary>
+    public const int Most = 10;
+
+    /// <summary>With correlated noise every stretch is filtered by itself, so that a longer series takes too long.</summary>
+    public const int MostCorrelatedReadings = 2000;
+
+    /// <summary>Looks for them, the plainest first, each beside those found before.</summary>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    public static DisturbanceResult Find(TimeSeries series, KineticOrder order, CurveSettings settings)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        ArgumentNullException.ThrowIfNull(settings);
+        if (settings.Noise is not SeriesNoise.Independent && series.Values.Length > MostCorrelatedReadings)
+        {
+            return new DisturbanceResult.NotSearched(
+                $"with correlated noise at most {MostCorrelatedReadings} readings are searched, and these are {series.Values.Length}");
+        }
+
+        List<Disturbance> found = [.. settings.Disturbances];
+        while (found.Count < Most + settings.Disturbances.Count)
+        {
+            var rows = new SeriesRows(series, found);
+            CurveSettings now = settings.Allowing([.. found]);
+            if (rows.Count < SeriesCurve.Needed(rows, now) + 2)
+            {
+                break;
+            }
+
+            var curve = new FittedCurve(series, order, now, rows, CurveNodes.Of(rows, order, now));
+            if (new DisturbanceSearch(curve, rows).Plainest() is not { } next)
+            {
+                break;
+            }
+
+            Join(found, next);
+        }
+
+        return new DisturbanceResult.Searched([.. found.Except(settings.Disturbances).OrderBy(one => one.First)]);
+    }
+
+    // Neighbouring findings are one event: somebody leant on the bench, not always equally hard.
+    private static void Join(List<Disturbance> found, Disturbance next)
+    {
+        if (next is not Disturbance.Jump)
+        {
+            foreach (Disturbance near in found.Where(one =>
+                one is not Disturbance.Jump && one.First <= next.Last + 2 && next.First <= one.Last + 2).ToArray())
+            {
+                int first = Math.Min(near.First, next.First);
+                int last = Math.Max(near.Last, next.Last);
+                double size = ((near.Size * Length(near)) + (next.Size * Length(next))) / (Length(near) + Length(next));
+                next = new Disturbance.Run(first, last, size, Math.Min(near.Probability, next.Probability));
+                found.Remove(near);
+            }
+        }
+
+        found.Add(next);
+    }
+
+    private static int Length(Disturbance one) => one.Last - one.First + 1;
+}
+
+/// <summary>What a search for disturbances came to.</summary>
+public abstract record DisturbanceResult
+{
+    private DisturbanceResult()
+    {
+    }
+
+    /// <summary>The series was searched.</summary>
+    public sealed record Searched : DisturbanceResult
+    {
+        internal Searched(IReadOnlyList<Disturbance> found) => Found = found;
+
+        /// <summary>What was found, in order of time; empty where nothing was.</summary>
+        public IReadOnlyList<Disturbance> Found { get; }
+    }
+
+    /// <summary>It was not.</summary>
+    public sealed record NotSearched : DisturbanceResult
+    {
+        internal NotSearched(string reason) => Reason = reason;
+
+        /// <summary>Why not, in a plain clause.</summary>
+        public string Reason { get; }
+    }
+}
