@@ -8,6 +8,7 @@ namespace Calx.Bench.Benchmarks;
 public class SeriesBenchmark
 {
     private static readonly CurveSettings Independent = new(new SeriesNoise.Independent());
+    private static readonly CurveSettings Delayed = new(new SeriesNoise.Independent(), CurveStart.Delayed);
     private static readonly CurveSettings Correlated = new(new SeriesNoise.Correlated());
 
     [Benchmark]
@@ -18,6 +19,9 @@ public class SeriesBenchmark
 
     [Benchmark]
     public double CurveWithNoiseFoundOneGroup() => Quantities(SeriesCurve.Fit(SeriesData.All[0], KineticOrder.First, Correlated));
+
+    [Benchmark]
+    public double CurveWithDelayOneGroup() => Quantities(SeriesCurve.Fit(SeriesData.All[0], KineticOrder.First, Delayed));
 
     [Benchmark]
     public double CurveEighteenGroups() => SeriesData.All.Sum(series => Quantities(SeriesCurve.Fit(series, KineticOrder.First, Independent)));

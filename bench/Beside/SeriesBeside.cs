@@ -74,6 +74,7 @@ internal static class SeriesBeside
             theirs.Add(Rate(Theirs));
         }
 
+        Console.WriteLine($"first-order curve through 300 readings, least squares: medians of {passes} passes in turn");
         Print("this program", ours);
         Print("MathNet.Numerics", theirs);
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  ratio {Middle(ours) / Middle(theirs):f2}, checks {(ok ? "ok" : "FAILED")}"));
@@ -93,6 +94,7 @@ internal static class SeriesBeside
         var benchmark = new SeriesBenchmark();
         return Bound("curve, one group", 20, () => benchmark.CurveOneGroup())
             & Bound("curve, noise found, one group", 150, () => benchmark.CurveWithNoiseFoundOneGroup())
+            & Bound("curve, delay found, one group", 500, () => benchmark.CurveWithDelayOneGroup())
             & Bound("curve, 18 groups", 360, () => benchmark.CurveEighteenGroups())
             & Bound("orders compared, 18 groups", 1000, () => benchmark.OrdersEighteenGroups())
             & Bound("disturbances, 18 groups", 1000, () => benchmark.DisturbancesEighteenGroups());

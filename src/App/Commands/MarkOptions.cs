@@ -29,11 +29,8 @@ internal sealed class MarkOptions
     private readonly Option<bool> noFigures = new("--no-figures") { Description = "no mark is lost for figures" };
     private readonly Option<bool> units = new("--units") { Description = "students were asked to write units: a missing one counts as wrong" };
     private readonly Option<string?> csv = new("--csv") { Description = "also write the marks to this file, a row a student", HelpName = "FILE" };
-    private readonly MarkOutputOptions outputs;
+    private readonly MarkOutputOptions outputs = new();
     private readonly Option<bool> json = JsonOption.Create();
-
-    /// <summary>Makes them.</summary>
-    public MarkOptions() => outputs = new MarkOutputOptions(Records.School);
 
     /// <summary>The file.</summary>
     public Argument<string?> File => file;
@@ -41,8 +38,8 @@ internal sealed class MarkOptions
     /// <summary>Whose records.</summary>
     public RecordsChoice Records { get; } = new();
 
-    /// <summary>All options, in the order of the help page. The school is that of the records as well as that of a table for its system.</summary>
-    public IReadOnlyList<Option> All => [practical, lesson, truth, overrulings, set, early, noFigures, units, csv, .. outputs.All, json, Records.Data, Records.Database];
+    /// <summary>All options, in the order of the help page.</summary>
+    public IReadOnlyList<Option> All => [practical, lesson, truth, overrulings, set, early, noFigures, units, csv, .. outputs.All, json, .. Records.All];
 
     /// <summary>What was said.</summary>
     public MarkWords Words(ParseResult result) => new(

@@ -77,7 +77,7 @@ internal sealed record MarkOutputWords(string? Xlsx, string? Slips, string? Rost
             yield return $"--tint: '{Tint}' is no colour; six hexadecimal digits were expected, such as fff4d6";
         }
 
-        if (Roster is not null && Lesson is null && (ClassName is null || Date is null))
+        if (Roster is not null && (ClassName is null || (Lesson is null && Date is null)))
         {
             yield return "--roster: of which class and day? A school system tells lessons apart by them: give --class and --date, such as --class 9F --date 2026-11-26";
         }

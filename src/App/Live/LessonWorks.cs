@@ -72,7 +72,8 @@ public sealed class LessonWorks
             member, work, entries,
             Cells(member.Number, Acts.MarkPrefix).ToDictionary(c => c.Key, c => Decision(name, c.Key, c.Value, answered.GetValueOrDefault(c.Key)), StringComparer.Ordinal))
         {
-            Cells = answered, Pack = pack,
+            Cells = answered,
+            Pack = pack,
         };
     }
 

@@ -5,6 +5,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.App.Output;
 
@@ -138,7 +139,7 @@ internal static class FindingsJson
     private static string? ReasonOf(QuantityResult result) => result switch
     {
         QuantityNotFound missing => missing.Reason,
-        QuantityEstimate { Interval: null } => QuantityEstimate.NoInterval,
+        QuantityEstimate { Interval: null } => QuantityEstimate.NoInterval(EngineLanguage.British),
         _ => null,
     };
 

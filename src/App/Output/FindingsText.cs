@@ -4,6 +4,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.App.Output;
 
@@ -124,7 +125,7 @@ internal static class FindingsText
 
         columns.Write(output);
         string change = readings.Balance.RepeatabilityOrigin == BalanceOrigin.Given ? string.Empty : " Give --repeatability if you know better.";
-        WrappedText.Write(output, readings.Balance.Sentence + change, first: "  ", then: "    ");
+        WrappedText.Write(output, readings.Balance.SentenceIn(EngineLanguage.British) + change, first: "  ", then: "    ");
         foreach (RejectedCell cell in readings.Rejected)
         {
             WrappedText.Write(output, $"Not used, {cell.Cell}: '{cell.Text}': {cell.Reason}.", first: "  ", then: "    ");

@@ -4,6 +4,7 @@ using Calx.Papers.Documents;
 using Calx.Papers.Reports;
 using Calx.Papers.Texts;
 using Calx.Practicals.Marking;
+using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Planning;
 
 namespace Calx.Papers.Handouts;
@@ -44,7 +45,7 @@ internal static class KeyWrongAnswers
                     [
                         new PaperCell(i > 0 && shown[i - 1].Answer == w.Answer ? string.Empty : Text.Capital(w.Answer.Label), IsHeading: true),
                         Number(w, decimals),
-                        Text.Capital(w.Ideas.Take(MostIdeas).Select(i => i.Label).Aggregate(texts.OrIdea)),
+                        Text.Capital(w.Ideas.Take(MostIdeas).Select(i => KnownIdeas.LabelOf(i, setting.Language.Engine)).Aggregate(texts.OrIdea)),
                     ]),
                 ])),
         ];

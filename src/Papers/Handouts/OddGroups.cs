@@ -46,24 +46,24 @@ internal static class OddGroups
 
         if (odd.Length > 0)
         {
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. odd.Take(MostTold).Select(g => Told(g, texts))]);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. odd.Take(MostTold).Select(g => Told(g, texts, language))]);
         }
 
         if (odd.Length > MostTold)
         {
             string more = Sentences.Count(odd.Length - MostTold);
-            string names = Sentences.And([.. odd.Skip(MostTold).Take(MostTold).Select(Named)], language);
+            string names = Sentences.And([.. odd.Skip(MostTold).Take(MostTold).Select(g => Named(g, language))], language);
             yield return new PaperBlock.Paragraph(odd.Length > 2 * MostTold ? texts.OddMoreAndOthers(more, names) : texts.OddMore(more, names), ParagraphLook.Small);
         }
     }
 
     /// <summary>A group's name, then what probably happened and what to do; where causes were not looked for, what makes it odd.</summary>
-    private static Phrase Told(GroupFindings group, ClassReportTexts texts) => Phrase.Bold($"{Named(group)}. ").Then(
+    private static Phrase Told(GroupFindings group, ClassReportTexts texts, PaperLanguage language) => Phrase.Bold($"{Named(group, language)}. ").Then(
         Text.Together(group.Diagnosis is GroupDiagnosis known ? $"{known.ForTeacher}{Others(known, texts)}" : group.Oddity.Reason));
 
     /// <summary>A number alone would be taken for the list's; any other name stands as it was written.</summary>
-    private static string Named(GroupFindings group) =>
-        GroupReadings.InSentence(group.Name) is var name && name == group.Name ? name : Text.Capital(name);
+    private static string Named(GroupFindings group, PaperLanguage language) =>
+        GroupReadings.InSentence(group.Name, language.Engine) is var name && name == group.Name ? name : Text.Capital(name);
 
     /// <summary>Further causes that are probable enough to be thought of; what the masses cannot tell apart has been named already.</summary>
     private static string Others(GroupDiagnosis diagnosis, ClassReportTexts texts)

@@ -51,7 +51,7 @@ internal static class SheetReadings
         StudentSheetTexts texts = new(language);
         int[] decimals = [.. plan.Balances.Select(b => b.Decimals).Distinct().Order()];
         return decimals.Length == 1
-            ? texts.DecimalsOfBalance(DecimalsInWords.Of(decimals[0]))
-            : texts.DecimalsOfBalances(Sentences.Or([.. decimals.Select(DecimalsInWords.Of)], language));
+            ? texts.DecimalsOfBalance(DecimalsInWords.Of(decimals[0], language.Engine))
+            : texts.DecimalsOfBalances(Sentences.Or([.. decimals.Select(d => DecimalsInWords.Of(d, language.Engine))], language));
     }
 }

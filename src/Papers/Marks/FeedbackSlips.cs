@@ -40,10 +40,10 @@ public static class FeedbackSlips
         (string total, string of) = (Sentences.Count(work.Total), Sentences.Count(work.Of));
         string occasion = string.Join(" · ", new[] { setting.Practical.Title, setting.ClassAndDate }.Where(t => t.Length > 0));
         PaperCell name = new(Phrase.Bold(work.Work.Student)), earned = new(Phrase.Bold(work.Waiting > 0 ? texts.TotalSoFar(total, of) : texts.Total(total, of)));
-        PaperColumn right = new("", 2, IsNumber: true);
+        PaperColumn right = new("", 2.2, IsNumber: true);
         return setting.Look.IsLarge
             ? [new PaperBlock.Table(new PaperTable([new PaperColumn("", 3), right], [[name, earned]])), new PaperBlock.Paragraph(occasion)]
-            : [new PaperBlock.Table(new PaperTable([new PaperColumn("", 3), new PaperColumn("", 5), right], [[name, occasion, earned]]))];
+            : [new PaperBlock.Table(new PaperTable([new PaperColumn("", 2.8), new PaperColumn("", 5), right], [[name, occasion, earned]]))];
     }
 
     /// <summary>Answers in words: those with a comment on lines of their own, all others in one.</summary>

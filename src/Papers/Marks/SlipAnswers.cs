@@ -12,7 +12,7 @@ internal sealed class SlipAnswers(MarksSetting setting)
     private const int LongestGiven = 60;
 
     /// <summary>What is longer takes a row across the slip.</summary>
-    private const int LongestInHalf = 18;
+    private const int LongestInHalf = 14;
 
     /// <summary>Width between the two halves beside the other columns.</summary>
     private const double Gap = 0.3;
@@ -42,7 +42,7 @@ internal sealed class SlipAnswers(MarksSetting setting)
     {
         int halves = setting.Look.IsLarge || marks.Length == 1 ? 1 : 2;
         int rows = (marks.Length + halves - 1) / halves;
-        PaperColumn[] columns = [new(texts.AnswerColumn, 5), new(texts.GivenColumn, 2.7, IsNumber: true), new(texts.MarksColumn, 1.2, IsNumber: true)];
+        PaperColumn[] columns = [new(texts.AnswerColumn, 5.2), new(texts.GivenColumn, 2.3, IsNumber: true), new(texts.MarksColumn, 1.6, IsNumber: true)];
         IReadOnlyList<PaperCell> Cells(int at) => at >= marks.Length ? ["", "", ""] : Row(marks[at]);
         IReadOnlyList<PaperCell> Across(int row) => halves == 1 ? Cells(row) : [.. Cells(row), "", .. Cells(rows + row)];
         return new PaperBlock.Table(new PaperTable(halves == 1 ? columns : [.. columns, new("", Gap), .. columns], [.. Enumerable.Range(0, rows).Select(Across)]));

@@ -30,7 +30,7 @@ internal static class PlanVerdicts
             _ => ("does-not-fit", texts.FitsNot),
         };
         string said = texts.DoneInTime(
-            lesson.Settings.Minutes.ToString("0.#", CultureInfo.InvariantCulture), Odds.Times(lesson.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell));
+            lesson.Settings.Minutes.ToString("0.#", CultureInfo.InvariantCulture), Odds.Times(lesson.Fits.Value, lesson.Settings.Language, LessonForecast.FitsNot, LessonForecast.FitsWell));
         Verdict(page, role, word, said);
     }
 
@@ -38,7 +38,7 @@ internal static class PlanVerdicts
     private static void WriteSureness(StringBuilder page, Plan plan, PlanTexts texts)
     {
         AmountPoint planned = plan.Amounts.Planned;
-        string right = texts.HardestConclusion(planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture), Odds.Times(planned.ClassRight));
+        string right = texts.HardestConclusion(planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture), Odds.Times(planned.ClassRight, plan.Settings.Language));
         bool sure = planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray;
         if (!plan.CanConclude)
         {

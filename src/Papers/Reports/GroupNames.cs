@@ -13,23 +13,25 @@ internal sealed partial class GroupNames
 {
     private readonly Dictionary<string, string>? numbers;
     private readonly ReportTexts texts;
+    private readonly PaperLanguage language;
 
-    private GroupNames(Dictionary<string, string>? numbers, ReportTexts texts) => (this.numbers, this.texts) = (numbers, texts);
+    private GroupNames(Dictionary<string, string>? numbers, PaperLanguage language) =>
+        (this.numbers, this.language, texts) = (numbers, language, new ReportTexts(language));
 
     /// <summary>The names of a class's groups in a view.</summary>
     public static GroupNames Of(ClassFindings findings, ReportView view)
     {
-        ReportTexts texts = new(view.Language);
         if (view.Names)
         {
-            return new GroupNames(null, texts);
+            return new GroupNames(null, view.Language);
         }
 
         string[] names = [.. findings.Groups.Select(g => g.Readings.Name).Distinct(StringComparer.Ordinal)];
         string[] own = [.. names.Select(n => Number().Match(n)).Where(m => m.Success).Select(m => m.Groups[1].Value + m.Groups[2].Value)];
         bool numbered = own.Length == names.Length && own.Distinct(StringComparer.Ordinal).Count() == names.Length;
+        ReportTexts texts = new(view.Language);
         return new GroupNames(names.Select((name, i) => (name, Label: numbered ? own[i] : (i + 1).ToString(CultureInfo.InvariantCulture)))
-            .ToDictionary(n => n.name, n => texts.GroupNumber(n.Label), StringComparer.Ordinal), texts);
+            .ToDictionary(n => n.name, n => texts.GroupNumber(n.Label), StringComparer.Ordinal), view.Language);
     }
 
     /// <summary>What a group, or one trial of it, is called.</summary>
@@ -37,7 +39,7 @@ internal sealed partial class GroupNames
         : group.Readings.Trial is null ? numbers[group.Readings.Name] : texts.GroupTrial(numbers[group.Readings.Name], string.Create(CultureInfo.InvariantCulture, $"{group.Readings.Trial}"));
 
     /// <summary>The same within a sentence, where a number alone would be taken for a quantity.</summary>
-    public string InSentence(GroupFindings group) => GroupReadings.InSentence(this[group]);
+    public string InSentence(GroupFindings group) => GroupReadings.InSentence(this[group], language.Engine);
 
     [GeneratedRegex(@"^\s*(?:group\s*)?0*([1-9][0-9]{0,2})( \(simulated\))?\s*$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Number();

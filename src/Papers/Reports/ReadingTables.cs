@@ -22,7 +22,7 @@ internal static class ReadingTables
             WriteColumns(page, findings.Practical, findings.Readings, texts);
         }
 
-        page.Append(CultureInfo.InvariantCulture, $"<p>{Text.OfSentence(findings.Readings.Balance.Sentence)}</p>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<p>{Text.OfSentence(findings.Readings.Balance.SentenceIn(findings.Language))}</p>\n");
         foreach (MissingReadings missing in findings.Identifiability.Undetermined)
         {
             page.Append(CultureInfo.InvariantCulture, $"<p>{Text.Of(missing.Why)}</p>\n");

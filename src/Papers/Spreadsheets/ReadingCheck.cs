@@ -25,5 +25,5 @@ internal static class ReadingCheck
 
     /// <summary>What is to be written, in a sentence.</summary>
     public static string Sentence(ResultsLesson lesson) =>
-        lesson.Texts.YellowCells(Sentences.Or([.. lesson.Decimals.Select(DecimalsInWords.Of)], lesson.Setting.Language));
+        lesson.Texts.YellowCells(Sentences.Or([.. lesson.Decimals.Select(d => DecimalsInWords.Of(d, lesson.Setting.Language.Engine))], lesson.Setting.Language));
 }

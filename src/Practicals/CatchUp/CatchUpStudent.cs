@@ -2,6 +2,7 @@ using System.Buffers.Binary;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.CatchUp;
 
@@ -27,12 +28,13 @@ public sealed record CatchUpStudent
     /// <summary>Somebody of a class that keeps numbers: the number is the same though the name was changed or forgotten.</summary>
     /// <param name="number">The number in the class, from 1.</param>
     /// <param name="name">The name, or empty; then the number is printed.</param>
-    public static CatchUpStudent Numbered(int number, string name)
+    /// <param name="language">The language of what is printed then; British where nothing else is said.</param>
+    public static CatchUpStudent Numbered(int number, string name, EngineLanguage? language = null)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(number, 1);
         ArgumentNullException.ThrowIfNull(name);
         string own = number.ToString(CultureInfo.InvariantCulture);
-        return new CatchUpStudent($"number {own}", name.Trim().Length > 0 ? name.Trim() : $"Student {own}");
+        return new CatchUpStudent($"number {own}", name.Trim().Length > 0 ? name.Trim() : new Wording(language ?? EngineLanguage.British).Student(own));
     }
 
     /// <summary>A name without what people type one way today and another tomorrow: capitals, and spaces at its ends or in a row.</summary>

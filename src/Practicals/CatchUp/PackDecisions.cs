@@ -27,7 +27,7 @@ internal sealed class PackDecisions
     public PackDecisions(PlanSettings plan, AtomicWeights weights)
     {
         (this.plan, this.weights) = (plan, weights);
-        model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights);
+        model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights, plan.Language);
         amounts = model.PlannedAmounts(plan.SampleInGrams);
         balance = BalanceReport.Of(plan.Balances[0]);
         changeOfOneGram = plan.Practical.Findings.ConstantMass is null ? 0 : new IdealRun(plan.Practical, weights).ChangeOfOneGram;
@@ -57,8 +57,8 @@ internal sealed class PackDecisions
             return null;
         }
 
-        var estimator = new GroupEstimator(plan.Practical, balance, weights);
-        return new ConstantMassRule(rule, (double)balance.ResolutionOf(rule.Reading), changeOfOneGram).Judge(
+        var estimator = new GroupEstimator(plan.Practical, balance, weights, plan.Language);
+        return new ConstantMassRule(rule, (double)balance.ResolutionOf(rule.Reading), changeOfOneGram, plan.Language).Judge(
             group,
             estimator.Estimate(group).FirstOrDefault(q => q.Quantity.Id == plan.Practical.Findings.Sample) as QuantityEstimate,
             estimator.UncertaintyOf(group.Readings[^1]));

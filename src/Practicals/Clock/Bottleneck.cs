@@ -1,4 +1,4 @@
-using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Clock;
 
@@ -22,17 +22,17 @@ public sealed class Bottleneck
 
     internal static Bottleneck Of(LessonForecast forecast)
     {
+        var texts = new LessonTexts(forecast.Settings.Language);
         ThingUse? longest = forecast.Uses.MaxBy(u => u.MeanWait);
         if (longest is not null && longest.MeanWait >= WaitThatCounts)
         {
-            return new Bottleneck(longest.Thing.Id, string.Create(
-                CultureInfo.InvariantCulture, $"A group waits {longest.MeanWait:F0} min for {longest.Thing.Label} in a lesson; the longest single wait is {longest.LongestWait:F0} min."));
+            return new Bottleneck(longest.Thing.Id, texts.GroupWaits(
+                longest.MeanWait.InFigures("F0"), longest.Thing.Label, longest.LongestWait.InFigures("F0")));
         }
 
         var step = forecast.Typical.CriticalPath.GroupBy(s => (s.StepId, s.Label))
             .Select(g => (g.Key.StepId, g.Key.Label, Minutes: g.Sum(s => s.ToMinute - s.FromMinute)))
             .MaxBy(g => g.Minutes);
-        return new Bottleneck(step.StepId, string.Create(
-            CultureInfo.InvariantCulture, $"No queue matters; of the steps that the end depends on, '{step.Label}' takes longest: {step.Minutes:F0} min."));
+        return new Bottleneck(step.StepId, texts.NoQueue(step.Label, step.Minutes.InFigures("F0")));
     }
 }

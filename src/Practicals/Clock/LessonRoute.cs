@@ -1,5 +1,6 @@
 using Calx.Measurement.Distributions;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Clock;
 
@@ -106,9 +107,10 @@ internal sealed class LessonRoute
     {
         if (id is LessonStep.Balance or LessonStep.Teacher)
         {
+            var texts = new LessonTexts(settings.Language);
             return id == LessonStep.Balance
-                ? new SharedThing(id, settings.Balances.Count == 1 ? "the balance" : "the balances", settings.Balances.Count)
-                : new SharedThing(id, "the teacher", 1);
+                ? new SharedThing(id, settings.Balances.Count == 1 ? texts.TheBalance : texts.TheBalances, settings.Balances.Count)
+                : new SharedThing(id, texts.TheTeacher, 1);
         }
 
         KitItem item = settings.Practical.Kit.First(k => k.Id == id);

@@ -1,33 +1,24 @@
-using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Clock;
 
 /// <summary>Probabilities as a teacher says them.</summary>
 public static class Odds
 {
-    private static readonly (int Some, int Of, string Words)[] Fractions =
-    [
-        (1, 10, "one in ten"), (1, 5, "one in five"), (1, 4, "one in four"), (1, 3, "one in three"), (2, 5, "two in five"),
-        (1, 2, "every second"), (3, 5, "three in five"), (2, 3, "two in three"), (3, 4, "three in four"), (4, 5, "four in five"),
-        (9, 10, "nine in ten"),
-    ];
-
-    /// <summary><c>98 times in 100</c>, or what one says near 0 and 1.</summary>
-    public static string Times(double probability) => Math.Round(100 * probability) switch
+    /// <summary><c>98 times in 100</c>, or what one says near 0 and 1; told apart from limits that rounding would make it reach.</summary>
+    /// <param name="probability">0 to 1.</param>
+    /// <param name="language">In which language.</param>
+    /// <param name="limits">The limits; none where nothing depends on it.</param>
+    public static string Times(double probability, EngineLanguage language, params ReadOnlySpan<double> limits)
     {
-        < 1 => "hardly ever",
-        > 99 => "practically always",
-        1 => "once in 100",
-        double times => string.Create(CultureInfo.InvariantCulture, $"{times:F0} times in 100"),
-    };
-
-    /// <summary>The same, but told apart from limits that rounding would make it reach.</summary>
-    public static string Times(double probability, params ReadOnlySpan<double> limits)
-    {
-        double? missed = JustMissed(probability, limits);
-        return missed is double limit
-            ? string.Create(CultureInfo.InvariantCulture, $"just under {100 * limit:F0} times in 100")
-            : Times(probability);
+        var texts = new OddsTexts(language);
+        return JustMissed(probability, limits) is double limit ? texts.JustUnder((100 * limit).InFigures("F0")) : Math.Round(100 * probability) switch
+        {
+            < 1 => texts.HardlyEver,
+            > 99 => texts.PracticallyAlways,
+            1 => texts.Once,
+            double times => texts.Times(times.InFigures("F0")),
+        };
     }
 
     /// <summary>The number alone, as tables show it; never 0 or 100 for what may still happen or fail, and never rounded up onto one of
@@ -36,28 +27,28 @@ public static class Odds
     {
         < 1 => "< 1",
         > 99 => "> 99",
-        double times => string.Create(CultureInfo.InvariantCulture, $"{(JustMissed(probability, limits) is null ? times : times - 1):F0}"),
+        double times => (JustMissed(probability, limits) is null ? times : times - 1).InFigures("F0"),
     };
 
     /// <summary><c>one group in three</c>, or how many in 100 where no simple fraction is near.</summary>
     /// <param name="share">0 to 1.</param>
-    /// <param name="one">What is counted, one of it.</param>
-    /// <param name="many">Several of it.</param>
-    public static string Of(double share, string one, string many)
+    /// <param name="language">In which language.</param>
+    public static string OfGroups(double share, EngineLanguage language)
     {
-        (int Some, int Of, string Words) nearest = Fractions.MinBy(f => Math.Abs(share - ((double)f.Some / f.Of)));
-        if (Math.Abs(share - ((double)nearest.Some / nearest.Of)) <= 0.025)
+        var texts = new OddsTexts(language);
+        (int Some, int Of, string Words)[] fractions =
+        [
+            (1, 10, texts.OneInTen), (1, 5, texts.OneInFive), (1, 4, texts.OneInFour), (1, 3, texts.OneInThree), (2, 5, texts.TwoInFive),
+            (1, 2, texts.EverySecond), (3, 5, texts.ThreeInFive), (2, 3, texts.TwoInThree), (3, 4, texts.ThreeInFour), (4, 5, texts.FourInFive),
+            (9, 10, texts.NineInTen),
+        ];
+        (int Some, int Of, string Words) nearest = fractions.MinBy(f => Math.Abs(share - ((double)f.Some / f.Of)));
+        return Math.Abs(share - ((double)nearest.Some / nearest.Of)) <= 0.025 ? nearest.Words : Math.Round(100 * share) switch
         {
-            string[] words = nearest.Words.Split(' ', 2);
-            return words[1] == "second" ? $"every second {one}" : $"{words[0]} {(nearest.Some == 1 ? one : many)} {words[1]}";
-        }
-
-        return Math.Round(100 * share) switch
-        {
-            < 1 => $"hardly a {one}",
-            > 99 => $"nearly every {one}",
-            1 => $"1 {one} in 100",
-            double number => string.Create(CultureInfo.InvariantCulture, $"{number:F0} {many} in 100"),
+            < 1 => texts.HardlyAGroup,
+            > 99 => texts.NearlyEvery,
+            1 => texts.OneInHundred,
+            double number => texts.InHundred(number.InFigures("F0")),
         };
     }
 

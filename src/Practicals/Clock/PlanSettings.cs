@@ -1,5 +1,6 @@
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Clock;
 
@@ -45,6 +46,7 @@ public sealed class PlanSettings
         (Prepared, StaggerInMinutes) = (other.Prepared, other.StaggerInMinutes);
         (LeftOut, Moved, Alongside, Unread) = (other.LeftOut, other.Moved, other.Alongside, other.Unread);
         (Times, Kit) = (other.Times, other.Kit);
+        Language = other.Language;
     }
 
     /// <summary>The practical.</summary>
@@ -99,6 +101,9 @@ public sealed class PlanSettings
 
     /// <summary>How many pieces of a kit there are, where there are fewer than the groups need.</summary>
     public IReadOnlyDictionary<string, int> Kit { get; private set; } = new Dictionary<string, int>();
+
+    /// <summary>The language in which everything is said that follows from the plan.</summary>
+    public EngineLanguage Language { get; private set; } = EngineLanguage.British;
 
     /// <summary>Most heatings that a practical allows; 1 where nothing is repeated.</summary>
     public static int MostHeatings(Practical practical)
@@ -178,6 +183,9 @@ public sealed class PlanSettings
     {
         [Known(piece, Practical.Kit.Select(x => x.Id))] = Within(number, 1, 1000, nameof(number)),
     });
+
+    /// <summary>In another language.</summary>
+    public PlanSettings WithLanguage(EngineLanguage language) => Copy(s => s.Language = language);
 
     /// <summary>Whether a step is done, by the class in this lesson or by somebody before or after it.</summary>
     public bool IsDone(LessonStep step)

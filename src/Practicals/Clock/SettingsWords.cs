@@ -1,5 +1,6 @@
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Clock;
 
@@ -7,37 +8,42 @@ namespace Calx.Practicals.Clock;
 internal static class SettingsWords
 {
     /// <summary>The words, the balances first.</summary>
-    public static IReadOnlyList<string> Of(PlanSettings settings) =>
-    [
-        .. settings.Balances.GroupBy(b => b.ResolutionInGrams).Select(Balances),
-        Invariant($"samples of {settings.SampleInGrams:0.######} g"),
-        settings.Trials == 1 ? "one trial a group" : Invariant($"{settings.Trials} trials a group"),
-        Heatings(settings),
-        .. settings.Prepared ? ["prepared by a technician"] : Array.Empty<string>(),
-        .. settings.LeftOut.Select(word => $"without {word}"),
-        .. settings.Moved.Select(id => $"'{Label(settings, id)}' in another lesson"),
-        .. settings.Alongside.Select(id => $"'{Label(settings, id)}' meanwhile"),
-        .. settings.Unread.Select(id => $"without the reading '{settings.Practical.Reading(id).Label}'"),
-        .. settings.StaggerInMinutes > 0 ? [Invariant($"every second group {settings.StaggerInMinutes:0.#} min later")] : Array.Empty<string>(),
-        .. settings.Times.Select(time => Invariant(
-            $"'{Label(settings, time.Key)}' {time.Value.Least:0.##}, {time.Value.Likely:0.##}, {time.Value.Most:0.##} min")),
-        .. settings.Kit.Select(piece => Invariant($"{piece.Value} of '{settings.Practical.Kit.First(k => k.Id == piece.Key).Label}'")),
-        .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => Condition(settings, c)),
-    ];
+    public static IReadOnlyList<string> Of(PlanSettings settings)
+    {
+        var texts = new SettingsTexts(settings.Language);
+        return
+        [
+            .. settings.Balances.GroupBy(b => b.ResolutionInGrams).Select(alike => Balances(alike, texts)),
+            texts.Samples(settings.SampleInGrams.InFigures("0.######")),
+            settings.Trials == 1 ? texts.OneTrial : texts.SomeTrials(settings.Trials.InFigures()),
+            Heatings(settings, texts),
+            .. settings.Prepared ? [texts.Prepared] : Array.Empty<string>(),
+            .. settings.LeftOut.Select(texts.Without),
+            .. settings.Moved.Select(id => texts.InAnotherLesson(Label(settings, id))),
+            .. settings.Alongside.Select(id => texts.Meanwhile(Label(settings, id))),
+            .. settings.Unread.Select(id => texts.WithoutReading(settings.Practical.Reading(id).Label)),
+            .. settings.StaggerInMinutes > 0 ? [texts.Staggered(settings.StaggerInMinutes.InFigures("0.#"))] : Array.Empty<string>(),
+            .. settings.Times.Select(time => texts.OwnTimes(
+                Label(settings, time.Key), time.Value.Least.InFigures("0.##"), time.Value.Likely.InFigures("0.##"), time.Value.Most.InFigures("0.##"))),
+            .. settings.Kit.Select(piece => texts.PiecesOf(piece.Value.InFigures(), settings.Practical.Kit.First(k => k.Id == piece.Key).Label)),
+            .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => Condition(settings, c, texts)),
+        ];
+    }
 
     /// <summary>What a step of the plan brings about is not what somebody said of the class.</summary>
-    private static string Condition(PlanSettings settings, ConditionDefinition condition) =>
-        settings.StepThatGives(condition.Id) is LessonStep step ? $"{condition.Label} (by the step '{step.Label}')" : condition.Label;
+    private static string Condition(PlanSettings settings, ConditionDefinition condition, SettingsTexts texts) =>
+        settings.StepThatGives(condition.Id) is LessonStep step ? texts.ByStep(condition.Label, step.Label) : condition.Label;
 
     private static string Label(PlanSettings settings, string step) => settings.Practical.Steps.First(s => s.Id == step).Label;
 
-    private static string Balances(IGrouping<double, Balance> alike) =>
-        Invariant($"{alike.Count()} {(alike.Count() == 1 ? "balance" : "balances")} of {alike.Key:0.########} g");
+    private static string Balances(IGrouping<double, Balance> alike, SettingsTexts texts)
+    {
+        (string count, string grams) = (alike.Count().InFigures(), alike.Key.InFigures("0.########"));
+        return alike.Count() == 1 ? texts.OneBalance(count, grams) : texts.SomeBalances(count, grams);
+    }
 
-    private static string Heatings(PlanSettings settings) =>
-        settings.Heatings == 1 ? "heated once"
-        : settings.Heatings == PlanSettings.MostHeatings(settings.Practical) ? Invariant($"heated {settings.Heatings} times")
-        : Invariant($"heated {settings.Heatings} times, and again while the mass changes");
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+    private static string Heatings(PlanSettings settings, SettingsTexts texts) =>
+        settings.Heatings == 1 ? texts.HeatedOnce
+        : settings.Heatings == PlanSettings.MostHeatings(settings.Practical) ? texts.HeatedTimes(settings.Heatings.InFigures())
+        : texts.HeatedAndAgain(settings.Heatings.InFigures());
 }

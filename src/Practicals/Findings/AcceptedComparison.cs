@@ -1,6 +1,7 @@
 using Calx.Measurement.Distributions;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -8,14 +9,14 @@ namespace Calx.Practicals.Findings;
 internal static class AcceptedComparison
 {
     /// <summary>The comparison, with the causes that pull the way the class lies.</summary>
-    public static AcceptedResult Of(Practical practical, IdealRun ideal, IReadOnlyList<ClassQuantity> pooled)
+    public static AcceptedResult Of(Practical practical, IdealRun ideal, IReadOnlyList<ClassQuantity> pooled, EngineLanguage language)
     {
         string keyId = practical.Findings.Key;
         ClassQuantity? key = pooled.FirstOrDefault(q => q.Quantity.Id == keyId);
         if (key is null)
         {
             string label = practical.Quantities.First(q => q.Id == keyId).Label;
-            return new AcceptedResult.None($"No group gives the {label}, so there is nothing to compare with the accepted value.");
+            return new AcceptedResult.None(new ConclusionTexts(language).NothingToCompare(label));
         }
 
         double accepted = ideal.Accepted(keyId);

@@ -1,3 +1,5 @@
+using Calx.Practicals.Texts;
+
 namespace Calx.Practicals.Findings;
 
 /// <summary>What is asked of an analysis.</summary>
@@ -5,6 +7,9 @@ namespace Calx.Practicals.Findings;
 /// <param name="Conditions">Ids of the practical's conditions that hold for the class.</param>
 public sealed record AnalysisOptions(bool Causes, IReadOnlyList<string> Conditions)
 {
+    /// <summary>The language of every sentence that the findings have.</summary>
+    public EngineLanguage Language { get; init; } = EngineLanguage.British;
+
     /// <summary>Causes, and an ordinary class.</summary>
     public static AnalysisOptions Usual { get; } = new(Causes: true, []);
 }

@@ -1,10 +1,10 @@
-using System.Globalization;
 using Calx.Measurement.Distributions;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -19,33 +19,33 @@ internal static class ChangeTest
     private const int MostSignsDrawn = 20_000_000;
 
     /// <summary>The evidence of a class.</summary>
-    public static ChangeEvidence Of(Practical practical, IReadOnlyList<GroupFindings> groups, double divisionInGrams)
+    public static ChangeEvidence Of(Practical practical, IReadOnlyList<GroupFindings> groups, double divisionInGrams, EngineLanguage language)
     {
+        var texts = new ChangeTexts(language);
         QuantityEstimate[] all = [.. groups.Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         QuantityEstimate[] changes =
             [.. groups.Where(g => !g.IsAnomalous).Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         if (all.Length == 0)
         {
-            return new ChangeEvidence.Unjudged("No group's readings give a change of mass, so nothing can be said of it.");
+            return new ChangeEvidence.Unjudged(texts.NoChange);
         }
 
         if (changes.Length == 0)
         {
-            return new ChangeEvidence.Unjudged(
-                "Every group that has a change of mass has an odd result, so nothing is said of the class until they are explained.");
+            return new ChangeEvidence.Unjudged(texts.AllOdd);
         }
 
         if (practical.Findings.Expect == ExpectedChange.Same)
         {
-            return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams);
+            return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams, texts);
         }
 
-        return Direction(all, changes, groups.Count, practical.Findings.Expect == ExpectedChange.Rises);
+        return Direction(all, changes, groups.Count, practical.Findings.Expect == ExpectedChange.Rises, texts);
     }
 
     /// <summary>The signs are counted over every group: one is odd because its mass went the wrong way, and to leave it out
     /// would be to choose the answer. The mean, which one lid left off would decide, is that of the others.</summary>
-    private static ChangeEvidence.Direction Direction(QuantityEstimate[] all, QuantityEstimate[] kept, int groups, bool rises)
+    private static ChangeEvidence.Direction Direction(QuantityEstimate[] all, QuantityEstimate[] kept, int groups, bool rises, ChangeTexts texts)
     {
         // Readings are decimals, so their differences are: exact ties stay ties.
         decimal[] signs = [.. all.Select(Exact)];
@@ -61,12 +61,12 @@ internal static class ChangeTest
             double u = Math.Sqrt(kept.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / kept.Length;
             bool clear = right && 2 * StandardNormal.UpperTail(Math.Abs(mean / u)) < Level;
             return new ChangeEvidence.Direction(
-                rose, fell, signP, permuted, clear, FewGroups(kept.Length, all.Length > kept.Length, mean, u, clear, rises));
+                rose, fell, signP, permuted, clear, FewGroups(kept.Length, all.Length > kept.Length, (mean, u), clear, rises, texts));
         }
 
         bool shown = right && (rises ? rose > fell : fell > rose) && signP < Level;
         return new ChangeEvidence.Direction(
-            rose, fell, signP, permuted, shown, ManyGroups(all.Length, groups, rises ? rose : fell, signP, shown, rises));
+            rose, fell, signP, permuted, shown, ManyGroups(WhichGroups(rises, rises ? rose : fell, all.Length, groups, texts), signP, shown, rises, texts));
     }
 
     private static decimal Exact(QuantityEstimate change) => (decimal)Math.Round(change.Value, change.Decimals);
@@ -83,37 +83,57 @@ internal static class ChangeTest
         };
     }
 
-    private static string ManyGroups(int n, int groups, int count, double signs, bool shown, bool rises)
+    private static string ManyGroups(string which, double signs, bool shown, bool rises, ChangeTexts texts)
     {
-        string moved = rises ? "rose" : "fell";
-        string share = WhichGroups(moved, count, n, groups);
-        string chance = string.Create(CultureInfo.InvariantCulture, $"{(signs < 0.001 ? "p < 0.001" : $"p = {signs:F3}")}, sign test");
-        return shown
-            ? $"{share}: chance alone would not do that ({chance}), so these data show that the mass {(rises ? "rises" : "falls")}."
-            : $"{share}: chance could do that ({chance}), so these data do not show that the mass {(rises ? "rises" : "falls")}.";
+        string chance = signs < 0.001 ? "p < 0.001" : $"p = {signs.InFigures("F3")}";
+        return (shown, rises) switch
+        {
+            (true, true) => texts.ShownToRise(which, chance),
+            (true, false) => texts.ShownToFall(which, chance),
+            (false, true) => texts.NotShownToRise(which, chance),
+            _ => texts.NotShownToFall(which, chance),
+        };
     }
 
     /// <summary>In how many groups it moved: of all, or of those that have weighed it so far.</summary>
-    internal static string WhichGroups(string moved, int count, int weighed, int groups)
+    internal static string WhichGroups(bool rises, int count, int weighed, int groups, ChangeTexts texts)
     {
-        string of = weighed < groups
-            ? string.Create(CultureInfo.InvariantCulture, $"{weighed} groups weighed so far (there are {groups})") : string.Create(CultureInfo.InvariantCulture, $"{weighed} groups");
-        return count == weighed ? $"The mass {moved} in all {of}" : string.Create(CultureInfo.InvariantCulture, $"The mass {moved} in {count} of {of}");
+        string of = weighed.InFigures();
+        return (rises, count == weighed, weighed < groups) switch
+        {
+            (true, true, false) => texts.RoseInAll(of),
+            (true, true, true) => texts.RoseInAllSoFar(of, groups.InFigures()),
+            (true, false, false) => texts.RoseInSome(count.InFigures(), of),
+            (true, false, true) => texts.RoseInSomeSoFar(count.InFigures(), of, groups.InFigures()),
+            (false, true, false) => texts.FellInAll(of),
+            (false, true, true) => texts.FellInAllSoFar(of, groups.InFigures()),
+            (false, false, false) => texts.FellInSome(count.InFigures(), of),
+            (false, false, true) => texts.FellInSomeSoFar(count.InFigures(), of, groups.InFigures()),
+        };
     }
 
-    private static string FewGroups(int n, bool setAside, double mean, double u, bool clear, bool rises)
+    private static string FewGroups(int n, bool setAside, (double Mean, double U) change, bool clear, bool rises, ChangeTexts texts)
     {
-        string direction = rises ? "rose" : "fell";
-        string change = $"{Figures.WithUncertainty(Math.Abs(mean), u)} g";
-        string limit = n == 1
-            ? "one group cannot show what others would find"
-            : string.Create(CultureInfo.InvariantCulture, $"with fewer than {FewestForSigns} groups no sign test can exclude chance between groups");
-        return clear
-            ? $"The mass {direction} by {change}{(n == 1 ? string.Empty : " on average")}{(setAside ? ", odd results left out" : string.Empty)}, more than the balance explains; {limit}."
-            : $"These data do not show that the mass {direction}: it changed by {Figures.WithUncertainty(mean, u)} g, which the balance explains; {limit}.";
+        string by = Figures.WithUncertainty(clear ? Math.Abs(change.Mean) : change.Mean, change.U);
+        string fewest = FewestForSigns.InFigures();
+        return (clear, n == 1, setAside, rises) switch
+        {
+            (true, true, false, true) => texts.OneRose(by),
+            (true, true, false, false) => texts.OneFell(by),
+            (true, true, true, true) => texts.OneRoseOddLeftOut(by),
+            (true, true, true, false) => texts.OneFellOddLeftOut(by),
+            (true, false, false, true) => texts.FewRose(by, fewest),
+            (true, false, false, false) => texts.FewFell(by, fewest),
+            (true, false, true, true) => texts.FewRoseOddLeftOut(by, fewest),
+            (true, false, true, false) => texts.FewFellOddLeftOut(by, fewest),
+            (false, true, _, true) => texts.OneNotShownToRise(by),
+            (false, true, _, false) => texts.OneNotShownToFall(by),
+            (false, false, _, true) => texts.FewNotShownToRise(by, fewest),
+            (false, false, _, false) => texts.FewNotShownToFall(by, fewest),
+        };
     }
 
-    private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double bandInGrams)
+    private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double bandInGrams, ChangeTexts texts)
     {
         double[] values = [.. changes.Select(c => c.Value)];
         double u = Math.Sqrt(changes.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / changes.Length;
@@ -129,12 +149,10 @@ internal static class ChangeTest
             EquivalenceResult.CannotTell open => open.Evidence.Probability,
             _ => 1,
         };
-        string numbers = $"{Figures.WithUncertainty(mean, u)} g on average";
-        string band = $"{bandInGrams.ToString("0.####", CultureInfo.InvariantCulture)} g";
+        string numbers = Figures.WithUncertainty(mean, u);
+        string band = bandInGrams.InFigures("0.####");
         return new ChangeEvidence.Sameness(
             bandInGrams, p, p < Level,
-            p < Level
-                ? $"The mass stayed the same within {band}: the change is {numbers}, and a larger one is excluded (95 %)."
-                : $"These data cannot exclude a change of more than {band}: it is {numbers}.");
+            p < Level ? texts.StayedTheSame(band, numbers) : texts.NotShownToStay(band, numbers));
     }
 }

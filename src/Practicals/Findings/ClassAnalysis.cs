@@ -4,6 +4,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -31,10 +32,11 @@ public static class ClassAnalysis
         }
 
         var ideal = new IdealRun(practical, weights);
-        Identifiability identifiability = IdentifiabilityOf(practical, readings);
-        List<GroupFindings> groups = Groups(practical, readings, weights, ideal, options ?? AnalysisOptions.Usual, out ClassDiagnosis? diagnosis);
-        return new ClassFindings(
-            practical, readings, identifiability, groups, Class(practical, readings, identifiability, groups, ideal, weights, diagnosis));
+        AnalysisOptions asked = options ?? AnalysisOptions.Usual;
+        Identifiability identifiability = IdentifiabilityOf(practical, readings, asked.Language);
+        List<GroupFindings> groups = Groups(practical, readings, weights, ideal, asked, out ClassDiagnosis? diagnosis);
+        ClassResult result = Class(practical, readings, identifiability, groups, ideal, weights, diagnosis, asked.Language);
+        return new ClassFindings(practical, readings, identifiability, groups, result, asked.Language);
     }
 
     private static ClassResult Class(
@@ -44,18 +46,19 @@ public static class ClassAnalysis
         List<GroupFindings> groups,
         IdealRun ideal,
         AtomicWeights weights,
-        ClassDiagnosis? diagnosis)
+        ClassDiagnosis? diagnosis,
+        EngineLanguage language)
     {
         ClassQuantity[] pooled = [.. practical.Quantities.Select(q => Pooling.Of(q, groups, ideal.SpreadOf(q.Id))).OfType<ClassQuantity>()];
-        ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams);
-        AcceptedResult accepted = AcceptedComparison.Of(practical, ideal, pooled);
-        FormulaRanking? formula = FormulaDeduction.Of(practical, ideal, groups, weights);
+        ChangeEvidence change = ChangeTest.Of(practical, groups, (double)readings.Balance.ResolutionInGrams, language);
+        AcceptedResult accepted = AcceptedComparison.Of(practical, ideal, pooled, language);
+        FormulaRanking? formula = FormulaDeduction.Of(practical, ideal, groups, weights, language);
         IReadOnlyList<EquationChoice> equations = EquationChoice.All(
             practical, pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key), weights);
-        var conclusion = new Conclusion(practical, readings, identifiability, groups, pooled);
+        var conclusion = new Conclusion(practical, readings, identifiability, groups, pooled, language);
         return new ClassResult(
             pooled,
-            ProductLine.Of(practical, ideal, groups),
+            ProductLine.Of(practical, ideal, groups, language),
             change,
             accepted,
             formula,
@@ -65,29 +68,30 @@ public static class ClassAnalysis
     }
 
     /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>
-    private static Identifiability IdentifiabilityOf(Practical practical, ClassReadings readings)
+    private static Identifiability IdentifiabilityOf(Practical practical, ClassReadings readings, EngineLanguage language)
     {
         string[] taken = [.. readings.Groups.SelectMany(g => g.Readings).Select(r => r.Id).Distinct()];
         string[] columns = [.. readings.Groups.SelectMany(g => g.DerivedColumns).Select(r => r.Id).Distinct()];
-        return Identifiability.Of(practical, taken, columns);
+        return Identifiability.Of(practical, taken, columns, language);
     }
 
     private static List<GroupFindings> Groups(
         Practical practical, ClassReadings readings, AtomicWeights weights, IdealRun ideal, AnalysisOptions options, out ClassDiagnosis? diagnosis)
     {
-        var estimator = new GroupEstimator(practical, readings.Balance, weights);
+        var estimator = new GroupEstimator(practical, readings.Balance, weights, options.Language);
         IReadOnlyList<QuantityResult>[] estimates = [.. readings.Groups.Select(estimator.Estimate)];
-        var oddity = new OddityRule(practical, estimates);
+        var oddity = new OddityRule(practical, estimates, options.Language);
         ConstantMassRule? constantMass = practical.Findings.ConstantMass is ConstantMassDefinition rule
-            ? new ConstantMassRule(rule, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram)
+            ? new ConstantMassRule(rule, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram, options.Language)
             : null;
         ConstantMass?[] same = [.. readings.Groups.Zip(estimates, JudgeConstantMass)];
         ClassDiagnosis? found = diagnosis = options.Causes
-            ? new ClassDiagnosis(practical, readings, weights, options.Conditions, same) : null;
+            ? new ClassDiagnosis(practical, readings, weights, options, same) : null;
+        var wording = new Wording(options.Language);
         return
         [
             .. readings.Groups.Select((group, i) => new GroupFindings(
-                group, estimates[i], same[i], oddity.Judge(estimates[i]), [.. estimator.Contradictions(group)], found?.Groups[i])),
+                group, wording.Trial(group.Name, group.Trial), estimates[i], same[i], oddity.Judge(estimates[i]), [.. estimator.Contradictions(group)], found?.Groups[i])),
         ];
 
         ConstantMass? JudgeConstantMass(GroupReadings group, IReadOnlyList<QuantityResult> quantities) => constantMass?.Judge(

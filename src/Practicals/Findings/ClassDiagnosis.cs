@@ -25,19 +25,19 @@ internal sealed class ClassDiagnosis
         Practical practical,
         ClassReadings readings,
         AtomicWeights weights,
-        IReadOnlyList<string> conditions,
+        AnalysisOptions options,
         IReadOnlyList<ConstantMass?> constantMass)
     {
         this.practical = practical;
         this.readings = readings;
         this.weights = weights;
         this.constantMass = constantMass;
-        model = new CauseModel(new Circumstances(practical, conditions), weights);
+        model = new CauseModel(new Circumstances(practical, options.Conditions), weights, options.Language);
         classmates = model.ClassmatesOf(readings.Groups);
         groups = new GroupDiagnosis[readings.Groups.Count];
         double[][] atWork = new double[groups.Length][];
         Parallel.For(0, groups.Length, i => atWork[i] = Diagnose(i, []));
-        Shared = SharedCauseSearch.Of(model.Hidden, atWork, [.. readings.Groups.Select(g => g.Remarks.Balance)]);
+        Shared = SharedCauseSearch.Of(model.Hidden, atWork, [.. readings.Groups.Select(g => g.Remarks.Balance)], options.Language);
         if (Shared.Count > 0)
         {
             Parallel.For(0, groups.Length, i => Diagnose(i, [.. Shared.Where(s => Concerns(s, i))]));

@@ -1,6 +1,7 @@
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -12,13 +13,15 @@ public sealed class ClassFindings
         ClassReadings readings,
         Identifiability identifiability,
         IReadOnlyList<GroupFindings> groups,
-        ClassResult result)
+        ClassResult result,
+        EngineLanguage language)
     {
         Practical = practical;
         Readings = readings;
         Identifiability = identifiability;
         Groups = groups;
         Class = result;
+        Language = language;
     }
 
     /// <summary>The practical.</summary>
@@ -35,4 +38,7 @@ public sealed class ClassFindings
 
     /// <summary>The class as a whole.</summary>
     public ClassResult Class { get; }
+
+    /// <summary>The language of all its sentences.</summary>
+    public EngineLanguage Language { get; }
 }

@@ -1,10 +1,10 @@
-using System.Globalization;
 using Calx.Chemistry.Amounts;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -24,19 +24,25 @@ internal sealed class Conclusion
     private readonly Identifiability identifiability;
     private readonly IReadOnlyList<GroupFindings> groups;
     private readonly IReadOnlyList<ClassQuantity> pooled;
+    private readonly EngineLanguage language;
+    private readonly ConclusionTexts texts;
+    private readonly Wording wording;
 
     public Conclusion(
         Practical practical,
         ClassReadings readings,
         Identifiability identifiability,
         IReadOnlyList<GroupFindings> groups,
-        IReadOnlyList<ClassQuantity> pooled)
+        IReadOnlyList<ClassQuantity> pooled,
+        EngineLanguage language)
     {
         this.practical = practical;
         this.readings = readings;
         this.identifiability = identifiability;
         this.groups = groups;
         this.pooled = pooled;
+        this.language = language;
+        (texts, wording) = (new ConclusionTexts(language), new Wording(language));
     }
 
     private ClassQuantity? Key => pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key);
@@ -64,17 +70,15 @@ internal sealed class Conclusion
         }
         else if (formula is FormulaRanking.Ranked ranked)
         {
-            sentences.Add(new(
-                ConclusionTopic.Formula,
-                $"{ranked.Conclusion.TrimEnd('.')}; simple formulas were taken as likelier from the start, a judgement."));
+            sentences.Add(new(ConclusionTopic.Formula, texts.Formula(FormulaWords.Of(ranked, language).TrimEnd('.'))));
         }
 
         if (readings.IsSimulated)
         {
-            sentences.Insert(0, new(ConclusionTopic.Simulated, SimulatedData.Sentence));
+            sentences.Insert(0, new(ConclusionTopic.Simulated, texts.Simulated));
         }
 
-        sentences.AddRange(UncountedWords.Sentences(readings.Uncounted));
+        sentences.AddRange(UncountedWords.Sentences(readings.Uncounted, language));
         if (odd.Length > 0)
         {
             sentences.Add(new(ConclusionTopic.OddResults, Odd(odd, named: true), Odd(odd, named: false), mentionsOdd: true));
@@ -92,21 +96,23 @@ internal sealed class Conclusion
     private bool LeavesOddOut(ChangeEvidence change) => change is ChangeEvidence.Unjudged
         || groups.Count(g => g.Find(practical.Findings.Change) is not null) < ClassVerdict.FewestForSigns;
 
-    private static string Value(ClassQuantity key)
+    private string Value(ClassQuantity key)
     {
         int decimals = Figures.DecimalsFor(key.StandardUncertainty);
         string unit = key.Quantity.UnitBehind;
-        string spread = key.Between > 0
-            ? $"and the groups differ by a further {Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between)))}{unit}, more than that explains"
-            : "and the groups differ by no more than that explains";
-        string from = key.Count == 1 ? "One group gives" : $"{Count(key.Count)} groups together give";
-        string alone = key.Count == 1
-            ? $", uncertain by {Figures.Text(key.Within, decimals)}{unit} from the balance alone; one group cannot show how groups differ."
-            : key.WithinIsFromTrials
-            ? $"; the trials of one group scatter by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit}, {spread}."
-            : $"; a single group is uncertain by {Figures.Text(key.Within, Figures.DecimalsFor(key.Within))}{unit} from the balance alone, {spread}.";
-        return $"{from} {Figures.Text(key.Value, decimals)}{unit} as the {key.Quantity.Label} "
-            + $"(95 % interval {Figures.Text(key.Interval.Low, decimals)} to {Figures.Text(key.Interval.High, decimals)}){alone}";
+        string value = Figures.Text(key.Value, decimals) + unit;
+        (string low, string high) = (Figures.Text(key.Interval.Low, decimals), Figures.Text(key.Interval.High, decimals));
+        if (key.Count == 1)
+        {
+            return texts.OneGroupGives(value, key.Quantity.Label, low, high, Figures.Text(key.Within, decimals) + unit);
+        }
+
+        string within = Figures.Text(key.Within, Figures.DecimalsFor(key.Within)) + unit;
+        string between = key.Between > 0
+            ? texts.Further(Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between))) + unit) : texts.NoFurther;
+        return texts.GroupsGive(
+            wording.CountFirst(key.Count), value, key.Quantity.Label, low, high,
+            key.WithinIsFromTrials ? texts.WithinTrials(within) : texts.WithinBalance(within), between);
     }
 
     private string NoValue()
@@ -116,73 +122,80 @@ internal sealed class Conclusion
         {
             QuantityDefinition key = practical.Quantities.First(q => q.Id == practical.Findings.Key);
             return groups.Any(g => g.IsAnomalous && g.Find(key.Id) is not null)
-                ? $"No group without an odd result gives the {key.Label}."
-                : $"No group's readings give the {key.Label}.";
+                ? texts.NoneWithoutOdd(key.Label)
+                : texts.NoneGives(key.Label);
         }
 
-        string why = practical.Findings.Formula is null ? missing.Why : $"{missing.Why.TrimEnd('.')}, so no formula can follow.";
+        string why = practical.Findings.Formula is null ? missing.Why : texts.NoFormula(missing.Why.TrimEnd('.'));
         return practical.Findings.EmptyAdvice is string advice ? $"{why} {advice}" : why;
     }
 
-    private static string Against(AcceptedResult.Compared compared)
+    private string Against(AcceptedResult.Compared compared)
     {
         ClassQuantity value = compared.Value;
         int decimals = Figures.DecimalsFor(value.StandardUncertainty);
         string unit = value.Quantity.UnitBehind;
         string accepted = Figures.Text(compared.Accepted, IsWhole(compared.Accepted) ? 0 : Math.Max(decimals, 2)) + unit;
         string distance = Figures.Text(Math.Abs(value.Value - compared.Accepted), decimals) + unit;
-        string side = value.Value < compared.Accepted ? "below" : "above";
+        bool below = value.Value < compared.Accepted;
         if (!compared.IsBiased)
         {
-            double half = (value.Interval.High - value.Interval.Low) / 2;
-            return $"The accepted value is {accepted}: the class lies {distance} {side} it, which chance explains ({Chance(compared.P)}); "
-                + $"a bias of less than about {Figures.Text(half, decimals)}{unit} would not be seen in these data.";
+            string half = Figures.Text((value.Interval.High - value.Interval.Low) / 2, decimals) + unit;
+            return below
+                ? texts.BelowByChance(accepted, distance, Chance(compared.P), half) : texts.AboveByChance(accepted, distance, Chance(compared.P), half);
         }
 
-        string pull = compared.CausesThatPull.Count == 0
-            ? "No cause named for this practical pulls this way alone."
-            : $"What pulls this way: {Listed(compared.CausesThatPull)}; the masses pooled here do not say which.";
-        return $"The accepted value is {accepted}: the class lies {distance} {side} it, more than chance explains ({Chance(compared.P)}), "
-            + $"and averaging more groups would not remove it. {pull}";
+        string pull = compared.CausesThatPull.Count == 0 ? texts.NothingPulls
+            : texts.Pulls(wording.LongOr([.. compared.CausesThatPull.Take(MostCausesNamed).Select(c => c.Label)]));
+        return below
+            ? texts.BelowByMore(accepted, distance, Chance(compared.P), pull) : texts.AboveByMore(accepted, distance, Chance(compared.P), pull);
     }
 
-    private static string Between(IReadOnlyList<EquationChoice> equations)
+    private string Between(IReadOnlyList<EquationChoice> equations)
     {
         string[] fit = [.. equations.Where(e => e.Fits).Select(Named)];
         string[] not = [.. equations.Where(e => !e.Fits).Select(Named)];
         return (fit.Length, not.Length) switch
         {
-            (0, _) => $"The value fits none of the equations: {Joined(not, "nor")}.",
-            (1, 0) => $"The value fits the reaction {fit[0]}.",
-            (1, _) => $"Of the equations the class decides between, the value fits the reaction {fit[0]} and not {Joined(not, "or")}.",
-            (_, 0) => $"The value does not decide between the reactions {Joined(fit, "and")}.",
-            _ => $"The value excludes the reaction {Joined(not, "and")} but does not decide between {Joined(fit, "and")}.",
+            (0, _) => texts.FitsNone(wording.Nor(not)),
+            (1, 0) => texts.FitsTheOne(fit[0]),
+            (1, _) => texts.FitsOneNot(fit[0], wording.Or(not)),
+            (_, 0) => texts.FitsAll(wording.And(fit)),
+            _ => texts.ExcludesSome(wording.And(not), wording.And(fit)),
         };
 
-        static string Named(EquationChoice choice) => $"{choice.Alternative.Label} ({Figures.Text(choice.Expected, 3)})";
-        static string Joined(string[] names, string last) =>
-            names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} {last} {names[^1]}";
+        string Named(EquationChoice choice) => texts.EquationWithValue(choice.Alternative.Label, Figures.Text(choice.Expected, 3));
     }
 
     private string Odd(GroupFindings[] odd, bool named)
     {
-        string names = string.Join(", ", odd.Take(MostGroupsNamed).Select(g => GroupReadings.InSentence(g.Name)))
-            + (odd.Length > MostGroupsNamed ? $" and {Count(odd.Length - MostGroupsNamed).ToLowerInvariant()} more" : string.Empty);
-        string with = Key is { WithAllGroups: PooledValue all } key ? $" {WithOdd(key, all, odd.Length == 1 ? "it" : "them")}" : string.Empty;
-        string lead = odd.Length == 1 ? "One group has an odd result" : $"{Count(odd.Length)} groups have an odd result";
-        return $"{lead} and {(odd.Length == 1 ? "is" : "are")} left out of these values until explained{(named ? $": {names}" : string.Empty)}.{with}";
+        string names = wording.List([.. odd.Take(MostGroupsNamed).Select(g => wording.Group(g.Name))]);
+        string listed = odd.Length > MostGroupsNamed ? texts.NamesAndMore(names, wording.Count(odd.Length - MostGroupsNamed)) : names;
+        string count = wording.CountFirst(odd.Length);
+        string lead = (odd.Length == 1, named) switch
+        {
+            (true, true) => texts.OneOddNamed(listed),
+            (true, false) => texts.OneOdd,
+            (false, true) => texts.SomeOddNamed(count, listed),
+            _ => texts.SomeOdd(count),
+        };
+        return Key is { WithAllGroups: PooledValue all } key ? $"{lead} {WithOdd(key, all, odd.Length == 1)}" : lead;
     }
 
     /// <summary>The class with its odd results. A mean that they have ruined is no value of the class, and is not given as one.</summary>
-    private static string WithOdd(ClassQuantity key, PooledValue all, string them)
+    private string WithOdd(ClassQuantity key, PooledValue all, bool isOne)
     {
         string unit = key.Quantity.UnitBehind;
         string median = Figures.Text(key.Median, Figures.DecimalsFor(key.StandardUncertainty)) + unit;
         string mean = Figures.WithUncertainty(all.Value, all.StandardUncertainty) + unit;
         bool isRuined = all.StandardUncertainty > MeanIsRuined * key.StandardUncertainty;
-        return isRuined
-            ? $"With {them} the class's median, which a few odd results hardly move, is {median}; the mean would be dragged to {mean}, which is no value of this class."
-            : $"With {them} the class's median is {median} and its mean {mean}.";
+        return (isRuined, isOne) switch
+        {
+            (true, true) => texts.WithItRuined(median, mean),
+            (true, false) => texts.WithThemRuined(median, mean),
+            (false, true) => texts.WithIt(median, mean),
+            _ => texts.WithThem(median, mean),
+        };
     }
 
     private string Completeness(bool named)
@@ -190,40 +203,40 @@ internal sealed class Conclusion
         GroupFindings[] judged = [.. groups.Where(g => g.ConstantMass?.LastChangeInGrams is not null)];
         if (judged.Length == 0)
         {
-            return "No group weighed twice after heating, so these readings cannot show that the reaction was complete.";
+            return texts.NobodyWeighedTwice;
         }
 
         GroupFindings[] not = [.. judged.Where(g => g.ConstantMass!.Verdict != ConstantMassVerdict.Same)];
+        string count = wording.Count(judged.Length);
         if (not.Length == judged.Length)
         {
-            return judged.Length == 1
-                ? $"The one group that reheated did not reach constant mass: {judged[0].ConstantMass!.Words}."
-                : judged.Length == 2
-                ? "Neither of the two groups that reheated reached constant mass, so the reaction was not shown to be complete."
-                : $"None of the {Count(judged.Length).ToLowerInvariant()} groups that reheated reached constant mass, so the reaction was not shown to be complete.";
+            return judged.Length switch
+            {
+                1 => texts.TheOneDidNot(judged[0].ConstantMass!.Words),
+                2 => texts.NeitherDid,
+                _ => texts.NoneDid(count),
+            };
         }
 
-        return $"{WhoReached(judged, not, named)} reached constant mass; {StillOpen(judged)}.";
-    }
-
-    private static string WhoReached(GroupFindings[] judged, GroupFindings[] not, bool named)
-    {
+        string open = StillOpen(judged);
         if (not.Length == 0)
         {
             return judged.Length switch
             {
-                1 => "The one group that reheated",
-                2 => "Both groups that reheated",
-                _ => $"All {Count(judged.Length).ToLowerInvariant()} groups that reheated",
+                1 => texts.TheOneDid(open),
+                2 => texts.BothDid(open),
+                _ => texts.AllDid(count, open),
             };
         }
 
-        string names = named && not.Length <= MostGroupsNamed ? $" (not {string.Join(", ", not.Select(g => GroupReadings.InSentence(g.Name)))})" : string.Empty;
-        return $"{Count(judged.Length - not.Length)} of the {Count(judged.Length).ToLowerInvariant()} groups that reheated{names}";
+        string reached = wording.CountFirst(judged.Length - not.Length);
+        return named && not.Length <= MostGroupsNamed
+            ? texts.SomeDidNamed(reached, count, wording.List([.. not.Select(g => wording.Group(g.Name))]), open)
+            : texts.SomeDid(reached, count, open);
     }
 
     /// <summary>What constant mass leaves open, for groups whose result is not odd: the bound takes the readings at their word.</summary>
-    private static string StillOpen(GroupFindings[] judged)
+    private string StillOpen(GroupFindings[] judged)
     {
         double[] bounds =
         [
@@ -232,30 +245,16 @@ internal sealed class Conclusion
         ];
         if (bounds.Length == 0)
         {
-            return "how much was still unreacted cannot be said from these readings";
+            return texts.OpenUnknown;
         }
 
-        string least = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Min():F0} %");
-        string most = string.Create(CultureInfo.InvariantCulture, $"{100 * bounds.Max():F0} %");
-        string range = least == most ? $"up to {most}" : $"up to {least} in the best case and up to {most} in the worst";
-        return $"on this balance that can still leave {range} unreacted, if nothing was lost";
-    }
-
-    private static string Listed(IReadOnlyList<FaultDefinition> causes)
-    {
-        string[] names = [.. causes.Take(MostCausesNamed).Select(c => c.Label)];
-        return names.Length == 1 ? names[0] : string.Join("; ", names[..^1]) + "; or " + names[^1];
+        string least = (100 * bounds.Min()).InFigures("F0");
+        string most = (100 * bounds.Max()).InFigures("F0");
+        return least == most ? texts.UnreactedUpTo(most) : texts.UnreactedBetween(least, most);
     }
 
     private static string Chance(double p) =>
-        p < 0.001 ? "p < 0.001" : string.Create(CultureInfo.InvariantCulture, $"p = {p:F3}");
+        p < 0.001 ? "p < 0.001" : $"p = {p.InFigures("F3")}";
 
     private static bool IsWhole(double value) => Math.Abs(value - Math.Round(value)) < 1e-9;
-
-    private static string Count(int n) => n switch
-    {
-        0 => "None", 1 => "One", 2 => "Two", 3 => "Three", 4 => "Four", 5 => "Five", 6 => "Six", 7 => "Seven",
-        8 => "Eight", 9 => "Nine", 10 => "Ten", 11 => "Eleven", 12 => "Twelve",
-        _ => n.ToString(CultureInfo.InvariantCulture),
-    };
 }

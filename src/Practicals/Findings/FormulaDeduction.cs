@@ -7,6 +7,7 @@ using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -14,7 +15,7 @@ namespace Calx.Practicals.Findings;
 internal static class FormulaDeduction
 {
     /// <summary>The ranking, or null where the practical asks for no formula of two parts.</summary>
-    public static FormulaRanking? Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, AtomicWeights weights)
+    public static FormulaRanking? Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, AtomicWeights weights, EngineLanguage language)
     {
         if (practical.Findings.Formula is not FormulaSearch { Elements.Count: 2 } search)
         {
@@ -26,8 +27,8 @@ internal static class FormulaDeduction
         double expected = ideal.SpreadOf(second, first);
         return MassRatio(groups, first, second, expected) switch
         {
-            null => new FormulaRanking.Undetermined("no group that is pooled gives both masses"),
-            { Value: <= 0 } => new FormulaRanking.Undetermined("the pooled ratio of the masses is not above 0"),
+            null => new FormulaRanking.Undetermined(new ConclusionTexts(language).NoGroupForFormula),
+            { Value: <= 0 } => new FormulaRanking.Undetermined(new ConclusionTexts(language).NoRatioForFormula),
             UncertainValue ratio => Ranking(search, parts, ratio, weights),
         };
     }

@@ -11,6 +11,7 @@ public sealed class GroupFindings
 
     internal GroupFindings(
         GroupReadings readings,
+        string name,
         IReadOnlyList<QuantityResult> quantities,
         ConstantMass? constantMass,
         Oddity oddity,
@@ -18,6 +19,7 @@ public sealed class GroupFindings
         GroupDiagnosis? diagnosis)
     {
         Readings = readings;
+        Name = name;
         Quantities = quantities;
         ConstantMass = constantMass;
         Oddity = oddity;
@@ -30,7 +32,7 @@ public sealed class GroupFindings
     public GroupReadings Readings { get; }
 
     /// <summary>The group's name, with the trial behind it where there is one.</summary>
-    public string Name => Readings.Trial is null ? Readings.Name : $"{Readings.Name}, trial {Readings.Trial}";
+    public string Name { get; }
 
     /// <summary>Every quantity of the practical, in its order: found, or not and why.</summary>
     public IReadOnlyList<QuantityResult> Quantities { get; }

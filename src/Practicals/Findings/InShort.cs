@@ -1,9 +1,9 @@
-using System.Globalization;
 using Calx.Chemistry.Amounts;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -16,86 +16,92 @@ public static class InShort
     public static IReadOnlyList<string> Of(ClassFindings findings, bool accepted)
     {
         ArgumentNullException.ThrowIfNull(findings);
+        var texts = new InShortTexts(findings.Language);
         ClassQuantity? key = findings.Class.Find(findings.Practical.Findings.Key);
         string?[] all =
         [
-            Change(findings),
-            key is null ? NoValue(findings) : Value(key),
-            accepted ? Told(findings.Class) : null,
-            Uncounted(findings.Readings.Uncounted),
+            Change(findings, texts),
+            key is null ? NoValue(findings, texts) : Value(key, texts),
+            accepted ? Told(findings, texts) : null,
+            Uncounted(findings.Readings.Uncounted, texts),
         ];
         return [.. all.OfType<string>()];
     }
 
-    private static string? Change(ClassFindings findings) => findings.Class.Change switch
+    private static string? Change(ClassFindings findings, InShortTexts texts) => findings.Class.Change switch
     {
-        ChangeEvidence.Direction signs => Direction(findings, signs),
-        ChangeEvidence.Sameness { Shown: true } same => $"The mass stayed the same within {Band(same)}.",
-        ChangeEvidence.Sameness same => $"A change of mass of more than {Band(same)} is not excluded.",
+        ChangeEvidence.Direction signs => Direction(findings, signs, texts),
+        ChangeEvidence.Sameness { Shown: true } same => texts.Same(Band(same)),
+        ChangeEvidence.Sameness same => texts.NotSame(Band(same)),
         _ => null,
     };
 
-    private static string Direction(ClassFindings findings, ChangeEvidence.Direction signs)
+    private static string Direction(ClassFindings findings, ChangeEvidence.Direction signs, InShortTexts texts)
     {
         bool rises = findings.Practical.Findings.Expect == ExpectedChange.Rises;
         int weighed = findings.Groups.Count(g => g.Find(findings.Practical.Findings.Change) is not null);
-        string which = ChangeTest.WhichGroups(rises ? "rose" : "fell", rises ? signs.Rose : signs.Fell, weighed, findings.Groups.Count);
+        string which = ChangeTest.WhichGroups(
+            rises, rises ? signs.Rose : signs.Fell, weighed, findings.Groups.Count, new ChangeTexts(findings.Language));
         // Too few groups for a test of signs are held against the balance: ChangeTest.
-        string what = weighed < ClassVerdict.FewestForSigns ? "the balance" : "chance";
-        return $"{which}: {(signs.Shown ? $"more than {what} explains" : $"{what} may do that")}.";
+        return (weighed < ClassVerdict.FewestForSigns, signs.Shown) switch
+        {
+            (true, true) => texts.MoreThanBalance(which),
+            (true, false) => texts.BalanceMayDo(which),
+            (false, true) => texts.MoreThanChance(which),
+            _ => texts.ChanceMayDo(which),
+        };
     }
 
-    private static string Band(ChangeEvidence.Sameness same) => $"{same.BandInGrams.ToString("0.####", CultureInfo.InvariantCulture)} g";
+    private static string Band(ChangeEvidence.Sameness same) => same.BandInGrams.InFigures("0.####");
 
-    private static string Value(ClassQuantity key)
+    private static string Value(ClassQuantity key, InShortTexts texts)
     {
         if (key.Count == 1)
         {
-            return "One group cannot show what others would find.";
+            return texts.OneGroup;
         }
 
         int decimals = Figures.DecimalsFor(key.StandardUncertainty);
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"From {key.Count} groups, chance leaves {Figures.Text(key.Interval.Low, decimals)} to {Figures.Text(key.Interval.High, decimals)}{key.Quantity.UnitBehind} open; a mistake that all groups share would not show.");
+        return texts.Value(
+            key.Count.InFigures(), Figures.Text(key.Interval.Low, decimals), Figures.Text(key.Interval.High, decimals) + key.Quantity.UnitBehind);
     }
 
-    private static string NoValue(ClassFindings findings)
+    private static string NoValue(ClassFindings findings, InShortTexts texts)
     {
         string id = findings.Practical.Findings.Key;
         return findings.Identifiability.Undetermined.FirstOrDefault(m => m.Quantity.Id == id)?.Why
-            ?? $"These readings give no value of the {findings.Practical.Quantities.First(q => q.Id == id).Label}.";
+            ?? texts.NoValue(findings.Practical.Quantities.First(q => q.Id == id).Label);
     }
 
     /// <summary>Which equation or formula it is, or how the value lies beside the accepted one.</summary>
-    private static string? Told(ClassResult result) =>
-        Between(result.Equations)
-        ?? (result.Formula is FormulaRanking.Ranked ranked ? $"{ranked.Conclusion.TrimEnd('.')}." : null)
-        ?? (result.Accepted is AcceptedResult.Compared compared
-            ? compared.IsBiased ? "The class lies further from the accepted value than chance explains." : "Chance explains how far the class lies from the accepted value."
+    private static string? Told(ClassFindings findings, InShortTexts texts) =>
+        Between(findings.Class.Equations, texts, new Wording(findings.Language))
+        ?? (findings.Class.Formula is FormulaRanking.Ranked ranked ? FormulaWords.Of(ranked, findings.Language) : null)
+        ?? (findings.Class.Accepted is AcceptedResult.Compared compared
+            ? compared.IsBiased ? texts.FurtherThanChance : texts.WithinChance
             : null);
 
-    private static string? Between(IReadOnlyList<EquationChoice> equations)
+    private static string? Between(IReadOnlyList<EquationChoice> equations, InShortTexts texts, Wording wording)
     {
         string[] fit = [.. equations.Where(e => e.Fits).Select(e => e.Alternative.Label)];
         return (fit.Length, equations.Count) switch
         {
             (_, 0) => null,
-            (0, _) => "The value fits none of the equations.",
-            (1, 1) => $"The value fits the reaction {fit[0]}.",
-            (1, _) => $"The value fits the reaction {fit[0]} and no other.",
-            _ => $"The value does not decide between the reactions {string.Join(", ", fit[..^1])} and {fit[^1]}.",
+            (0, _) => texts.FitsNone,
+            (1, 1) => texts.FitsTheOne(fit[0]),
+            (1, _) => texts.FitsOne(fit[0]),
+            _ => texts.FitsSome(wording.And(fit)),
         };
     }
 
-    private static string? Uncounted(IReadOnlyList<UncountedGroup> uncounted)
+    private static string? Uncounted(IReadOnlyList<UncountedGroup> uncounted, InShortTexts texts)
     {
         int simulated = uncounted.OfType<UncountedGroup.Simulated>().Count();
         return simulated switch
         {
             0 => null,
-            1 => "One group went on with simulated readings and is not counted.",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{simulated} groups went on with simulated readings and are not counted."),
+            1 => texts.OneSimulated,
+            _ => texts.SomeSimulated(simulated.InFigures()),
         };
     }
 }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Deciding;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -9,8 +9,6 @@ namespace Calx.Practicals.Findings;
 /// it.</summary>
 internal static class OddPoint
 {
-    private const string Open = "Which of its weighings does not go with the others, and what could have made it so?";
-
     /// <summary>The point, or null where no result is odd.</summary>
     public static TalkingPoint? Of(ClassFindings findings)
     {
@@ -21,13 +19,13 @@ internal static class OddPoint
         }
 
         GroupFindings told = odd.OrderByDescending(Clearness).First();
-        string others = odd.Length == 1 ? "It is left out of the class's value until it is explained."
-            : string.Create(CultureInfo.InvariantCulture, $"It and {odd.Length - 1} more are left out of the class's value until they are explained.");
-        string question = Question(told.Diagnosis);
+        var texts = new TalkingTexts(findings.Language);
+        string others = odd.Length == 1 ? texts.OneLeftOut : texts.SomeLeftOut((odd.Length - 1).InFigures());
+        string question = Question(told.Diagnosis, texts.OddOpen);
         return new TalkingPoint(
             TalkingTopic.OddResult,
-            $"Result to look into: {GroupReadings.InSentence(told.Name)}. {others} {question}",
-            $"Result to look into: one group's. {others} {question}",
+            texts.LookIntoNamed(new Wording(findings.Language).Group(told.Name), others, question),
+            texts.LookInto(others, question),
             mentionsOdd: true);
     }
 
@@ -36,11 +34,11 @@ internal static class OddPoint
         group.Diagnosis is null || group.Diagnosis.First.Cause == Causes.AsExpected ? 0 : group.Diagnosis.First.Probability;
 
     /// <summary>The student's question, unless it is an order at the bench rather than something to talk about.</summary>
-    private static string Question(GroupDiagnosis? diagnosis) => diagnosis switch
+    private static string Question(GroupDiagnosis? diagnosis, string open) => diagnosis switch
     {
-        null => Open,
-        { Decision: Decision.Taken { Verdict: Verdict.CheckReading or Verdict.StopTellYourTeacher or Verdict.CannotTell } } => Open,
-        { First.Cause: Causes.AsExpected } => Open,
+        null => open,
+        { Decision: Decision.Taken { Verdict: Verdict.CheckReading or Verdict.StopTellYourTeacher or Verdict.CannotTell } } => open,
+        { First.Cause: Causes.AsExpected } => open,
         _ => diagnosis.ForStudent,
     };
 }

@@ -1,9 +1,9 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -25,12 +25,15 @@ internal sealed class OddityRule
     private readonly double median;
     private readonly double scale;
     private readonly int count;
+    private readonly OddityTexts texts;
 
     /// <summary>Takes the class's centre and scatter.</summary>
     /// <param name="practical">The practical.</param>
     /// <param name="groups">Every group's quantities.</param>
-    public OddityRule(Practical practical, IReadOnlyList<IReadOnlyList<QuantityResult>> groups)
+    /// <param name="language">The language of the reasons.</param>
+    public OddityRule(Practical practical, IReadOnlyList<IReadOnlyList<QuantityResult>> groups, EngineLanguage language)
     {
+        texts = new OddityTexts(language);
         findings = practical.Findings;
         judged = new[] { findings.Key, findings.Change }
             .Select(id => practical.Quantities.First(q => q.Id == id))
@@ -59,22 +62,30 @@ internal sealed class OddityRule
 
         if (judged is null || Estimate(group, judged.Id) is not QuantityEstimate estimate)
         {
-            return new Oddity.Unjudged($"The {(judged ?? NotFound(group)).Label} cannot be found for this group.");
+            return new Oddity.Unjudged(texts.NotFound((judged ?? NotFound(group)).Label));
         }
 
         if (count < FewestGroups)
         {
-            return new Oddity.Unjudged(
-                $"With {count.ToString(CultureInfo.InvariantCulture)} groups the scatter of the class cannot be judged.");
+            return new Oddity.Unjudged(texts.TooFewGroups(count.InFigures()));
         }
 
         double score = (estimate.Value - median) / scale;
-        string numbers = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{char.ToUpperInvariant(judged.Label[0])}{judged.Label[1..]} {estimate.Text}: {Math.Abs(score):F1} times the scatter of the class ({Figures.Text(scale, Figures.DecimalsFor(scale))}) {(score < 0 ? "below" : "above")} its median {Figures.Text(median, estimate.Decimals)}");
-        return Math.Abs(score) > Limit
-            ? new Oddity.Odd($"{numbers}; the limit is {Limit.ToString(CultureInfo.InvariantCulture)}.")
-            : new Oddity.Ordinary($"{numbers}, within the limit of {Limit.ToString(CultureInfo.InvariantCulture)}.");
+        Func<string, string, string, string, string, string, string> said = (Math.Abs(score) > Limit, score < 0) switch
+        {
+            (true, true) => texts.OddBelow,
+            (true, false) => texts.OddAbove,
+            (false, true) => texts.OrdinaryBelow,
+            _ => texts.OrdinaryAbove,
+        };
+        string sentence = said(
+            Wording.Capital(judged.Label),
+            estimate.Text,
+            Math.Abs(score).InFigures("F1"),
+            Figures.Text(scale, Figures.DecimalsFor(scale)),
+            Figures.Text(median, estimate.Decimals),
+            Limit.InFigures());
+        return Math.Abs(score) > Limit ? new Oddity.Odd(sentence) : new Oddity.Ordinary(sentence);
     }
 
     /// <summary>Why a result cannot be what it seems, whatever the class: null where it can.</summary>
@@ -82,14 +93,14 @@ internal sealed class OddityRule
     {
         if (Estimate(group, findings.Sample) is QuantityEstimate sample && sample.Value < -2 * sample.StandardUncertainty)
         {
-            return $"The {sample.Quantity.Label} comes out negative, {sample.Text} {sample.Quantity.Unit}: a reading or its column is wrong.";
+            return texts.NegativeSample(sample.Quantity.Label, $"{sample.Text} {sample.Quantity.Unit}");
         }
 
         int sign = findings.Expect switch { ExpectedChange.Rises => 1, ExpectedChange.Falls => -1, _ => 0 };
         if (Estimate(group, findings.Change) is QuantityEstimate change && sign * change.Value < -2 * change.StandardUncertainty)
         {
-            string ought = sign > 0 ? "fell where it should rise" : "rose where it should fall";
-            return $"The mass {ought}: {change.Quantity.Label} {change.Text} {change.Quantity.Unit}.";
+            string value = $"{change.Text} {change.Quantity.Unit}";
+            return sign > 0 ? texts.FellWhereItRises(change.Quantity.Label, value) : texts.RoseWhereItFalls(change.Quantity.Label, value);
         }
 
         return null;

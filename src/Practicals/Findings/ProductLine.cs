@@ -2,6 +2,7 @@ using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -51,7 +52,7 @@ public abstract record ProductLine
     }
 
     /// <summary>Fits the line to a class.</summary>
-    internal static ProductLine Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups)
+    internal static ProductLine Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, EngineLanguage language)
     {
         QuantityDefinition x = practical.Quantities.First(q => q.Id == practical.Findings.Sample);
         QuantityDefinition y = practical.Quantities.First(q => q.Id == practical.Findings.Change);
@@ -62,14 +63,14 @@ public abstract record ProductLine
         ];
         if (points.Length < 2)
         {
-            return new None($"A line needs two groups or more that give both the {x.Label} and the {y.Label}.");
+            return new None(new ConclusionTexts(language).LineNeedsTwo(x.Label, y.Label));
         }
 
         return StraightLine.ThroughOriginWithErrorsInBoth(points) switch
         {
             YorkResult.Fitted through => new Fitted(
                 x, y, through.Fit, points.Length < 3 ? null : (StraightLine.WithErrorsInBoth(points) as YorkResult.Fitted)?.Fit, ideal.ChangeOfOneGram),
-            YorkResult.NotFitted not => new None($"No line can be drawn: {not.Reason}."),
+            YorkResult.NotFitted not => new None(new ConclusionTexts(language).NoLine(not.Reason)),
             _ => throw new InvalidOperationException("No other case of a fitted line exists."),
         };
     }

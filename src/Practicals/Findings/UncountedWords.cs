@@ -1,4 +1,5 @@
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
 
@@ -7,43 +8,46 @@ public static class UncountedWords
 {
     /// <summary>A sentence for all with simulated readings, and one for each that uses another's.</summary>
     /// <param name="uncounted">The groups, in the order in which they are to be named.</param>
-    public static IReadOnlyList<string> Of(IReadOnlyList<UncountedGroup> uncounted)
+    /// <param name="language">The language; British where nothing else is said.</param>
+    public static IReadOnlyList<string> Of(IReadOnlyList<UncountedGroup> uncounted, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(uncounted);
-        return [.. Both(uncounted).Select(s => s.Text)];
+        return [.. Both(uncounted, language ?? EngineLanguage.British).Select(s => s.Text)];
     }
 
     /// <summary>The same as sentences of a class's conclusion.</summary>
-    internal static IEnumerable<ConclusionSentence> Sentences(IReadOnlyList<UncountedGroup> uncounted) =>
-        Both(uncounted).Select(s => new ConclusionSentence(ConclusionTopic.Uncounted, s.Text, s.WithoutNames));
+    internal static IEnumerable<ConclusionSentence> Sentences(IReadOnlyList<UncountedGroup> uncounted, EngineLanguage language) =>
+        Both(uncounted, language).Select(s => new ConclusionSentence(ConclusionTopic.Uncounted, s.Text, s.WithoutNames));
 
-    private static IEnumerable<(string Text, string WithoutNames)> Both(IReadOnlyList<UncountedGroup> uncounted)
+    private static IEnumerable<(string Text, string WithoutNames)> Both(IReadOnlyList<UncountedGroup> uncounted, EngineLanguage language)
     {
+        var texts = new ConclusionTexts(language);
+        var wording = new Wording(language);
         string[] simulated = [.. uncounted.OfType<UncountedGroup.Simulated>().Select(g => g.Name)];
         if (simulated.Length > 0)
         {
-            string goesOn = simulated.Length == 1
-                ? "goes on with simulated readings and is not counted." : "go on with simulated readings and are not counted.";
-            yield return ($"{Named(simulated)} {goesOn}", $"{WithoutNames(simulated)} {goesOn}");
+            yield return (GoOn(simulated, texts, wording), simulated.All(IsNumber) ? GoOn(simulated, texts, wording)
+                : simulated.Length == 1 ? texts.OneGoesOn : texts.SomeGoOn(simulated.Length.InFigures()));
         }
 
         foreach (UncountedGroup.Joined joined in uncounted.OfType<UncountedGroup.Joined>())
         {
-            yield return (
-                $"{Named([joined.Name])} uses the readings of {GroupReadings.InSentence(joined.Other)} and is not counted a second time.",
-                $"{WithoutNames([joined.Name])} uses the readings of {(IsNumber(joined.Other) ? $"group {joined.Other}" : "another")} and is not counted a second time.");
+            string other = wording.Group(joined.Other);
+            string unnamed = IsNumber(joined.Other) ? other : texts.AnotherGroup;
+            // A number gives nobody's name away.
+            yield return IsNumber(joined.Name)
+                ? (texts.NumberUses(joined.Name, other), texts.NumberUses(joined.Name, unnamed))
+                : (texts.NameUses(joined.Name, other), texts.OneUses(unnamed));
         }
     }
 
-    private static string Named(string[] names)
+    private static string GoOn(string[] names, ConclusionTexts texts, Wording wording) => (names.Length == 1, names.All(IsNumber)) switch
     {
-        string first = !names.All(IsNumber) ? string.Empty : names.Length == 1 ? "Group " : "Groups ";
-        return first + (names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}");
-    }
-
-    /// <summary>A number gives nobody's name away.</summary>
-    private static string WithoutNames(string[] names) => names.All(IsNumber) ? Named(names)
-        : names.Length == 1 ? "One group" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{names.Length} groups");
+        (true, true) => texts.NumberGoesOn(names[0]),
+        (true, false) => texts.NameGoesOn(names[0]),
+        (false, true) => texts.NumbersGoOn(wording.And(names)),
+        _ => texts.NamesGoOn(wording.And(names)),
+    };
 
     private static bool IsNumber(string name) => name.All(char.IsAsciiDigit);
 }

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -28,13 +28,16 @@ public enum ConstantMassVerdict
 /// (docs/methods/constant-mass.md).</summary>
 public sealed class ConstantMass
 {
+    private readonly ConstantMassTexts texts;
+
     internal ConstantMass(
-        ConstantMassVerdict verdict, double? lastChangeInGrams, double? unreactedAtMost, string reason)
+        ConstantMassVerdict verdict, double? lastChangeInGrams, double? unreactedAtMost, string reason, ConstantMassTexts texts)
     {
         Verdict = verdict;
         LastChangeInGrams = lastChangeInGrams;
         UnreactedAtMost = unreactedAtMost;
         Reason = reason;
+        this.texts = texts;
     }
 
     /// <summary>What the last change shows.</summary>
@@ -55,17 +58,17 @@ public sealed class ConstantMass
     /// <summary>The verdict in a few words, for a table.</summary>
     public string Words => Verdict switch
     {
-        ConstantMassVerdict.NotWeighed => "not weighed after heating yet",
-        ConstantMassVerdict.Same => "constant",
-        ConstantMassVerdict.Rising => "still rising",
-        ConstantMassVerdict.Falling => "still falling",
-        ConstantMassVerdict.CannotTell => "cannot tell",
-        _ => "one weighing",
+        ConstantMassVerdict.NotWeighed => texts.NotWeighed,
+        ConstantMassVerdict.Same => texts.Same,
+        ConstantMassVerdict.Rising => texts.Rising,
+        ConstantMassVerdict.Falling => texts.Falling,
+        ConstantMassVerdict.CannotTell => texts.CannotTell,
+        _ => texts.OneWeighing,
     };
 
     /// <summary>Verdict and bound in a few words, for a table.</summary>
     public string Brief => UnreactedAtMost is double most
-        ? string.Create(CultureInfo.InvariantCulture, $"{Words}, up to {100 * most:F0} % unreacted")
+        ? texts.WithBound(Words, (100 * most).InFigures("F0"))
         : Words;
 
     /// <summary>Last weighing less the one before, in g; null where there is one weighing or none.</summary>

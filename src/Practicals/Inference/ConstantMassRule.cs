@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -9,9 +9,12 @@ namespace Calx.Practicals.Inference;
 /// <param name="rule">The practical's rule.</param>
 /// <param name="divisionInGrams">One division of the balance for the repeated reading.</param>
 /// <param name="changeOfOneGram">The whole change of mass of 1 g of sample when the reaction is complete, signed.</param>
-internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divisionInGrams, double changeOfOneGram)
+/// <param name="language">The language of its words.</param>
+internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divisionInGrams, double changeOfOneGram, EngineLanguage language)
 {
     private const double Coverage = 0.95;
+
+    private readonly ConstantMassTexts texts = new(language);
 
     private decimal Allowed => Tolerance(rule, divisionInGrams);
 
@@ -40,9 +43,7 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         {
             return new ConstantMass(
                 weighings.Length == 0 ? ConstantMassVerdict.NotWeighed : ConstantMassVerdict.OneWeighing, null, null,
-                weighings.Length == 0
-                    ? "There is no weighing after heating."
-                    : "One weighing after heating cannot show constant mass: reheat, let it cool and weigh again.");
+                weighings.Length == 0 ? texts.NoWeighing : texts.OneCannotShow, texts);
         }
 
         decimal change = weighings[^1].Value.Value - weighings[^2].Value.Value;
@@ -51,7 +52,7 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         double? unreacted = wholeChange is double whole && !wentBack
             ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole)
             : null;
-        return new ConstantMass(verdict, (double)change, unreacted, Sentence(verdict, change, wentBack, unreacted));
+        return new ConstantMass(verdict, (double)change, unreacted, Sentences(verdict, change, wentBack, unreacted), texts);
     }
 
     private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole)
@@ -65,25 +66,19 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         return Math.Min(1, NonNegativeBound.Upper(fraction, standard, Coverage));
     }
 
-    private string Sentence(ConstantMassVerdict verdict, decimal change, bool wentBack, double? unreacted)
+    private string Sentences(ConstantMassVerdict verdict, decimal change, bool wentBack, double? unreacted)
     {
-        string by = Figures.Text((double)change, change.Scale) + " g";
+        (string divisions, string grams) = (rule.ToleranceInDivisions.InFigures("0.#"), Allowed.InFigures("0.####"));
         string first = verdict switch
         {
-            ConstantMassVerdict.Same => $"The last change, {by}, is within {ToleranceInWords}: the balance sees no change.",
-            ConstantMassVerdict.Rising => $"The mass still rose by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
-            ConstantMassVerdict.Falling => $"The mass still fell by {Math.Abs(change).ToString(CultureInfo.InvariantCulture)} g.",
-            _ => $"This balance cannot tell: {ToleranceInWords} is more than half of the whole change expected.",
+            ConstantMassVerdict.Same => texts.WithinTolerance(Figures.Text((double)change, change.Scale), divisions, grams),
+            ConstantMassVerdict.Rising => texts.StillRose(Math.Abs(change).InFigures()),
+            ConstantMassVerdict.Falling => texts.StillFell(Math.Abs(change).InFigures()),
+            _ => texts.TooCoarse(divisions, grams),
         };
         string second = unreacted is double most
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $" At most {100 * most:F0} % can still be unreacted (95 %), if nothing was lost and a reheat converts at least {100 * rule.LeastConversion:F0} % of what is left.")
-            : wentBack ? " The mass moved against the reaction, so something was lost or misread, and how much is unreacted cannot be said."
-            : " How much is still unreacted cannot be said without the mass of the sample.";
-        return first + second;
+            ? texts.UnreactedAtMost((100 * most).InFigures("F0"), (100 * rule.LeastConversion).InFigures("F0"))
+            : wentBack ? texts.WentBack : texts.WithoutSample;
+        return $"{first} {second}";
     }
-
-    private string ToleranceInWords => string.Create(
-        CultureInfo.InvariantCulture, $"{rule.ToleranceInDivisions:0.#} divisions ({Allowed:0.####} g)");
 }

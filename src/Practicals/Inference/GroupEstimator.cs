@@ -3,6 +3,7 @@ using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -14,6 +15,7 @@ public sealed class GroupEstimator
 {
     private readonly Practical practical;
     private readonly BalanceReport balance;
+    private readonly EngineLanguage language;
     private readonly PreparedQuantity[] quantities;
     private readonly Dictionary<string, Prepared> patterns = new(StringComparer.Ordinal);
 
@@ -21,14 +23,16 @@ public sealed class GroupEstimator
     /// <param name="practical">The practical.</param>
     /// <param name="balance">Resolution and repeatability of the readings.</param>
     /// <param name="weights">Atomic weights for the molar masses.</param>
-    public GroupEstimator(Practical practical, BalanceReport balance, AtomicWeights weights)
+    /// <param name="language">The language of the reasons; British where nothing else is said.</param>
+    public GroupEstimator(Practical practical, BalanceReport balance, AtomicWeights weights, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         ArgumentNullException.ThrowIfNull(balance);
         ArgumentNullException.ThrowIfNull(weights);
         this.practical = practical;
         this.balance = balance;
-        quantities = [.. practical.Quantities.Select(q => new PreparedQuantity(q, weights))];
+        this.language = language ?? EngineLanguage.British;
+        quantities = [.. practical.Quantities.Select(q => new PreparedQuantity(q, weights, this.language))];
     }
 
     /// <summary>Every quantity of the practical, in its order: found, or not and why.</summary>
@@ -65,8 +69,8 @@ public sealed class GroupEstimator
             if (Math.Abs(expected - column.Value.AsDouble) > 0.5 * (double)column.LastDigit)
             {
                 string label = practical.FindColumn(column.BaseId)?.Label ?? column.Id;
-                yield return $"'{label}' is written as {column.AsWritten}, but the readings give "
-                    + $"{Figures.Text(expected, column.Value.Decimals)} {column.Unit}; the readings are taken.";
+                yield return new QuantityTexts(language).Contradicted(
+                    label, column.AsWritten, $"{Figures.Text(expected, column.Value.Decimals)} {column.Unit}");
             }
         }
     }
@@ -92,7 +96,7 @@ public sealed class GroupEstimator
         string key = string.Join(' ', group.Readings.Concat(group.DerivedColumns).Select(r => r.Id));
         if (!patterns.TryGetValue(key, out Prepared? prepared))
         {
-            patterns[key] = prepared = new Prepared(practical, group, quantities);
+            patterns[key] = prepared = new Prepared(practical, group, quantities, language);
         }
 
         return prepared;
@@ -100,12 +104,12 @@ public sealed class GroupEstimator
 
     private sealed class Prepared
     {
-        public Prepared(Practical practical, GroupReadings group, PreparedQuantity[] quantities)
+        public Prepared(Practical practical, GroupReadings group, PreparedQuantity[] quantities, EngineLanguage language)
         {
             string[] readings = [.. group.Readings.Select(r => r.Id)];
             string[] columns = [.. group.DerivedColumns.Select(r => r.Id)];
             Pattern = new ReadingPattern(practical, readings, columns, Repeats.Implied(practical, readings.Concat(columns)));
-            Dictionary<string, string> why = Identifiability.Of(practical, readings, columns).Undetermined
+            Dictionary<string, string> why = Identifiability.Of(practical, readings, columns, language).Undetermined
                 .ToDictionary(missing => missing.Quantity.Id, missing => missing.Why, StringComparer.Ordinal);
             Missing = [.. quantities.Select(q => why.GetValueOrDefault(q.Quantity.Id))];
         }

@@ -1,5 +1,6 @@
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -23,8 +24,9 @@ public sealed class Identifiability
     /// <param name="practical">The practical.</param>
     /// <param name="readingIds">Readings in the table, such as <c>empty</c>, <c>before</c>, <c>after</c>, <c>after2</c>.</param>
     /// <param name="columnIds">Ready-made columns in the table; may be empty.</param>
+    /// <param name="language">The language of the reasons; British where nothing else is said.</param>
     public static Identifiability Of(
-        Practical practical, IReadOnlyCollection<string> readingIds, IReadOnlyCollection<string> columnIds)
+        Practical practical, IReadOnlyCollection<string> readingIds, IReadOnlyCollection<string> columnIds, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         ArgumentNullException.ThrowIfNull(readingIds);
@@ -42,7 +44,7 @@ public sealed class Identifiability
             }
             else
             {
-                undetermined.Add(new MissingReadings(quantity, table.FewestThatDetermine(program)));
+                undetermined.Add(new MissingReadings(quantity, table.FewestThatDetermine(program), language ?? EngineLanguage.British));
             }
         }
 

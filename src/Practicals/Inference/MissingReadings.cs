@@ -1,14 +1,16 @@
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
 /// <summary>A quantity that the readings do not determine, with what would.</summary>
 public sealed class MissingReadings
 {
-    internal MissingReadings(QuantityDefinition quantity, IReadOnlyList<ReadingDefinition> readings)
+    internal MissingReadings(QuantityDefinition quantity, IReadOnlyList<ReadingDefinition> readings, EngineLanguage language)
     {
         Quantity = quantity;
         Readings = readings;
+        Why = Reason(new QuantityTexts(language), new Wording(language));
     }
 
     /// <summary>The quantity.</summary>
@@ -19,14 +21,16 @@ public sealed class MissingReadings
     public IReadOnlyList<ReadingDefinition> Readings { get; }
 
     /// <summary>Why the quantity cannot be found, for the teacher.</summary>
-    public string Why
+    public string Why { get; }
+
+    private string Reason(QuantityTexts texts, Wording wording)
     {
-        get
+        string names = wording.AllAnd([.. Readings.Select(r => wording.Quoted(r.Label))]);
+        return Readings.Count switch
         {
-            string names = string.Join(" and ", Readings.Select(r => $"'{r.Label}'"));
-            return Readings.Count == 0
-                ? $"The readings of this practical do not determine the {Quantity.Label}."
-                : $"The {Quantity.Label} cannot be found: the table lacks the reading{(Readings.Count == 1 ? string.Empty : "s")} {names}.";
-        }
+            0 => texts.NotDetermined(Quantity.Label),
+            1 => texts.LacksReading(Quantity.Label, names),
+            _ => texts.LacksReadings(Quantity.Label, names),
+        };
     }
 }

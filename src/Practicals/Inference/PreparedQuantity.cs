@@ -4,6 +4,7 @@ using Calx.Measurement.Distributions;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -15,9 +16,11 @@ internal sealed class PreparedQuantity
 
     private readonly QuantityProgram program;
     private readonly UncertainValue[] molarMasses;
+    private readonly QuantityTexts texts;
 
-    public PreparedQuantity(QuantityDefinition quantity, AtomicWeights weights)
+    public PreparedQuantity(QuantityDefinition quantity, AtomicWeights weights, EngineLanguage language)
     {
+        texts = new QuantityTexts(language);
         Quantity = quantity;
         program = new QuantityProgram(quantity.Formula);
         molarMasses = [.. program.MolarMasses.Select(text => Formula.Parse(text).Value.MolarMass(weights))];
@@ -38,8 +41,7 @@ internal sealed class PreparedQuantity
         double variance = QuadraticForm.Of(covariance, gradient);
         if (!double.IsFinite(value) || !double.IsFinite(variance))
         {
-            return new QuantityNotFound(
-                Quantity, $"The {Quantity.Label} has no value for these readings: its formula {Quantity.Formula} divides by zero.");
+            return new QuantityNotFound(Quantity, texts.DividesByZero(Quantity.Label, Quantity.Formula.ToString()));
         }
 
         double standard = Math.Sqrt(variance);

@@ -1,6 +1,7 @@
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference;
 
@@ -27,7 +28,8 @@ public sealed record QuantityNotFound : QuantityResult
 public sealed record QuantityEstimate : QuantityResult
 {
     /// <summary>Why <see cref="Interval"/> may be null, for the teacher.</summary>
-    public const string NoInterval = "The sample is too small for this balance to bound the value.";
+    /// <param name="language">In which language.</param>
+    public static string NoInterval(EngineLanguage language) => new QuantityTexts(language).NoInterval;
 
     internal QuantityEstimate(
         QuantityDefinition quantity,

@@ -15,7 +15,7 @@ internal sealed class PlannedTable
     /// <param name="wanted">Ids of those asked for; empty for all that the practical always asks.</param>
     public PlannedTable(PlanSettings settings, IReadOnlyList<ConclusionRule> rules, IReadOnlyCollection<string> wanted)
     {
-        Identifiability = Identifiability.Of(settings.Practical, [.. ReadingsOf(settings)], []);
+        Identifiability = Identifiability.Of(settings.Practical, [.. ReadingsOf(settings)], [], settings.Language);
         Wanted = [.. rules.Where(r => wanted.Count == 0 ? !r.Conclusion.IsOptional : wanted.Contains(r.Conclusion.Id))];
         Allowed = [.. Wanted.Where(r => Gives(r.Test.Quantity))];
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -59,20 +59,17 @@ public sealed class BalanceReport
     public decimal ResolutionOf(string baseId) => byReading.GetValueOrDefault(baseId, ResolutionInGrams);
 
     /// <summary>The balance assumed and where its figures came from, one sentence for the teacher.</summary>
-    public string Sentence
+    /// <param name="language">In which language.</param>
+    public string SentenceIn(EngineLanguage language)
     {
-        get
+        var texts = new ClassFileTexts(language);
+        string resolution = ResolutionOrigin switch
         {
-            string resolution = ResolutionOrigin switch
-            {
-                BalanceOrigin.Given => "as given",
-                BalanceOrigin.MostDecimals => "from the most decimals",
-                _ => "assumed",
-            };
-            string repeatability = RepeatabilityOrigin == BalanceOrigin.Given ? "as given" : "judgement";
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"Balance: {ResolutionInGrams} g ({resolution}); repeats scatter by {RepeatabilityInGrams:0.#####} g ({repeatability}).");
-        }
+            BalanceOrigin.Given => texts.AsGiven,
+            BalanceOrigin.MostDecimals => texts.FromMostDecimals,
+            _ => texts.Assumed,
+        };
+        string repeatability = RepeatabilityOrigin == BalanceOrigin.Given ? texts.AsGiven : texts.Judgement;
+        return texts.BalanceOf(ResolutionInGrams.InFigures(), resolution, RepeatabilityInGrams.InFigures("0.#####"), repeatability);
     }
 }

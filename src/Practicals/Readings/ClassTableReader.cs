@@ -1,4 +1,5 @@
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -12,42 +13,46 @@ public static class ClassTableReader
     /// <param name="sheets">The sheets of a file in order; the first that has a readable heading row is read.</param>
     /// <param name="practical">The practical.</param>
     /// <param name="options">What the teacher says of the balances; null where nothing.</param>
-    public static ClassReading Read(IReadOnlyList<CellTable> sheets, Practical practical, BalanceOptions? options = null) =>
-        Read(sheets, ExpectedTable.Of(practical), options);
+    /// <param name="language">The language of notes and reasons; British where nothing else is said.</param>
+    public static ClassReading Read(IReadOnlyList<CellTable> sheets, Practical practical, BalanceOptions? options = null, EngineLanguage? language = null) =>
+        Read(sheets, ExpectedTable.Of(practical), options, language);
 
     /// <summary>Reads the first sheet that has a readable heading row.</summary>
     /// <param name="sheets">The sheets of a file in order.</param>
     /// <param name="expected">What the practical expects.</param>
     /// <param name="options">What the teacher says of the balances; null where nothing.</param>
-    public static ClassReading Read(IReadOnlyList<CellTable> sheets, ExpectedTable expected, BalanceOptions? options = null)
+    /// <param name="language">The language of notes and reasons; British where nothing else is said.</param>
+    public static ClassReading Read(IReadOnlyList<CellTable> sheets, ExpectedTable expected, BalanceOptions? options = null, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(sheets);
         ArgumentNullException.ThrowIfNull(expected);
+        EngineLanguage spoken = language ?? EngineLanguage.British;
         HeadingRowFinder finder = new(new HeadingLexicon(expected));
         (CellTable Table, HeadingRow Row)[] readable =
             [.. sheets.Select(sheet => (sheet, Row: finder.Find(sheet))).Where(s => s.Row is not null).Select(s => (s.sheet, s.Row!))];
         if (readable.Length == 0)
-            return new ClassReading.Unreadable(NoHeading(sheets, expected, finder), null);
+            return new ClassReading.Unreadable(NoHeading(sheets, expected, finder, spoken), null);
         (CellTable table, HeadingRow row) = readable[0];
-        HeadingAssignment assignment = HeadingAssignment.Of(row.Cells, expected);
+        HeadingAssignment assignment = HeadingAssignment.Of(row.Cells, expected, spoken);
         if (assignment.Fault is HeadingFault fault)
             return new ClassReading.Unreadable(fault.Reason, new CellPosition(table.Sheet, table.Rows[row.Index].Number, fault.Column));
-        TableReading reading = new(table, row, assignment.Columns, expected, finder);
+        TableReading reading = new(table, row, assignment.Columns, expected, finder, spoken);
         foreach (CellTable other in sheets.Where(sheet => sheet != table && sheet.Rows.Count > 0))
         {
-            string also = readable.Any(r => r.Table == other) ? "also has a heading row with readings; it" : "";
-            reading.Intake.Note($"sheet '{other.Sheet}' {also} was not read".Replace("  ", " ", StringComparison.Ordinal));
+            reading.Intake.Note(readable.Any(r => r.Table == other)
+                ? reading.Intake.Texts.OtherSheet(other.Sheet) : reading.Intake.Texts.SheetNotRead(other.Sheet));
         }
         return new ClassReading.Taken(reading.Finish(options ?? BalanceOptions.NothingGiven));
     }
 
-    private static string NoHeading(IReadOnlyList<CellTable> sheets, ExpectedTable expected, HeadingRowFinder finder)
+    private static string NoHeading(IReadOnlyList<CellTable> sheets, ExpectedTable expected, HeadingRowFinder finder, EngineLanguage language)
     {
+        ClassFileTexts texts = new(language);
+        Wording wording = new(language);
         if (sheets.All(sheet => sheet.Rows.Count == 0))
-            return "there is nothing in the table";
+            return texts.NothingInTable;
         if (sheets.Any(finder.RunsDown))
-            return "the readings are named down the first column; put one group a row (copy, paste special, transpose)";
-        string headings = string.Join(", ", expected.Readings.Select(r => $"'{r.Label} / {r.Unit}'"));
-        return $"no heading row found that names readings of this practical, such as 'Group', {headings}";
+            return texts.RunsDown;
+        return texts.NoHeadingRow(wording.List([.. expected.Readings.Select(r => wording.Quoted($"{r.Label} / {r.Unit}"))]));
     }
 }

@@ -1,5 +1,5 @@
 using System.Collections.Frozen;
-using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -49,18 +49,18 @@ internal sealed class GroupNaming(TableIntake intake)
     public void Tell()
     {
         if (filledDown.Count > 0)
-            intake.Note($"{Rows(filledDown)}: no group is written, so it is that of the row above");
+            intake.Note(intake.Texts.FilledDown(Rows(filledDown, intake)));
         if (numbered.Count > 0)
-            intake.Note($"{Rows(numbered)}: no group is written, so a number was given");
+            intake.Note(intake.Texts.Numbered(Rows(numbered, intake)));
     }
 
     /// <summary>'row 4' or 'rows 4, 7, 9 and 12 more'.</summary>
-    public static string Rows(IReadOnlyList<int> rows)
+    public static string Rows(IReadOnlyList<int> rows, TableIntake intake)
     {
         const int named = 8;
-        string list = string.Join(", ", rows.Take(named).Select(r => r.ToString(CultureInfo.InvariantCulture)));
-        string more = rows.Count > named ? $" and {rows.Count - named} more" : "";
-        return (rows.Count == 1 ? "row " : "rows ") + list + more;
+        string list = intake.Wording.List([.. rows.Take(named).Select(r => r.InFigures())]);
+        return rows.Count == 1 ? intake.Texts.OneRow(list)
+            : rows.Count > named ? intake.Texts.ManyRows(list, (rows.Count - named).InFigures()) : intake.Texts.SomeRows(list);
     }
 
     private string Free()
@@ -71,5 +71,5 @@ internal sealed class GroupNaming(TableIntake intake)
         return Numbered(number);
     }
 
-    private static string Numbered(int number) => "unnamed " + number.ToString(CultureInfo.InvariantCulture);
+    private string Numbered(int number) => intake.Texts.Unnamed(number.InFigures());
 }

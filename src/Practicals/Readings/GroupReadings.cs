@@ -1,3 +1,5 @@
+using Calx.Practicals.Texts;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>What one group (in one trial) weighed, with what was said of it.</summary>
@@ -79,9 +81,10 @@ public sealed class GroupReadings
 
     /// <summary>A name within a sentence, where a number alone would be taken for a quantity.</summary>
     /// <param name="name">The name, with or without a trial behind it.</param>
-    public static string InSentence(string name)
+    /// <param name="language">The language; British where nothing else is said.</param>
+    public static string InSentence(string name, EngineLanguage? language = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(name);
-        return name.Split(',')[0].All(c => char.IsAsciiDigit(c) || c == ' ') ? $"group {name}" : name;
+        return new Wording(language ?? EngineLanguage.British).Group(name);
     }
 }

@@ -1,3 +1,5 @@
+using Calx.Practicals.Texts;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>Settles what each heading of a row means, the surest first, and says so where nothing can be settled.</summary>
@@ -13,7 +15,14 @@ internal sealed class HeadingAssignment
     private readonly Dictionary<HeadingCell, string> declined = [];
     private readonly Dictionary<HeadingCell, ColumnMatch> settled = [];
 
-    private HeadingAssignment(IReadOnlyList<HeadingCell> cells) => this.cells = cells;
+    private readonly HeadingTexts texts;
+    private readonly Wording wording;
+
+    private HeadingAssignment(IReadOnlyList<HeadingCell> cells, EngineLanguage language)
+    {
+        this.cells = cells;
+        (texts, wording) = (new HeadingTexts(language), new Wording(language));
+    }
 
     /// <summary>The fault of the whole row, or null.</summary>
     public HeadingFault? Fault { get; private set; }
@@ -24,9 +33,9 @@ internal sealed class HeadingAssignment
     /// <summary>Settles a row of headings.</summary>
     /// <param name="cells">The headings from left to right.</param>
     /// <param name="expected">What the practical expects; used for headings that only their place explains.</param>
-    public static HeadingAssignment Of(IReadOnlyList<HeadingCell> cells, ExpectedTable expected)
+    public static HeadingAssignment Of(IReadOnlyList<HeadingCell> cells, ExpectedTable expected, EngineLanguage language)
     {
-        HeadingAssignment assignment = new(cells);
+        HeadingAssignment assignment = new(cells, language);
         assignment.FindTwins();
         foreach (HeadingRule round in Rounds)
             assignment.Settle(round);
@@ -50,9 +59,8 @@ internal sealed class HeadingAssignment
         }
     }
 
-    private static HeadingFault Twice(HeadingCell first, HeadingCell second) => new(
-        $"the heading '{second.Text.Trim()}' stands over two columns, {Letter(first)} and {Letter(second)}; give each its own",
-        second.Column);
+    private HeadingFault Twice(HeadingCell first, HeadingCell second) =>
+        new(texts.Twice(second.Text.Trim(), Letter(first), Letter(second)), second.Column);
 
     private void Settle(HeadingRule round)
     {
@@ -80,7 +88,7 @@ internal sealed class HeadingAssignment
     private void Decline(HeadingCell cell)
     {
         HeadingTarget target = cell.Best[0].Target;
-        declined[cell] = $"also reads as '{target.Name}', which column {Letter(HolderOf(target)!)} holds";
+        declined[cell] = texts.AlsoReads(target.Name, Letter(HolderOf(target)!));
     }
 
     private void Claim(HeadingTarget target, List<(HeadingCell Cell, HeadingCandidate Candidate)> claims)
@@ -101,15 +109,15 @@ internal sealed class HeadingAssignment
         else if (claims[0].Candidate.IsSure)
         {
             Fault ??= new HeadingFault(
-                $"columns {Letter(claims[0].Cell)} ('{claims[0].Cell.Text.Trim()}') and {Letter(claims[1].Cell)} "
-                + $"('{claims[1].Cell.Text.Trim()}') both mean '{target.Name}'; rename or remove one",
+                texts.BothMean(
+                    Letter(claims[0].Cell), claims[0].Cell.Text.Trim(), Letter(claims[1].Cell), claims[1].Cell.Text.Trim(), target.Name),
                 claims[1].Cell.Column);
         }
         else
         {
-            string letters = string.Join(" and ", claims.Select(claim => Letter(claim.Cell)));
+            string letters = wording.AllAnd([.. claims.Select(claim => Letter(claim.Cell))]);
             foreach (var claim in claims)
-                declined[claim.Cell] = $"columns {letters} could both be '{target.Name}'; name one of them so";
+                declined[claim.Cell] = texts.CouldBothBe(letters, target.Name);
         }
     }
 
@@ -131,8 +139,7 @@ internal sealed class HeadingAssignment
             }
         }
         foreach (HeadingCell cell in Open.Where(c => c.Best.Count > 1).ToList())
-            declined[cell] = "could be " + string.Join(" or ", cell.Best.Select(c => $"'{c.Target.Name}'"))
-                + "; use the practical's own heading";
+            declined[cell] = texts.CouldBe(wording.AllOr([.. cell.Best.Select(c => wording.Quoted(c.Target.Name))]));
     }
 
     private void Number()
@@ -152,7 +159,7 @@ internal sealed class HeadingAssignment
         if (occurrence > column.Repeats)
         {
             chosen.Remove(cell);
-            declined[cell] = $"weighing {occurrence} of '{column.Label}', where the practical has at most {column.Repeats}";
+            declined[cell] = texts.TooMany(occurrence.InFigures(), column.Label, column.Repeats.InFigures());
             return;
         }
         ColumnMeaning meaning = column.IsReading
@@ -162,8 +169,8 @@ internal sealed class HeadingAssignment
         if (twin is not null)
         {
             Fault ??= new HeadingFault(
-                $"columns {twin.ColumnLetter} ('{twin.Heading.Trim()}') and {Letter(cell)} ('{cell.Text.Trim()}') both mean "
-                + $"weighing {occurrence} of '{column.Label}'; rename or remove one",
+                texts.BothWeighing(
+                    twin.ColumnLetter, twin.Heading.Trim(), Letter(cell), cell.Text.Trim(), occurrence.InFigures(), column.Label),
                 cell.Column);
         }
         settled[cell] = new ColumnMatch(cell.Text, cell.Column, meaning, candidate.MatchedBy, cell.Words.Unit);
@@ -204,8 +211,8 @@ internal sealed class HeadingAssignment
         if (declined.TryGetValue(cell, out string? reason))
             return reason;
         return cell.WrongUnit is HeadingCandidate wrong
-            ? $"reads as '{wrong.Target.Name}', but {cell.Words.Unit} is not its unit"
-            : "not a heading that this practical knows";
+            ? texts.WrongUnit(wrong.Target.Name, cell.Words.Unit ?? string.Empty)
+            : texts.NotKnown;
     }
 
     private static string Letter(HeadingCell cell) => CellPosition.LetterOf(cell.Column);

@@ -30,7 +30,7 @@ internal sealed class LongRows
         {
             CellRow row = intake.Table.Rows[i];
             if (RowTexts.RepeatsHeadings(row, intake, meanings))
-                intake.Note("the headings again; passed over", intake.At(row.Number, row.Cells[0].Column));
+                intake.Note(intake.Texts.HeadingsAgain, intake.At(row.Number, row.Cells[0].Column));
             else
                 TakeRow(row);
         }
@@ -44,18 +44,18 @@ internal sealed class LongRows
         if (name is null && value is null)
         {
             if (RowTexts.AllSaid(row, meanings) is { Length: > 0 } said)
-                intake.Note($"no reading beside '{RowTexts.Short(string.Join(", ", said.Select(RowTexts.Trimmed)))}'",
+                intake.Note(intake.Texts.NoReading(RowTexts.Short(string.Join(", ", said.Select(RowTexts.Trimmed)))),
                     intake.At(row.Number, said[0].Column));
             return;
         }
         RawGroup group = GroupOf(row);
         RowTexts.Remarks(row, meanings, group);
         if (name is null)
-            intake.Reject(row.Number, value!, "the row does not name the reading");
+            intake.Reject(row.Number, value!, intake.Texts.ReadingNotNamed);
         else if (Named(name, row.Number) is HeadingCandidate reading && value is not null)
             TakeValue(group, reading, namesSeen[name.Text].Words.Unit, value, row.Number);
         else if (value is not null)
-            intake.Reject(row.Number, value, "the reading that its row names is not known");
+            intake.Reject(row.Number, value, intake.Texts.ReadingNotKnown);
     }
 
     private TableCell? Cell<T>(CellRow row)
@@ -83,22 +83,22 @@ internal sealed class LongRows
         if (readings.Length == 1)
             return readings[0];
         intake.Reject(row, name, readings.Length == 0
-            ? "not a reading that this practical knows"
-            : "could be " + string.Join(" or ", readings.Select(c => $"'{c.Target.Name}'")));
+            ? intake.Texts.NotOfPractical
+            : intake.Texts.CouldBe(intake.Wording.AllOr([.. readings.Select(c => intake.Wording.Quoted(c.Target.Name))])));
         return null;
     }
 
     private void TakeValue(RawGroup group, HeadingCandidate reading, string? unit, TableCell value, int row)
     {
         ExpectedColumn column = reading.Target.Column!;
-        NumberCell number = NumberText.Read(value.Text, NumberColumns.Of(column, unit ?? valueUnit, points));
+        NumberCell number = NumberText.Read(value.Text, NumberColumns.Of(column, unit ?? valueUnit, points), intake.Language);
         if (number is NumberCell.Rejected rejected)
             intake.Reject(row, value, rejected.Reason);
         if (number is not NumberCell.Number read)
             return;
         int occurrence = Occurrence(group, reading, column);
         if (occurrence > column.Repeats || group.Readings.Any(r => r.Column == column && r.Occurrence == occurrence))
-            intake.Reject(row, value, $"one '{column.Label}' more than the practical has, for the same group and trial");
+            intake.Reject(row, value, intake.Texts.OneTooMany(column.Label));
         else
             group.Readings.Add(new RawReading(column, occurrence, read, value, intake.At(row, value.Column)));
     }

@@ -1,6 +1,7 @@
 using System.Buffers;
 using System.Globalization;
 using Calx.Measurement.Numbers;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -23,25 +24,26 @@ public static class NumberText
     private static readonly SearchValues<char> DigitsAndSeparators = SearchValues.Create("0123456789.,·٫");
 
     /// <summary>Reads a cell. Never throws, whatever the text.</summary>
-    public static NumberCell Read(string text, NumberExpectation expected)
+    public static NumberCell Read(string text, NumberExpectation expected, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(expected);
+        NumberTexts texts = new(language ?? EngineLanguage.British);
         ReadOnlySpan<char> trimmed = Trim(text);
         if (trimmed.Length <= 3 && trimmed.IndexOfAnyExcept(Dashes) < 0)
             return new NumberCell.NoReading();
         if (trimmed.Length > LongestText)
-            return new NumberCell.Rejected($"longer than {LongestText} characters, so not a reading");
+            return new NumberCell.Rejected(texts.TooLong(LongestText.InFigures()));
         bool signed = Dashes.Contains(trimmed[0]) || trimmed[0] == '+';
         bool negative = signed && trimmed[0] != '+';
         ReadOnlySpan<char> rest = (signed ? trimmed[1..] : trimmed).TrimStart();
         int end = rest.IndexOfAnyExcept(DigitsAndSeparators);
         ReadOnlySpan<char> digits = end < 0 ? rest : rest[..end];
         ReadOnlySpan<char> behind = end < 0 ? [] : rest[end..].Trim();
-        string? fault = digits.IndexOfAnyInRange('0', '9') < 0 ? NotANumber(trimmed) : Separators(digits, expected);
-        fault ??= Behind(behind);
+        string? fault = digits.IndexOfAnyInRange('0', '9') < 0 ? NotANumber(trimmed, texts) : Separators(digits, expected, texts);
+        fault ??= Behind(behind, texts);
         return fault is null
-            ? Convert(digits, negative, behind, expected)
+            ? Convert(digits, negative, behind, (expected, texts))
             : new NumberCell.Rejected(fault);
     }
 
@@ -61,27 +63,27 @@ public static class NumberText
     private static bool IsBlank(char c) => char.IsWhiteSpace(c) || char.IsControl(c)
         || CharUnicodeInfo.GetUnicodeCategory(c) == UnicodeCategory.Format;
 
-    private static string NotANumber(ReadOnlySpan<char> text)
+    private static string NotANumber(ReadOnlySpan<char> text, NumberTexts texts)
     {
         if (text[0] == '#')
-            return "an error of the spreadsheet, not a reading";
+            return texts.SpreadsheetError;
         return IsWord(text, "nan") || IsWord(text, "inf") || IsWord(text, "infinity") || IsWord(text, "-inf") || text is "∞"
-            ? "not a number that a balance shows"
-            : "not a number; a mass such as 24.31 was expected";
+            ? texts.NotShown
+            : texts.NotANumber;
     }
 
     private static bool IsWord(ReadOnlySpan<char> text, string word) => text.Equals(word, StringComparison.OrdinalIgnoreCase);
 
-    private static string? Separators(ReadOnlySpan<char> digits, NumberExpectation expected)
+    private static string? Separators(ReadOnlySpan<char> digits, NumberExpectation expected, NumberTexts texts)
     {
         int count = digits.Length - CountDigits(digits);
         int at = digits.IndexOfAny(".,·٫");
         if (count > 1)
-            return "more than one point or comma; write one decimal point and no separators of thousands";
+            return texts.TwoSeparators;
         bool maybeThousands = count == 1 && digits[at] == ',' && digits.Length - at == 4 && at is >= 1 and <= 3 && digits[0] != '0';
         if (maybeThousands && expected.PointsAround)
-            return "the comma may be a decimal comma or mark thousands, and other numbers here have decimal points";
-        return CountDigits(digits) > MostDigits ? $"more than {MostDigits} digits, which no balance shows" : null;
+            return texts.CommaUnclear;
+        return CountDigits(digits) > MostDigits ? texts.TooManyDigits(MostDigits.InFigures()) : null;
     }
 
     private static int CountDigits(ReadOnlySpan<char> text)
@@ -92,32 +94,33 @@ public static class NumberText
         return count;
     }
 
-    private static string? Behind(ReadOnlySpan<char> behind)
+    private static string? Behind(ReadOnlySpan<char> behind, NumberTexts texts)
     {
         if (behind.IsEmpty || HeadingUnit.Named(behind) is not null)
             return null;
         if (behind[0] is 'e' or 'E' or '×' or 'x' && behind.Length > 1 && (char.IsAsciiDigit(behind[1]) || behind[1] is '+' or '-' or ' '))
-            return "written with a power of ten; write it out in full";
+            return texts.PowerOfTen;
         if (char.IsAsciiDigit(behind[0]))
-            return "a space inside the number";
-        return "something is written behind the number; put remarks in a column 'observations'";
+            return texts.SpaceInside;
+        return texts.SomethingBehind;
     }
 
     private static NumberCell Convert(
-        ReadOnlySpan<char> digits, bool negative, ReadOnlySpan<char> behind, NumberExpectation expected)
+        ReadOnlySpan<char> digits, bool negative, ReadOnlySpan<char> behind, (NumberExpectation Expected, NumberTexts Texts) read)
     {
+        (NumberExpectation expected, NumberTexts texts) = read;
         string unit = HeadingUnit.Named(behind) ?? expected.WrittenUnit;
         if (MassUnits.Shift(unit, expected.Unit) is not int shift)
-            return new NumberCell.Rejected($"{unit} is not the unit of this column; {expected.Unit} was expected");
+            return new NumberCell.Rejected(texts.OtherUnit(unit, expected.Unit));
         string plain = digits.ToString().Replace(',', '.').Replace('·', '.').Replace('٫', '.');
         if (!WrittenNumber.TryParse(plain, out WrittenNumber written))
-            return new NumberCell.Rejected("not a number that a balance shows");
+            return new NumberCell.Rejected(texts.NotShown);
         if (negative && written.Value != 0 && !expected.MayBeNegative)
-            return new NumberCell.Rejected(expected.Unit == "g" ? "a mass cannot be negative" : "it cannot be negative");
+            return new NumberCell.Rejected(expected.Unit == "g" ? texts.MassNegative : texts.Negative);
         WrittenNumber signed = negative && written.Value != 0 ? new WrittenNumber(-written.Value) : written;
         WrittenNumber value = MassUnits.Move(signed, shift);
         return expected.Unit == "g" && Math.Abs(value.Value) > LargestMassInGrams
-            ? new NumberCell.Rejected("more than any laboratory balance carries")
+            ? new NumberCell.Rejected(texts.TooHeavy)
             : new NumberCell.Number(value, MassUnits.LastDigit(signed.Decimals, shift));
     }
 }

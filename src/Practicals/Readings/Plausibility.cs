@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -19,8 +20,11 @@ internal sealed class Plausibility
     private readonly Dictionary<string, ExpectedColumn> columns = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> impossible = new(StringComparer.Ordinal);
 
-    private Plausibility(IEnumerable<RawGroup> groups)
+    private readonly ClassFileTexts texts;
+
+    private Plausibility(IEnumerable<RawGroup> groups, ClassFileTexts texts)
     {
+        this.texts = texts;
         foreach (RawGroup group in groups)
         {
             foreach (RawReading reading in group.Readings)
@@ -34,9 +38,9 @@ internal sealed class Plausibility
     }
 
     /// <summary>Why the numbers of a reading or ready-made column cannot be what its heading says, by id.</summary>
-    public static IReadOnlyDictionary<string, string> Impossible(IReadOnlyList<RawGroup> groups)
+    public static IReadOnlyDictionary<string, string> Impossible(IReadOnlyList<RawGroup> groups, ClassFileTexts texts)
     {
-        Plausibility check = new(groups);
+        Plausibility check = new(groups, texts);
         foreach (string id in check.columns.Keys.Order(StringComparer.Ordinal))
             check.CheckSize(id);
         foreach (string id in check.columns.Keys.Order(StringComparer.Ordinal))
@@ -52,16 +56,15 @@ internal sealed class Plausibility
         if (column.Kind is ExpectedKind.Tared or ExpectedKind.Difference)
         {
             if (limits.LeastVesselInGrams is decimal vessel && typical >= vessel)
-                impossible[id] = $"holds masses about {Text(typical)} g, as heavy as the vessel: whole weighings, not '{column.Label}'";
+                impossible[id] = texts.WholeWeighings(Text(typical), column.Label);
         }
         else if (column.Kind == ExpectedKind.Weighing && limits.LeastVesselInGrams * FarBelow > typical)
         {
-            impossible[id] = $"holds masses about {Text(typical)} g, less than the vessel alone: "
-                + $"tared or already subtracted, not '{column.Label}'";
+            impossible[id] = texts.LessThanVessel(Text(typical), column.Label);
         }
         else if (column.Kind == ExpectedKind.Weighing && limits.MostVesselInGrams * FarAbove < typical)
         {
-            impossible[id] = $"holds masses about {Text(typical)} g, far more than the vessel: is the unit mg?";
+            impossible[id] = texts.FarMoreThanVessel(Text(typical));
         }
     }
 
@@ -80,16 +83,16 @@ internal sealed class Plausibility
 
     private void TellOrder(string id, string lighterId, int contrary, RawGroup[] both)
     {
-        string most = string.Create(CultureInfo.InvariantCulture, $"in {contrary} of {both.Length} groups");
+        (string count, string of) = (contrary.InFigures(), both.Length.InFigures());
         string heavier = columns[id].Label;
         string lighter = columns[lighterId].Label;
         if (2 * Median(both.Select(g => values[id][g])) < Median(both.Select(g => values[lighterId][g])))
         {
-            impossible[id] = $"lighter than '{lighter}' {most}: tared or already subtracted, not '{heavier}'";
+            impossible[id] = texts.LighterSubtracted(lighter, count, of, heavier);
             return;
         }
-        impossible[id] = $"lighter than '{lighter}' {most}: the two headings may be swapped";
-        impossible[lighterId] = $"heavier than '{heavier}' {most}: the two headings may be swapped";
+        impossible[id] = texts.LighterSwapped(lighter, count, of);
+        impossible[lighterId] = texts.HeavierSwapped(heavier, count, of);
     }
 
     private static decimal Median(IEnumerable<decimal> numbers)

@@ -84,23 +84,18 @@ internal sealed class Resolution
         RawReading[] finest = [.. readings.Where(r => r.LastDigit == step)];
         if (readings.Count >= EnoughToAsk && finest.Length == 1)
         {
-            intake.Note(
-                $"'{finest[0].Written.Text.Trim()}' alone has more decimals than the other readings of its column, and the balance's "
-                    + "resolution is taken from it: a slip? Then mend it, or say the resolution",
-                finest[0].Cell);
+            intake.Note(intake.Texts.AloneFiner(finest[0].Written.Text.Trim()), finest[0].Cell);
             return;
         }
 
-        Tell([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown)],
-            r => $"'{r.Written.Text.Trim()}' has fewer decimals than the other readings of its column: a dropped zero?",
-            "fewer decimals than the rest of the column: dropped zeros?");
+        TellFewer([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown)]);
     }
 
-    private void Tell(RawReading[] odd, Func<RawReading, string> one, string many)
+    private void TellFewer(RawReading[] odd)
     {
         foreach (RawReading reading in odd.Take(odd.Length <= NotesEach ? NotesEach : 0))
-            intake.Note(one(reading), reading.Cell);
+            intake.Note(intake.Texts.FewerDecimals(reading.Written.Text.Trim()), reading.Cell);
         if (odd.Length > NotesEach)
-            intake.Note($"column {odd[0].Cell.ColumnLetter}, {GroupNaming.Rows([.. odd.Select(r => r.Cell.Row)])}: {many}");
+            intake.Note(intake.Texts.SomeFewerDecimals(odd[0].Cell.ColumnLetter, GroupNaming.Rows([.. odd.Select(r => r.Cell.Row)], intake)));
     }
 }

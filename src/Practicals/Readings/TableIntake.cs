@@ -1,8 +1,16 @@
+using Calx.Practicals.Texts;
+
 namespace Calx.Practicals.Readings;
 
 /// <summary>What has been read of one sheet so far: groups, rejected cells and notes.</summary>
-internal sealed class TableIntake(CellTable table, IReadOnlyDictionary<int, string> headings)
+internal sealed class TableIntake(CellTable table, IReadOnlyDictionary<int, string> headings, EngineLanguage language)
 {
+    public EngineLanguage Language => language;
+
+    public ClassFileTexts Texts { get; } = new(language);
+
+    public Wording Wording { get; } = new(language);
+
     public CellTable Table { get; } = table;
 
     public List<RawGroup> Groups { get; } = [];

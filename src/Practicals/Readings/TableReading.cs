@@ -1,4 +1,5 @@
 using Calx.Measurement.Numbers;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
 
@@ -12,17 +13,17 @@ internal sealed class TableReading
     private IReadOnlyList<ColumnMatch> columns;
 
     public TableReading(
-        CellTable table, HeadingRow row, IReadOnlyList<ColumnMatch> matched, ExpectedTable expected, HeadingRowFinder finder)
+        CellTable table, HeadingRow row, IReadOnlyList<ColumnMatch> matched, ExpectedTable expected, HeadingRowFinder finder, EngineLanguage language)
     {
         this.expected = expected;
         isLong = row.IsLong;
         saysSimulated = table.Rows.Take(row.Index).SelectMany(r => r.Cells).Any(SaysSimulated);
         isReading = [.. expected.Readings.Select(r => r.Id)];
         int first = row.Index + 1;
-        columns = WithoutHeading.Added(matched, table, first);
+        columns = WithoutHeading.Added(matched, table, first, new ClassFileTexts(language).NoHeading);
         if (first < table.Rows.Count && UnitRow.Of(table.Rows[first], columns) is IReadOnlyList<ColumnMatch> withUnits)
             (columns, first) = (withUnits, first + 1);
-        Intake = new TableIntake(table, columns.ToDictionary(c => c.Column, c => c.Heading));
+        Intake = new TableIntake(table, columns.ToDictionary(c => c.Column, c => c.Heading), language);
         if (isLong)
             new LongRows(Intake, columns, finder).Take(first);
         else
@@ -35,7 +36,7 @@ internal sealed class TableReading
     /// <summary>Sets aside what cannot be, settles decimals, and puts the groups together.</summary>
     public ClassReadings Finish(BalanceOptions options)
     {
-        SetAside(Plausibility.Impossible(Intake.Groups));
+        SetAside(Plausibility.Impossible(Intake.Groups, Intake.Texts));
         TellTwins();
         Resolution resolution = new(Intake);
         GroupReadings[] groups = [.. Intake.Groups.Select(group => Group(group, resolution))];
@@ -63,19 +64,19 @@ internal sealed class TableReading
         foreach (RawGroup group in Intake.Groups)
         {
             foreach (RawReading reading in group.Readings.Where(r => isLong && impossible.ContainsKey(r.Id)))
-                Intake.Reject(reading.Cell.Row, reading.Written, $"'{reading.Column.Label}' {impossible[reading.Id]}");
+                Intake.Reject(reading.Cell.Row, reading.Written, Intake.Texts.ImpossibleReading(reading.Column.Label, impossible[reading.Id]));
             group.Readings.RemoveAll(r => impossible.ContainsKey(r.Id));
         }
         foreach (ColumnMatch column in columns.Where(c => impossible.ContainsKey(c.Meaning.Word)).ToList())
             Ignore(column, impossible[column.Meaning.Word]);
         foreach (var reason in impossible.Where(_ => isLong))
-            Intake.Note($"'{reason.Key}' {reason.Value}");
+            Intake.Note(Intake.Texts.ImpossibleReading(reason.Key, reason.Value));
     }
 
     private void Ignore(ColumnMatch column, string reason)
     {
         Intake.Rejected.RemoveAll(r => r.Cell.Column == column.Column);
-        Intake.Note($"column {column.ColumnLetter} ('{column.Heading.Trim()}') {reason}; it is not used");
+        Intake.Note(Intake.Texts.ColumnNotUsed(column.ColumnLetter, column.Heading.Trim(), reason));
         columns = [.. columns.Select(c => c == column
             ? new ColumnMatch(c.Heading, c.Column, new ColumnMeaning.Ignored(reason), c.MatchedBy, c.Unit)
             : c)];
@@ -86,9 +87,9 @@ internal sealed class TableReading
         foreach (var twins in Intake.Groups.GroupBy(g => (g.Name.ToUpperInvariant(), g.Trial?.ToUpperInvariant())).Where(g => g.Count() > 1))
         {
             RawGroup first = twins.First();
-            string trial = first.Trial is null ? "" : $", trial {first.Trial}";
-            Intake.Note($"group '{RowTexts.Short(first.Name)}'{trial} is there {twins.Count()} times, in "
-                + GroupNaming.Rows([.. twins.Select(t => t.Row)]));
+            (string name, string times) = (RowTexts.Short(first.Name), twins.Count().InFigures());
+            string rows = GroupNaming.Rows([.. twins.Select(t => t.Row)], Intake);
+            Intake.Note(first.Trial is null ? Intake.Texts.Twins(name, times, rows) : Intake.Texts.TwinTrials(name, first.Trial, times, rows));
         }
     }
 

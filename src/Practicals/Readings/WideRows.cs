@@ -22,7 +22,7 @@ internal sealed class WideRows(TableIntake intake, IReadOnlyList<ColumnMatch> co
         string? Said(SaidOfGroup kind) => RowTexts.Said(row, meanings, kind);
         if (RowTexts.RepeatsHeadings(row, intake, meanings))
         {
-            intake.Note("the headings again; passed over", intake.At(row.Number, row.Cells[0].Column));
+            intake.Note(intake.Texts.HeadingsAgain, intake.At(row.Number, row.Cells[0].Column));
             return;
         }
         bool summary = GroupNaming.IsSummary(Said(SaidOfGroup.Group));
@@ -49,13 +49,13 @@ internal sealed class WideRows(TableIntake intake, IReadOnlyList<ColumnMatch> co
         {
             if (!numbers.TryGetValue(cell.Column, out NumberExpectation? expectation))
                 continue;
-            NumberCell number = NumberText.Read(cell.Text, expectation);
+            NumberCell number = NumberText.Read(cell.Text, expectation, intake.Language);
             if (number is NumberCell.Number read && !summary)
                 readings.Add(Reading(meanings[cell.Column], read, cell, row.Number));
             else if (number is NumberCell.Rejected rejected)
                 intake.Reject(row.Number, cell, rejected.Reason);
             else if (number is NumberCell.Number)
-                intake.Reject(row.Number, cell, "in a row of means or totals, not of a group");
+                intake.Reject(row.Number, cell, intake.Texts.InSummaryRow);
         }
         return readings;
     }
@@ -71,9 +71,9 @@ internal sealed class WideRows(TableIntake intake, IReadOnlyList<ColumnMatch> co
     private void TellEmpty(CellRow row, string? name, bool summary)
     {
         if (summary)
-            intake.Note($"'{name}' is a row of means or totals, not a group", intake.At(row.Number, row.Cells[0].Column));
+            intake.Note(intake.Texts.SummaryRow(name ?? string.Empty), intake.At(row.Number, row.Cells[0].Column));
         else if (RowTexts.AllSaid(row, meanings) is { Length: > 0 } said)
-            intake.Note($"no readings beside '{RowTexts.Short(string.Join(", ", said.Select(RowTexts.Trimmed)))}'",
+            intake.Note(intake.Texts.NoReadings(RowTexts.Short(string.Join(", ", said.Select(RowTexts.Trimmed)))),
                 intake.At(row.Number, said[0].Column));
     }
 }

@@ -4,7 +4,11 @@ namespace Calx.Practicals.Readings;
 internal static class WithoutHeading
 {
     /// <summary>The columns with those added that only have cells below the heading row.</summary>
-    public static IReadOnlyList<ColumnMatch> Added(IReadOnlyList<ColumnMatch> matched, CellTable table, int firstRow)
+    /// <param name="matched">The columns that have a heading.</param>
+    /// <param name="table">The sheet.</param>
+    /// <param name="firstRow">The first row below the headings.</param>
+    /// <param name="why">Why a column without a heading is not used.</param>
+    public static IReadOnlyList<ColumnMatch> Added(IReadOnlyList<ColumnMatch> matched, CellTable table, int firstRow, string why)
     {
         HashSet<int> known = [.. matched.Select(c => c.Column)];
         SortedSet<int> bare = [];
@@ -18,11 +22,11 @@ internal static class WithoutHeading
         }
         bool needsGroup = !matched.Any(c => c.Meaning is ColumnMeaning.Said { Kind: SaidOfGroup.Group });
         int firstReading = matched.Where(c => c.Meaning is not ColumnMeaning.Ignored).Select(c => c.Column).DefaultIfEmpty(0).Min();
-        return [.. matched.Concat(bare.Select(column => Bare(column, needsGroup && column == bare.Min && column < firstReading)))
+        return [.. matched.Concat(bare.Select(column => Bare(column, needsGroup && column == bare.Min && column < firstReading, why)))
             .OrderBy(c => c.Column)];
     }
 
-    private static ColumnMatch Bare(int column, bool isGroup) => isGroup
+    private static ColumnMatch Bare(int column, bool isGroup, string why) => isGroup
         ? new ColumnMatch("", column, new ColumnMeaning.Said(SaidOfGroup.Group), MatchedBy.Order)
-        : new ColumnMatch("", column, new ColumnMeaning.Ignored("no heading over it"), MatchedBy.Nothing);
+        : new ColumnMatch("", column, new ColumnMeaning.Ignored(why), MatchedBy.Nothing);
 }

@@ -5,8 +5,11 @@ namespace Calx.Practicals.Watching;
 /// <summary>What a group is to do now, in words for teacher and students apart. A closed set.</summary>
 public abstract record Advice
 {
-    private Advice(string word, string forTeacher, string? forStudents)
+    private readonly string decideFirst;
+
+    private Advice(AdviceWords words, string word, string forTeacher, string? forStudents)
     {
+        decideFirst = words.Texts.DecideFirst;
         Word = word;
         ForTeacher = forTeacher;
         AfterDeciding = forStudents;
@@ -30,13 +33,13 @@ public abstract record Advice
     public string? ForStudent(bool assessed, bool hasDecided) => Says(assessed, hasDecided);
 
     private protected virtual string? Says(bool assessed, bool hasDecided) =>
-        assessed ? null : hasDecided ? AfterDeciding : AdviceWords.DecideFirst;
+        assessed ? null : hasDecided ? AfterDeciding : decideFirst;
 
     /// <summary>Something was noted that comes before all arithmetic.</summary>
     public sealed record StopTellYourTeacher : Advice
     {
-        internal StopTellYourTeacher(IReadOnlyList<string> noted)
-            : base("stop-tell-your-teacher", AdviceWords.Stop(noted), AdviceWords.StopForStudents) => Noted = noted;
+        internal StopTellYourTeacher(IReadOnlyList<string> noted, AdviceWords words)
+            : base(words, "stop-tell-your-teacher", words.Stop(noted), words.StopForStudents) => Noted = noted;
 
         /// <summary>What was noted, in the practical's words.</summary>
         public IReadOnlyList<string> Noted { get; }
@@ -47,22 +50,22 @@ public abstract record Advice
     /// <summary>Heat once more, cool and weigh.</summary>
     public sealed record Reheat : Advice
     {
-        internal Reheat(GroupDiagnosis diagnosis)
-            : base("reheat", diagnosis.ForTeacher, AdviceWords.Reheat) => Diagnosis = diagnosis;
+        internal Reheat(GroupDiagnosis diagnosis, AdviceWords words)
+            : base(words, "reheat", diagnosis.ForTeacher, words.Texts.Reheat) => Diagnosis = diagnosis;
     }
 
     /// <summary>More heating is not worth its minutes.</summary>
     public sealed record ConstantMass : Advice
     {
-        internal ConstantMass(GroupDiagnosis diagnosis)
-            : base("constant-mass", diagnosis.ForTeacher, AdviceWords.Constant) => Diagnosis = diagnosis;
+        internal ConstantMass(GroupDiagnosis diagnosis, AdviceWords words)
+            : base(words, "constant-mass", diagnosis.ForTeacher, words.Texts.Constant) => Diagnosis = diagnosis;
     }
 
     /// <summary>Another heating would be worth its minutes, but there is none: the result says how much can still be left.</summary>
     public sealed record StopHere : Advice
     {
-        internal StopHere(GroupDiagnosis diagnosis, NoMoreHeating why, string forTeacher)
-            : base("stop-here", forTeacher, AdviceWords.StopHere(why)) => (Diagnosis, Why) = (diagnosis, why);
+        internal StopHere(GroupDiagnosis diagnosis, NoMoreHeating why, string forTeacher, AdviceWords words)
+            : base(words, "stop-here", forTeacher, words.StopHere(why)) => (Diagnosis, Why) = (diagnosis, why);
 
         /// <summary>Why no heating follows.</summary>
         public NoMoreHeating Why { get; }
@@ -71,15 +74,15 @@ public abstract record Advice
     /// <summary>Let it cool and weigh it again.</summary>
     public sealed record CoolAndReweigh : Advice
     {
-        internal CoolAndReweigh(GroupDiagnosis diagnosis)
-            : base("cool-and-reweigh", diagnosis.ForTeacher, AdviceWords.CoolAndReweigh) => Diagnosis = diagnosis;
+        internal CoolAndReweigh(GroupDiagnosis diagnosis, AdviceWords words)
+            : base(words, "cool-and-reweigh", diagnosis.ForTeacher, words.Texts.CoolAndReweigh) => Diagnosis = diagnosis;
     }
 
     /// <summary>Look at a reading again before anything is worked out from it.</summary>
     public sealed record CheckReading : Advice
     {
-        internal CheckReading(GroupDiagnosis diagnosis, string weighingId)
-            : base("check-reading", diagnosis.ForTeacher, diagnosis.ForStudent) => (Diagnosis, WeighingId) = (diagnosis, weighingId);
+        internal CheckReading(GroupDiagnosis diagnosis, string weighingId, AdviceWords words)
+            : base(words, "check-reading", diagnosis.ForTeacher, diagnosis.ForStudent) => (Diagnosis, WeighingId) = (diagnosis, weighingId);
 
         /// <summary>Id of the weighing to look at.</summary>
         public string WeighingId { get; }
@@ -93,15 +96,15 @@ public abstract record Advice
     /// <summary>The balance is too coarse for the change that is due.</summary>
     public sealed record CannotTell : Advice
     {
-        internal CannotTell(GroupDiagnosis diagnosis)
-            : base("cannot-tell", diagnosis.ForTeacher, AdviceWords.CannotTell) => Diagnosis = diagnosis;
+        internal CannotTell(GroupDiagnosis diagnosis, AdviceWords words)
+            : base(words, "cannot-tell", diagnosis.ForTeacher, words.Texts.CannotTell) => Diagnosis = diagnosis;
     }
 
     /// <summary>There is nothing to decide now.</summary>
     public sealed record NotYet : Advice
     {
-        internal NotYet(string why)
-            : base("not-yet", why, null)
+        internal NotYet(AdviceWords words, string why)
+            : base(words, "not-yet", why, null)
         {
         }
 

@@ -15,6 +15,7 @@ namespace Calx.Practicals.Watching;
 internal sealed class AdviceRule(PlanSettings plan, LessonRoute route, Lazy<WatchModel> model)
 {
     private readonly Practical practical = plan.Practical;
+    private readonly AdviceWords words = new(plan.Language);
 
     /// <summary>Advises a group.</summary>
     public Advice Of(GroupAtWork group, GroupStanding at, LessonMoment moment, IReadOnlyList<GroupReadings>? classmates)
@@ -23,44 +24,44 @@ internal sealed class AdviceRule(PlanSettings plan, LessonRoute route, Lazy<Watc
         string[] stops = [.. practical.Observations.Where(o => o.Stop && seen.Contains(o.Id)).Select(o => o.Label)];
         if (stops.Length > 0)
         {
-            return new Advice.StopTellYourTeacher(stops);
+            return new Advice.StopTellYourTeacher(stops, words);
         }
 
         if (!group.Condition.Weighs)
         {
-            return new Advice.NotYet("This group takes no readings of its own now.");
+            return new Advice.NotYet(words, words.Texts.NoReadings);
         }
 
         if (group.Readings.Readings.Count == 0)
         {
-            return new Advice.NotYet("Nothing has been weighed yet.");
+            return new Advice.NotYet(words, words.Texts.NothingWeighed);
         }
 
         (GroupDiagnosis diagnosis, ConstantMass? rule) = model.Value.Of(group, MinutesCooled(group), classmates);
         return diagnosis.Decision is Decision.Taken taken
             ? Limited(taken, diagnosis, rule, at, moment)
-            : new Advice.NotYet(diagnosis.Decision.Why);
+            : new Advice.NotYet(words, diagnosis.Decision.Why);
     }
 
     private Advice Limited(Decision.Taken taken, GroupDiagnosis diagnosis, ConstantMass? rule, GroupStanding at, LessonMoment moment)
     {
         if (at.HasGoneOn && taken.Verdict != Verdict.CheckReading)
         {
-            return new Advice.NotYet("The group has gone on to another heating; what comes next is decided on its weighing.");
+            return new Advice.NotYet(words, words.Texts.HasGoneOn);
         }
 
         switch (taken.Verdict)
         {
             case Verdict.CheckReading:
-                return new Advice.CheckReading(diagnosis, taken.Reading!);
+                return new Advice.CheckReading(diagnosis, taken.Reading!, words);
             case Verdict.CannotTell:
-                return new Advice.CannotTell(diagnosis);
+                return new Advice.CannotTell(diagnosis, words);
             case Verdict.CoolAndReweigh:
-                return new Advice.CoolAndReweigh(diagnosis);
+                return new Advice.CoolAndReweigh(diagnosis, words);
             default:
                 return Again(taken, at, moment) is NoMoreHeating why
-                    ? new Advice.StopHere(diagnosis, why, AdviceWords.StopHereForTeacher(why, moment.LastHeatingStartsBy, rule))
-                    : taken.Verdict == Verdict.Reheat ? new Advice.Reheat(diagnosis) : new Advice.ConstantMass(diagnosis);
+                    ? new Advice.StopHere(diagnosis, why, words.StopHereForTeacher(why, moment.LastHeatingStartsBy, rule), words)
+                    : taken.Verdict == Verdict.Reheat ? new Advice.Reheat(diagnosis, words) : new Advice.ConstantMass(diagnosis, words);
         }
     }
 

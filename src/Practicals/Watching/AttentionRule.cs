@@ -1,13 +1,15 @@
-using System.Globalization;
 using Calx.Practicals.Clock;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
 /// <summary>Finds what needs the teacher in a group: the most urgent thing alone, so that a tile says one thing.</summary>
-internal sealed class AttentionRule(StandingRule rule)
+internal sealed class AttentionRule(StandingRule rule, EngineLanguage language)
 {
     /// <summary>So many minutes beyond the longest usual time before a group counts as waiting long (judgement).</summary>
     private const double Patience = 3;
+
+    private readonly AttentionTexts texts = new(language);
 
     /// <summary>The most urgent thing.</summary>
     public Attention Of(GroupAtWork group, GroupStanding at, Advice advice, LessonMoment moment)
@@ -20,35 +22,33 @@ internal sealed class AttentionRule(StandingRule rule)
 
         if (calls.Broken is double broke)
         {
-            return Say(AttentionKind.BrokenVessel, "The vessel is broken: gas off, leave it; start again, join another group's data, or go on with simulated data.", broke);
+            return Say(AttentionKind.BrokenVessel, texts.Broken, broke);
         }
 
         if (calls.Help is double help)
         {
-            return Say(AttentionKind.HelpAsked, $"Asked for help {Ago(moment.Now - help)}.", help);
+            return Say(AttentionKind.HelpAsked, Ago(moment.Now - help, texts.HelpJustNow, texts.HelpAgo), help);
         }
 
         if (at.Heat == HeatState.Burning && moment.Now > moment.LastHeatingStartsBy)
         {
-            return Say(AttentionKind.StillHeating, string.Create(
-                CultureInfo.InvariantCulture,
-                $"Still heating, and last heating starts by minute {moment.LastHeatingStartsBy:F0}: see when the flame can be out."), at.Since);
+            return Say(AttentionKind.StillHeating, texts.StillHeating(moment.LastHeatingStartsBy.Value.InFigures("F0")), at.Since);
         }
 
         if (advice is Advice.CheckReading { CannotBe: true })
         {
             // The class sees the tile: which reading, and what it more probably was, is opened on demand.
-            return Say(AttentionKind.ImpossibleReading, "A reading cannot be: look at the display or the paper record together.", at.ReadAt);
+            return Say(AttentionKind.ImpossibleReading, texts.ImpossibleReading, at.ReadAt);
         }
 
         if (calls.Correction is double correction)
         {
-            return Say(AttentionKind.CorrectionAsked, $"Asked for a correction {Ago(moment.Now - correction)}: compare the display or the paper record.", correction);
+            return Say(AttentionKind.CorrectionAsked, Ago(moment.Now - correction, texts.CorrectionJustNow, texts.CorrectionAgo), correction);
         }
 
         if (calls.Queries >= 2)
         {
-            return Say(AttentionKind.QueriedTwice, "The last reading was asked about twice: read the display together.", at.ReadAt);
+            return Say(AttentionKind.QueriedTwice, texts.QueriedTwice, at.ReadAt);
         }
 
         if (at.AwaitsDecision && advice is not Advice.NotYet)
@@ -57,16 +57,13 @@ internal sealed class AttentionRule(StandingRule rule)
         }
 
         return WaitedLong(group, at, moment) is double minutes
-            ? Say(AttentionKind.WaitingLong, string.Create(
-                CultureInfo.InvariantCulture, $"Nothing heard for {minutes:F0} min at '{at.Step!.Label}': longer than usual."), at.Since)
+            ? Say(AttentionKind.WaitingLong, texts.NothingHeard(minutes.InFigures("F0"), at.Step!.Label), at.Since)
             : Say(AttentionKind.Nothing, string.Empty, null);
 
         Attention Say(AttentionKind kind, string sentence, double? since) => new(group.Number, kind, sentence, since);
     }
 
-    private static string Ago(double minutes) => minutes < 1
-        ? "just now"
-        : string.Create(CultureInfo.InvariantCulture, $"{minutes:F0} min ago");
+    private static string Ago(double minutes, string justNow, Func<string, string> ago) => minutes < 1 ? justNow : ago(minutes.InFigures("F0"));
 
     /// <summary>Minutes at the step, where they are more than all that may be done before the next reading can take.</summary>
     private double? WaitedLong(GroupAtWork group, GroupStanding at, LessonMoment moment)

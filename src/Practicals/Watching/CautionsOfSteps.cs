@@ -13,7 +13,7 @@ public static class CautionsOfSteps
     {
         ArgumentNullException.ThrowIfNull(plan);
         TrialRoute route = new StandingRule(plan, new LessonRoute(plan, new PlanTables(weights).Durations)).RouteOf(1);
-        var cautions = new StepCautions(plan.Practical, route);
+        var cautions = new StepCautions(plan.Practical, route, plan.Language);
         var steps = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal);
         for (int place = 0; place < route.Places.Count; place++)
         {

@@ -1,4 +1,5 @@
 using Calx.Practicals.Clock;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -61,6 +62,9 @@ public sealed class LessonOutlook
 
     /// <summary>The group that the end most often waits for, where no queue matters more; else null.</summary>
     public int? WaitsFor { get; internal init; }
+
+    /// <summary>The language of its sentences.</summary>
+    internal EngineLanguage Language { get; init; } = EngineLanguage.British;
 
     /// <summary>What a teacher is to read first, a sentence each: the bell, the chance, the last call, what it waits for.</summary>
     /// <param name="whereIs">Where a group is, by its number, in the words that stand on its tile; null where that says nothing. The

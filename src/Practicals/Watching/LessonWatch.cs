@@ -38,7 +38,7 @@ public sealed class LessonWatch
         route = new LessonRoute(plan, tables.Durations);
         standing = new StandingRule(plan, route);
         cooling = new CoolingRule(plan.Practical);
-        cautions = [new StepCautions(plan.Practical, standing.RouteOf(1)), new StepCautions(plan.Practical, standing.RouteOf(2))];
+        cautions = [new StepCautions(plan.Practical, standing.RouteOf(1), plan.Language), new StepCautions(plan.Practical, standing.RouteOf(2), plan.Language)];
         // The model takes longest to make ready, and a page that only shows steps does without it.
         model = new Lazy<WatchModel>(() => new WatchModel(plan, weights));
         query = new Lazy<QueryRule>(() => new QueryRule(plan, weights, seed));
@@ -96,7 +96,7 @@ public sealed class LessonWatch
         ArgumentNullException.ThrowIfNull(group);
         ArgumentNullException.ThrowIfNull(advice);
         ArgumentNullException.ThrowIfNull(moment);
-        return new AttentionRule(standing).Of(group, standing.Of(group, moment, classBegan: true), advice, moment);
+        return new AttentionRule(standing, Plan.Language).Of(group, standing.Of(group, moment, classBegan: true), advice, moment);
     }
 
     /// <summary>Whether a student who has typed a reading is asked to look again. Nothing is asked in an assessed lesson.</summary>

@@ -38,7 +38,7 @@ internal sealed class OutlookRule
     /// <param name="parallel">Threads and cancellation.</param>
     public LessonOutlook Of(IReadOnlyList<GroupAtWork> all, LessonMoment moment, int lessons, ParallelOptions parallel)
     {
-        TypicalPace pace = new PaceRule(first, planned).Of(all, moment);
+        TypicalPace pace = new PaceRule(first, planned, plan.Language).Of(all, moment);
         PlanSettings live = plan.WithMinutes(Math.Clamp(moment.Bell, 1, PlanSettings.LongestLesson))
             .WithTrials(Math.Max(plan.Trials, Math.Min(all.Max(g => g.Trial), PlanSettings.MostTrials)));
         var simulator = new LessonSimulator(live, durations, drawers, seed, parallel, pace.Factor);
@@ -86,9 +86,9 @@ internal sealed class OutlookRule
         ];
         (int last, double share) = counts.Last(working);
         ThingUse[] uses = [.. things.Select((thing, i) => counts.UseOf(i, thing, working.Length))];
-        string bottleneck = OutlookWords.Bottleneck(uses, last < 0 ? null : groups[last], share);
+        string bottleneck = OutlookWords.Bottleneck(uses, last < 0 ? null : groups[last], share, scene.Plan.Language);
         int? waitsFor = last < 0 || OutlookWords.QueueMatters(uses) ? null : groups[last].Group;
-        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck) { WaitsFor = waitsFor };
+        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck) { WaitsFor = waitsFor, Language = scene.Plan.Language };
     }
 
     private static Definition.LessonStep? StepAt(OutlookScene scene, int group, int place) => scene.Groups[group].IsAway ? null

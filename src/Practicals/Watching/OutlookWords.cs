@@ -1,5 +1,5 @@
-using System.Globalization;
 using Calx.Practicals.Clock;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -7,35 +7,37 @@ namespace Calx.Practicals.Watching;
 internal static class OutlookWords
 {
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> Of(LessonOutlook outlook, Func<int, string?> whereIs) =>
-    [
-        $"From here all is done and the gas off in time {Odds.Times(outlook.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}.",
-        .. Call(outlook),
-        outlook.WaitsFor is int group && whereIs(group) is string place ? $"{outlook.Bottleneck[..^1]}, now: {place}." : outlook.Bottleneck,
-    ];
+    public static IReadOnlyList<string> Of(LessonOutlook outlook, Func<int, string?> whereIs)
+    {
+        var texts = new OutlookTexts(outlook.Language);
+        return
+        [
+            texts.Chance(Odds.Times(outlook.Fits.Value, outlook.Language, LessonForecast.FitsNot, LessonForecast.FitsWell)),
+            .. Call(outlook, texts),
+            outlook.WaitsFor is int group && whereIs(group) is string place ? texts.WaitsNow(outlook.Bottleneck.TrimEnd('.'), place) : outlook.Bottleneck,
+        ];
+    }
 
-    private static IEnumerable<string> Call(LessonOutlook outlook)
+    private static IEnumerable<string> Call(LessonOutlook outlook, OutlookTexts texts)
     {
         if (outlook.Calls.Heating is double call)
         {
             yield return call >= outlook.Moment.Now
-                ? string.Create(CultureInfo.InvariantCulture, $"Last heating starts by minute {call:F0}: in {call - outlook.Moment.Now:F0} min.")
-                : string.Create(CultureInfo.InvariantCulture, $"Last heating starts by minute {call:F0}: that has passed, begin no more.");
+                ? texts.LastHeatingIn(call.InFigures("F0"), (call - outlook.Moment.Now).InFigures("F0"))
+                : texts.LastHeatingPassed(call.InFigures("F0"));
         }
     }
 
     /// <summary>What groups wait for, or whom the end waits for.</summary>
-    public static string Bottleneck(IReadOnlyList<ThingUse> uses, GroupOutlook? last, double lastShare)
+    public static string Bottleneck(IReadOnlyList<ThingUse> uses, GroupOutlook? last, double lastShare, EngineLanguage language)
     {
+        var texts = new OutlookTexts(language);
         if (uses.MaxBy(u => u.MeanWait) is ThingUse longest && longest.MeanWait >= WaitThatCounts)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"A group still waits {longest.MeanWait:F0} min for {longest.Thing.Label} until the end.");
+            return texts.GroupWaits(longest.MeanWait.InFigures("F0"), longest.Thing.Label);
         }
 
-        return last is null ? "Nothing is left to wait for."
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"No queue matters; the end most often waits for group {last.Group} ({100 * lastShare:F0} in 100).");
+        return last is null ? texts.NothingLeft : texts.EndWaits(last.Group.InFigures(), (100 * lastShare).InFigures("F0"));
     }
 
     /// <summary>Whether a queue is what keeps the rest of the lesson longest.</summary>

@@ -1,7 +1,9 @@
+using Calx.Practicals.Texts;
+
 namespace Calx.Practicals.Watching;
 
 /// <summary>Compares what groups took with what the plan gives those that are as far in front, from one thing heard to the last.</summary>
-internal sealed class PaceRule(TrialRoute trial, PlannedMinutes planned)
+internal sealed class PaceRule(TrialRoute trial, PlannedMinutes planned, EngineLanguage language)
 {
     /// <summary>The class's pace: one ratio a group in its first trial, of the longest stretch of which both ends were heard. Where
     /// it is known when the work began, that is the first end.</summary>
@@ -32,7 +34,7 @@ internal sealed class PaceRule(TrialRoute trial, PlannedMinutes planned)
             }
         }
 
-        return TypicalPace.Of(ratios);
+        return TypicalPace.Of(ratios, language);
 
         bool IsBefore(Dictionary<int, double> one, Dictionary<int, double> other) => Array.IndexOf(heard, one) < Array.IndexOf(heard, other);
     }

@@ -7,6 +7,7 @@ using Calx.Practicals.Inference.Posterior;
 using Calx.Practicals.Model;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -24,12 +25,14 @@ internal sealed class QueryRule
     private readonly IReadOnlyList<AmountPrior> amounts;
     private readonly AtomicWeights weights;
     private readonly ulong seed;
+    private readonly EngineLanguage language;
 
     /// <summary>Makes a lesson ready.</summary>
     public QueryRule(PlanSettings plan, AtomicWeights weights, ulong seed)
     {
         this.weights = weights;
         this.seed = seed;
+        language = plan.Language;
         model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights, Density);
         amounts = model.PlannedAmounts(plan.SampleInGrams);
     }
@@ -53,19 +56,19 @@ internal sealed class QueryRule
         switch (group.Balance.Check(written))
         {
             case ReadingCheck.TooManyDecimals or ReadingCheck.ZerosNotWritten:
-                return new ReadingQuery.WrongDecimals(group.Balance.Decimals);
+                return new ReadingQuery.WrongDecimals(group.Balance.Decimals, language);
             case ReadingCheck.BetweenSteps:
-                return new ReadingQuery.LookAgain(isImplausible: true);
+                return new ReadingQuery.LookAgain(isImplausible: true, language);
             default:
                 break;
         }
 
         if (SlipFactor(group, weighing, written) >= ImplausibleFrom)
         {
-            return new ReadingQuery.LookAgain(isImplausible: true);
+            return new ReadingQuery.LookAgain(isImplausible: true, language);
         }
 
-        return IsAskedAnyway(seed, entry) ? new ReadingQuery.LookAgain(isImplausible: false) : new ReadingQuery.None();
+        return IsAskedAnyway(seed, entry) ? new ReadingQuery.LookAgain(isImplausible: false, language) : new ReadingQuery.None();
     }
 
     /// <summary>By how much the readings so far, this one among them, multiply the odds that this one is a slip of the pen.</summary>

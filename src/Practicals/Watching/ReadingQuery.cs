@@ -1,4 +1,5 @@
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -22,8 +23,8 @@ public abstract record ReadingQuery
     /// <summary>It has more or fewer decimals than the balance shows.</summary>
     public sealed record WrongDecimals : ReadingQuery
     {
-        internal WrongDecimals(int decimals)
-            : base($"Your balance shows {DecimalsInWords.Of(decimals)}. Look again and type all you see.") => Decimals = decimals;
+        internal WrongDecimals(int decimals, EngineLanguage language)
+            : base(new StudentTexts(language).TypeAll(new Wording(language).Decimals(decimals))) => Decimals = decimals;
 
         /// <summary>How many the balance shows.</summary>
         public int Decimals { get; }
@@ -33,8 +34,8 @@ public abstract record ReadingQuery
     /// that a question gives nothing away. Nobody who sees a student's page is to know which.</summary>
     public sealed record LookAgain : ReadingQuery
     {
-        internal LookAgain(bool isImplausible)
-            : base("Look again at the display.") => IsImplausible = isImplausible;
+        internal LookAgain(bool isImplausible, EngineLanguage language)
+            : base(new AdviceTexts(language).LookAgain) => IsImplausible = isImplausible;
 
         /// <summary>Whether it is implausible: for the teacher's eyes, and never while students can see them.</summary>
         public bool IsImplausible { get; }

@@ -1,5 +1,6 @@
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -10,18 +11,17 @@ namespace Calx.Practicals.Watching;
 /// </summary>
 internal sealed class StepCautions
 {
-    /// <summary>Said wherever something may be hot.</summary>
-    public const string Hot = "Tongs and mat every time: porcelain and iron do not look hot.";
-
     private readonly Practical practical;
     private readonly TrialRoute trial;
     private readonly IReadOnlyList<string>[] cautions;
+    private readonly string hot;
 
     /// <summary>Gathers them for a trial's route.</summary>
-    public StepCautions(Practical practical, TrialRoute trial)
+    public StepCautions(Practical practical, TrialRoute trial, EngineLanguage language)
     {
         this.practical = practical;
         this.trial = trial;
+        hot = new AdviceTexts(language).Hot;
         cautions = [.. Enumerable.Range(0, trial.Places.Count).Select(At)];
     }
 
@@ -30,7 +30,7 @@ internal sealed class StepCautions
 
     private string[] At(int place) =>
     [
-        .. (IsHot(place) ? new[] { Hot } : [])
+        .. (IsHot(place) ? new[] { hot } : [])
             .Concat(practical.Hazards.Where(h => Concerns(h, place)).Select(h => Sentence(h.Control)))
             .Concat(practical.Faults.Where(f => f.Caution is not null && Concerns(f, place)).Select(f => Sentence(f.Caution!)))
             .Distinct(),

@@ -1,4 +1,4 @@
-using System.Globalization;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Watching;
 
@@ -16,8 +16,11 @@ public sealed class TypicalPace
     private const double Fastest = 0.5;
     private const double Slowest = 2;
 
-    private TypicalPace(double factor, double? seen, int groups)
+    private readonly OutlookTexts texts;
+
+    private TypicalPace(double factor, double? seen, int groups, EngineLanguage language)
     {
+        texts = new OutlookTexts(language);
         Factor = factor;
         Seen = seen;
         Groups = groups;
@@ -34,29 +37,35 @@ public sealed class TypicalPace
     public int Groups { get; }
 
     /// <summary>The same for the teacher.</summary>
-    public string Sentence => Seen is not double seen
-        ? "Nothing has been heard yet of how fast the class works."
-        : Math.Abs(seen - 1) < 0.05
-            ? $"The class works as fast as planned ({Heard})."
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"The class takes {100 * Math.Abs(seen - 1):F0} % {(seen > 1 ? "longer" : "less time")} than planned ({Heard}); "
-                + $"what is left is taken to last {Factor:F2} times as long.");
+    public string Sentence
+    {
+        get
+        {
+            if (Seen is not double seen)
+            {
+                return texts.NothingHeard;
+            }
 
-    private string Heard => Groups == 1 ? "one group heard" : string.Create(CultureInfo.InvariantCulture, $"{Groups} groups heard");
+            (string percent, string heard, string factor) = ((100 * Math.Abs(seen - 1)).InFigures("F0"), Groups.InFigures(), Factor.InFigures("F2"));
+            bool one = Groups == 1;
+            return Math.Abs(seen - 1) < 0.05 ? one ? texts.AsPlannedOne : texts.AsPlanned(heard)
+                : seen > 1 ? one ? texts.LongerOne(percent, factor) : texts.Longer(percent, heard, factor)
+                : one ? texts.LessTimeOne(percent, factor) : texts.LessTime(percent, heard, factor);
+        }
+    }
 
     /// <summary>From the groups' ratios of actual to planned minutes: the median, drawn towards 1 in its logarithm by the share of
     /// groups heard among those and four at the plan's pace.</summary>
-    internal static TypicalPace Of(IReadOnlyList<double> ratios)
+    internal static TypicalPace Of(IReadOnlyList<double> ratios, EngineLanguage language)
     {
         if (ratios.Count == 0)
         {
-            return new TypicalPace(1, null, 0);
+            return new TypicalPace(1, null, 0, language);
         }
 
         double[] sorted = [.. ratios.Order()];
         double median = (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
         double drawn = Math.Exp(sorted.Length / (sorted.Length + GroupsOfThePlan) * Math.Log(Math.Clamp(median, Fastest / 10, Slowest * 10)));
-        return new TypicalPace(Math.Clamp(drawn, Fastest, Slowest), median, sorted.Length);
+        return new TypicalPace(Math.Clamp(drawn, Fastest, Slowest), median, sorted.Length, language);
     }
 }

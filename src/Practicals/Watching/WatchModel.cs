@@ -25,7 +25,7 @@ internal sealed class WatchModel
     {
         this.plan = plan;
         this.weights = weights;
-        model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights);
+        model = new CauseModel(new Circumstances(plan.Practical, plan.AllConditions), weights, plan.Language);
         planned = model.PlannedAmounts(plan.SampleInGrams);
         changeOfOneGram = plan.Practical.Findings.ConstantMass is null ? 0 : new IdealRun(plan.Practical, weights).ChangeOfOneGram;
     }
@@ -52,8 +52,8 @@ internal sealed class WatchModel
             return null;
         }
 
-        var estimator = new GroupEstimator(plan.Practical, balance, weights);
-        return new ConstantMassRule(definition, (double)balance.ResolutionOf(definition.Reading), changeOfOneGram).Judge(
+        var estimator = new GroupEstimator(plan.Practical, balance, weights, plan.Language);
+        return new ConstantMassRule(definition, (double)balance.ResolutionOf(definition.Reading), changeOfOneGram, plan.Language).Judge(
             readings,
             estimator.Estimate(readings).FirstOrDefault(q => q.Quantity.Id == plan.Practical.Findings.Sample) as QuantityEstimate,
             readings.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(readings.Readings[^1]));

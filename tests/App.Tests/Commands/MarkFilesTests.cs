@@ -24,7 +24,7 @@ public sealed partial class MarkFilesTests : IDisposable
     [Fact]
     public void Workbook_slips_and_table_for_a_school_system_are_written_and_named()
     {
-        Terminal run = Run("--xlsx", "marks.xlsx", "--slips", "slips.html", "--roster", "roster.zip", "--class", "9F", "--date", "2026-11-25", "--school", "Larkmoor School");
+        Terminal run = Run("--xlsx", "marks.xlsx", "--slips", "slips.html", "--roster", "roster.zip", "--class", "9F", "--date", "2026-11-25", "--school-name", "Larkmoor School");
         Assert.Equal((0, "marks.xlsx\nslips.html\nroster.zip\n"), (run.ExitCode, run.Error));
         Assert.Contains("3 students marked", run.Output, StringComparison.Ordinal);
         using ZipArchive book = ZipFile.OpenRead(In("marks.xlsx"));
@@ -42,7 +42,7 @@ public sealed partial class MarkFilesTests : IDisposable
     [InlineData("roster")]
     public void The_table_for_a_school_system_is_an_archive_or_a_folder(string name)
     {
-        Assert.Equal(0, Run("--roster", name, "--class", "9F", "--date", "2026-11-25", "--school", "Larkmoor School", "--class-id", "cls-9f", "--term-id", "aut").ExitCode);
+        Assert.Equal(0, Run("--roster", name, "--class", "9F", "--date", "2026-11-25", "--school-name", "Larkmoor School", "--class-id", "cls-9f", "--term-id", "aut").ExitCode);
         string results = Text(name, "results.csv"), items = Text(name, "lineItems.csv");
         string[] lines = results.TrimEnd().Split("\r\n");
         Assert.Equal(4, lines.Length);
@@ -105,6 +105,15 @@ public sealed partial class MarkFilesTests : IDisposable
         Terminal run = Run(words);
         Assert.Equal((2, "", $"calx mark: {expected}\n"), (run.ExitCode, run.Output, run.Error));
         Assert.Single(Directory.GetFileSystemEntries(folder.FullName));
+    }
+
+    /// <summary>Options of the records and of what is written come from several places.</summary>
+    [Fact]
+    public void No_option_stands_twice_on_the_help_page()
+    {
+        string[] options = [.. Terminal.Run("mark", "--help").Output.Split('\n').Where(l => l.StartsWith("  --", StringComparison.Ordinal)).Select(l => l.Trim().Split(' ')[0])];
+        Assert.Contains("--roster", options);
+        Assert.Equal(options.Distinct(), options);
     }
 
     [Fact]

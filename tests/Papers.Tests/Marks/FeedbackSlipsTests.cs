@@ -27,7 +27,7 @@ public sealed class FeedbackSlipsTests
             Assert.Contains($"\n{MarkedClasses.Ways[i % 6].Marks} of 5 marks\n", slip, StringComparison.Ordinal);
             Assert.Contains($"\n{work.Feedback}", slip, StringComparison.Ordinal);
             Assert.All(work.Answers, a => Assert.Contains(
-                $"\n{Capital(MarksSetting.Asked(a.Answer))}\n{(a.Given.Length == 0 ? "nothing" : a.Given)}\n{a.Marks} of 1\n", slip, StringComparison.Ordinal));
+                $"\n{Capital(MarksSetting.Asked(a.Answer)).Replace('\u00a0', ' ')}\n{(a.Given.Length == 0 ? "nothing" : a.Given)}\n{a.Marks} of 1\n", slip, StringComparison.Ordinal));
         }
     }
 
@@ -131,6 +131,6 @@ public sealed class FeedbackSlipsTests
     private static string[] Slips(MarkedClass marked)
     {
         var cut = Assert.IsType<PaperBlock.CutApart>(FeedbackSlips.Of(marked, MarkedClasses.Setting()).Content.Single());
-        return [.. cut.Parts.Select(p => string.Join('\n', Written.LinesOf(new Paper("slip", "", new RunningHeads("", "", "", null), p))).TrimStart('\n') + "\n")];
+        return [.. cut.Parts.Select(p => string.Join('\n', Written.LinesOf(new Paper("slip", "", new RunningHeads("", "", "", null), p))).TrimStart('\n').Replace('\u00a0', ' ') + "\n")];
     }
 }

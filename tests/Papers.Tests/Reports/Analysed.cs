@@ -6,6 +6,7 @@ using Calx.Papers.Tables;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Papers.Tests.Reports;
 
@@ -78,12 +79,12 @@ internal static class Analysed
             "Juniper,29.49,29.75,29.90,29.91,", "Kestrel,27.50,27.77,27.95,27.95,", "Lark,31.80,32.06,32.10,32.13,grey specks"), causes: true);
 
     /// <summary>A class's table as CSV, analysed as burning magnesium.</summary>
-    public static ClassFindings Of(string csv, bool causes = false)
+    public static ClassFindings Of(string csv, bool causes = false, EngineLanguage? language = null)
     {
         Practical practical = Magnesium;
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
-        var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical));
-        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(causes, []));
+        var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical, language: language));
+        return ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024, new AnalysisOptions(causes, []) { Language = language ?? EngineLanguage.British });
     }
 }

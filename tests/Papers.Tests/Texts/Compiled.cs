@@ -2,21 +2,25 @@ using System.Buffers.Binary;
 using System.Reflection;
 using System.Reflection.Emit;
 using Calx.Papers.Documents;
+using Calx.Practicals.Texts;
 
 namespace Calx.Papers.Tests.Texts;
 
-/// <summary>What the compiled library says and calls: read from its instructions, so that no way of writing it in C# is missed.</summary>
+/// <summary>What the compiled libraries say and call: read from its instructions, so that no way of writing it in C# is missed.</summary>
 internal static class Compiled
 {
     private const BindingFlags Everything =
         BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly;
 
-    /// <summary>Types of the library, those that the compiler made too.</summary>
-    public static IReadOnlyList<Type> Types { get; } = typeof(Paper).Assembly.GetTypes();
+    /// <summary>A library by the name of its project.</summary>
+    public static Assembly Library(string name) => name == TextTopic.Engine ? typeof(EngineLanguage).Assembly : typeof(Paper).Assembly;
 
-    /// <summary>Tokens of all methods of the library that are called in it, or handed on to be called.</summary>
-    public static HashSet<int> Called() =>
-        [.. Types.SelectMany(t => ((OpCode[])[OpCodes.Call, OpCodes.Callvirt, OpCodes.Ldftn]).SelectMany(code => Operands(t, code)))];
+    /// <summary>Types of a library, those that the compiler made too.</summary>
+    public static IReadOnlyList<Type> Types(string library) => Library(library).GetTypes();
+
+    /// <summary>Tokens of all methods of a library that are called in it, or handed on to be called.</summary>
+    public static HashSet<int> Called(string library) =>
+        [.. Types(library).SelectMany(t => ((OpCode[])[OpCodes.Call, OpCodes.Callvirt, OpCodes.Ldftn]).SelectMany(code => Operands(t, code)))];
 
     /// <summary>Texts that stand in the code of a type.</summary>
     public static IEnumerable<string> Literals(Type type) => Operands(type, OpCodes.Ldstr)

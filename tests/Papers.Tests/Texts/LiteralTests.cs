@@ -29,7 +29,7 @@ public sealed partial class LiteralTests
     {
         string[] found =
         [
-            .. from type in Compiled.Types
+            .. from type in Compiled.Types(TextTopic.Papers)
                where Folders.Any(f => $"{type.Namespace}.".StartsWith($"Calx.Papers.{f}.", StringComparison.Ordinal)) && !Apart.Contains(type.Name)
                from literal in Compiled.Literals(type)
                where literal != type.Name && !Named.Contains(literal) && IsText(literal)
@@ -37,7 +37,7 @@ public sealed partial class LiteralTests
         ];
         Assert.True(found.Length == 0, string.Join('\n', found));
         // The reader of instructions does see what stands in code.
-        Assert.Contains("Calibri", Compiled.Types.Where(t => t.Name == "LookTable").SelectMany(Compiled.Literals));
+        Assert.Contains("Calibri", Compiled.Types(TextTopic.Papers).Where(t => t.Name == "LookTable").SelectMany(Compiled.Literals));
     }
 
     [Theory]

@@ -26,7 +26,7 @@ public sealed partial class SecondLanguageTests
     public void A_student_sheet_with_one_step_a_page_is_in_it(string id)
     {
         var setting = new PaperSetting(
-            StudentSheetTests.Plans[id], PaperOccasion.Unsaid, PaperLook.Usual with { Language = PseudoLanguage.Of(), IsOneStep = true }, isChecked: false);
+            PseudoEngine.Plans[id], PaperOccasion.Unsaid, PaperLook.Usual with { Language = PseudoLanguage.Of(), IsOneStep = true }, isChecked: false);
         IReadOnlyList<string> lines = Written.LinesOf(StudentSheet.Of(setting, SupportLevel.Open));
         string[] engine = [.. CautionsOfSteps.Of(setting.Plan.Settings, AtomicWeights.Iupac2024).Values.SelectMany(c => c)];
         Assert.Contains(PseudoLanguage.Spoken("All digits"), lines);

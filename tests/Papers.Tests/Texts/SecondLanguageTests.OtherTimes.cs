@@ -15,13 +15,12 @@ public sealed partial class SecondLanguageTests
     public void Catch_up_packs_are_in_it_but_for_the_sentences_of_practical_and_engine(string id)
     {
         PaperSetting setting = Setting(id, PseudoLanguage.Of());
-        IReadOnlyList<CatchUpPack> packs = CatchUpPaperTests.Drawn[id];
+        IReadOnlyList<CatchUpPack> packs = PseudoEngine.Packs[id];
         string[] engine =
         [
-            .. packs.Select(p => p.Student.Name), .. packs.SelectMany(p => p.Decisions).Select(d => d.Why),
-            .. packs.SelectMany(p => p.Truth.Planted).Select(c => c.Label),
+            "Amir", .. packs.SelectMany(p => p.Truth.Planted).Select(c => c.Label),
         ];
-        IReadOnlyList<Paper> papers = CatchUpPaperTests.Papers(id, SupportLevel.Guided, setting.Look);
+        IReadOnlyList<Paper> papers = PseudoEngine.CatchUpPapers(id, SupportLevel.Guided, setting.Look);
         Assert.All(papers, p => Assert.Empty(PlainIn([.. Written.LinesOf(p), .. Folds(p), p.Heads.Left, p.Heads.Foot, p.Heads.Draft!], setting, engine)));
     }
 
@@ -40,7 +39,7 @@ public sealed partial class SecondLanguageTests
     public void Papers_after_a_lesson_have_their_headings_in_it()
     {
         PaperSetting setting = Setting("magnesium-oxide", PseudoLanguage.Of());
-        var outcome = new ClassOutcome(Analysed.WithCauses, IsInvented: true, ShowsAccepted: true);
+        var outcome = new ClassOutcome(PseudoEngine.In(Analysed.WithCauses), IsInvented: true, ShowsAccepted: true);
         foreach (Paper paper in new[] { ReportSheet.Of(setting, outcome), DisplaySheet.Of(setting, outcome) })
         {
             IEnumerable<string> headings = Written.Blocks(paper.Content).Select(b => b switch

@@ -1,6 +1,5 @@
 using System.Reflection;
 using System.Text.RegularExpressions;
-using Calx.Papers.Documents;
 
 namespace Calx.Papers.Tests.Texts;
 
@@ -12,27 +11,34 @@ public sealed partial class TextRulesTests
     private const string Unwanted =
         @"\b(colors?|colored|aluminum|sulph\w*|gray|liters?|meters?|centers?|fibers?|favor\w*|behavior|analyz\w*|catalyz\w*|labeled|vapor|weights?|reliab\w*|human errors?|very accurate)\b";
 
-    /// <summary>IUPAC's own name for what it publishes: standard atomic weights.</summary>
-    private static readonly string[] Named = ["SheetCheckTexts.AtomicMassExpected", "WorkbookTexts.AtomicWeights"];
+    /// <summary>IUPAC's own name for what it publishes: standard atomic weights. And the piece of metal that a balance is checked with.</summary>
+    private static readonly string[] Named =
+    [
+        "SheetCheckTexts.AtomicMassExpected", "WorkbookTexts.AtomicWeights", "HistoryTexts.NotChecked", "HistoryTexts.ShownExactly",
+        "HistoryTexts.ShownOneLess", "HistoryTexts.ShownOneMore", "HistoryTexts.ShownLess", "HistoryTexts.ShownMore",
+    ];
 
     [Fact]
     public void Every_text_is_used()
     {
-        HashSet<int> called = Compiled.Called();
-        Assert.All(
-            TextTopic.All.SelectMany(t => t.Texts.Select(x => (Topic: t.Name, x.Key))),
-            x => Assert.True(called.Contains(MethodOf(x.Topic, x.Key).MetadataToken), $"{x.Topic}.{x.Key} is used nowhere."));
+        foreach (string library in Libraries)
+        {
+            HashSet<int> called = Compiled.Called(library);
+            Assert.All(
+                Every().Where(x => x.Topic.Library == library),
+                x => Assert.True(called.Contains(MethodOf(x.Topic, x.Text.Key).MetadataToken), $"{x.Topic.Name}.{x.Text.Key} is used nowhere."));
+        }
     }
 
     [Fact]
     public void Comment_and_text_have_the_same_places()
     {
-        foreach ((string topic, KeptText text) in Every())
+        foreach ((TextTopic topic, KeptText text) in Every())
         {
             string[] inText = [.. Place().Matches(text.Value).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
             string[] inComment = [.. NamedPlace().Matches(text.Comment).Select(m => m.Groups["place"].Value)];
             string[] names = [.. NamedPlace().Matches(text.Comment).Select(m => m.Groups["name"].Value)];
-            Assert.True(inText.SequenceEqual(inComment), $"{topic}.{text.Key}: the text has {string.Join(' ', inText)}, the comment names {string.Join(' ', inComment)}.");
+            Assert.True(inText.SequenceEqual(inComment), $"{topic.Name}.{text.Key}: the text has {string.Join(' ', inText)}, the comment names {string.Join(' ', inComment)}.");
             Assert.Equal(Enumerable.Range(0, inText.Length).Select(i => FormattableString.Invariant($"{{{i}}}")), inText);
             Assert.Equal(names, MethodOf(topic, text.Key).GetParameters().Select(p => p.Name));
             Assert.DoesNotMatch(@"[{}]", Place().Replace(text.Value, ""));
@@ -54,21 +60,22 @@ public sealed partial class TextRulesTests
     [Fact]
     public void Texts_are_British_and_call_a_mass_a_mass() =>
         Assert.All(
-            Every().Where(x => !Named.Contains($"{x.Topic}.{x.Text.Key}")),
+            Every().Where(x => !Named.Contains($"{x.Topic.Name}.{x.Text.Key}")),
             x => Assert.False(
-                Regex.IsMatch(x.Text.Value, Unwanted, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), $"{x.Topic}.{x.Text.Key}: {x.Text.Value}"));
+                Regex.IsMatch(x.Text.Value, Unwanted, RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), $"{x.Topic.Name}.{x.Text.Key}: {x.Text.Value}"));
 
     [Fact]
-    public void Each_topic_is_in_the_library() =>
-        Assert.Equal(
-            TextTopic.All.Select(t => $"Calx.Papers.Texts.{t.Name}.resources"),
-            typeof(Paper).Assembly.GetManifestResourceNames().Where(n => Regex.IsMatch(n, @"^Calx\.Papers\.Texts\.\w+\.resources\z")).Order(StringComparer.Ordinal));
+    public void Each_topic_is_in_its_library() => Assert.All(Libraries, library => Assert.Equal(
+        TextTopic.All.Where(t => t.Library == library).Select(t => $"Calx.{library}.Texts.{t.Name}.resources"),
+        Compiled.Library(library).GetManifestResourceNames().Where(n => Regex.IsMatch(n, @"^Calx\.\w+\.Texts\.\w+\.resources\z")).Order(StringComparer.Ordinal)));
 
-    private static IEnumerable<(string Topic, KeptText Text)> Every() => TextTopic.All.SelectMany(t => t.Texts.Select(x => (t.Name, x)));
+    private static readonly string[] Libraries = [TextTopic.Papers, TextTopic.Engine];
 
-    private static MethodInfo MethodOf(string topic, string key)
+    private static IEnumerable<(TextTopic Topic, KeptText Text)> Every() => TextTopic.All.SelectMany(t => t.Texts.Select(x => (t, x)));
+
+    private static MethodInfo MethodOf(TextTopic topic, string key)
     {
-        Type type = Compiled.Types.Single(t => t.FullName == $"Calx.Papers.Texts.{topic}");
+        Type type = Compiled.Types(topic.Library).Single(t => t.FullName == $"Calx.{topic.Library}.Texts.{topic.Name}");
         return type.GetMethod(key) ?? type.GetProperty(key)!.GetMethod!;
     }
 

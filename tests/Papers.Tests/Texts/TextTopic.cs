@@ -3,21 +3,32 @@ using System.Xml.Linq;
 namespace Calx.Papers.Tests.Texts;
 
 /// <summary>A topic's texts as their file has them.</summary>
+/// <param name="Library">The project that says them.</param>
 /// <param name="Name">The topic.</param>
 /// <param name="Texts">Its texts in order.</param>
-internal sealed record TextTopic(string Name, IReadOnlyList<KeptText> Texts)
+internal sealed record TextTopic(string Library, string Name, IReadOnlyList<KeptText> Texts)
 {
-    /// <summary>All topics of the checkout.</summary>
-    public static IReadOnlyList<TextTopic> All { get; } = [.. Directory.GetFiles(Folder(), "*Texts.resx").Order(StringComparer.Ordinal).Select(Read)];
+    /// <summary>Those of papers.</summary>
+    public const string Papers = "Papers";
 
-    private static TextTopic Read(string path) => new(
+    /// <summary>Those of the engine.</summary>
+    public const string Engine = "Practicals";
+
+    /// <summary>All topics of the checkout.</summary>
+    public static IReadOnlyList<TextTopic> All { get; } = [.. Of(Papers), .. Of(Engine)];
+
+    private static IEnumerable<TextTopic> Of(string library) =>
+        Directory.GetFiles(Folder(library), "*Texts.resx").Order(StringComparer.Ordinal).Select(path => Read(library, path));
+
+    private static TextTopic Read(string library, string path) => new(
+        library,
         Path.GetFileNameWithoutExtension(path),
         [
             .. XDocument.Load(path).Root!.Elements("data")
                 .Select(d => new KeptText(d.Attribute("name")!.Value, d.Element("value")!.Value, d.Element("comment")?.Value ?? "")),
         ]);
 
-    private static string Folder()
+    private static string Folder(string library)
     {
         string folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Calx.slnx")))
@@ -25,7 +36,7 @@ internal sealed record TextTopic(string Name, IReadOnlyList<KeptText> Texts)
             folder = Path.GetDirectoryName(folder) ?? throw new DirectoryNotFoundException("The checkout was not found above the tests.");
         }
 
-        return Path.Combine(folder, "src", "Papers", "Texts");
+        return Path.Combine(folder, "src", library, "Texts");
     }
 }
 

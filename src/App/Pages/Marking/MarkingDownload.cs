@@ -18,6 +18,10 @@ public static class MarkingDownloads
     public static IReadOnlyList<MarkingDownload> All { get; } =
     [
         new("marks.csv", "Marks as CSV", "a row a student, with the sentences for each", "text/csv; charset=utf-8", m => Encoding.UTF8.GetBytes(MarkingCsv.Of(m.Marks.Class))),
+        new("marks.xlsx", "Marks as a workbook", "marks with live totals, every answer with what may lie behind it, the class", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", MarkingPapers.Workbook),
+        new("feedback-slips.html", "Feedback slips to print", "one a student, to cut apart; no slip tells an expected value", "text/html; charset=utf-8", MarkingPapers.SlipsToPrint),
+        new("feedback-slips.docx", "Feedback slips for a word processor", "the same, to change", "application/vnd.openxmlformats-officedocument.wordprocessingml.document", MarkingPapers.SlipsToEdit),
+        new("roster.zip", "Totals for a school system", "by the open OneRoster convention", "application/zip", MarkingPapers.Roster),
     ];
 
     /// <summary>The one of a name, or null.</summary>

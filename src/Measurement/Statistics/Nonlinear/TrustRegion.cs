@@ -120,7 +120,8 @@ internal sealed class TrustRegion
             }
 
             var singular = new SingularFactor(factor.Upper, Scales());
-            double[] trial = Moved(new TrustStep(singular, factor.Reach, Scales()).Within(double.PositiveInfinity, out _), out double[] taken);
+            double[] whole = new TrustStep(singular, factor.Reach, Scales()).Within(double.PositiveInfinity, out _);
+            double[] trial = Moved(whole, out double[] taken);
             double length = Length(taken);
             FitPoint? next = length < 0.95 * before ? FitPoint.At(problem, trial) : null;
             if (next is null || next.SumOfSquares > point.SumOfSquares * (1 + 1e-9))

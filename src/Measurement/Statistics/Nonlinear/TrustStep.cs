@@ -1,7 +1,8 @@
 namespace Calx.Measurement.Statistics.Nonlinear;
 
-/// <summary>The step to the least of ‖Jδ - r‖² within ‖Dδ‖ ≤ reach: δ = D⁻¹ V (S² + λ)⁻¹ S Uᵀ r, with λ found by Hebden's
-/// iteration.</summary>
+/// <summary>
+/// The step to the least of ‖Jδ - r‖² within ‖Dδ‖ ≤ reach: δ = D⁻¹ V (S² + λ)⁻¹ S Uᵀ r, with λ found by Hebden's iteration.
+/// </summary>
 internal sealed class TrustStep
 {
     private const int MostTries = 60;
@@ -34,7 +35,8 @@ internal sealed class TrustStep
     private double Damping(double reach)
     {
         double low = 0;
-        double high = TriangularFactor.Norm([.. along.Zip(singular.Values, (part, value) => part * value)]) / reach;
+        double[] slopes = [.. along.Zip(singular.Values, (part, value) => part * value)];
+        double high = TriangularFactor.Norm(slopes) / reach;
         double damping = 0;
         for (int i = 0; i < MostTries; i++)
         {

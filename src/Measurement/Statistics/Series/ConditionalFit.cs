@@ -32,6 +32,8 @@ internal sealed class ConditionalFit
             double[] slope = Filtered(rows.Times, length);
             slope[^1] = 1 / drift;
             columns.Add(slope);
+            // The density of that reading, which differs between assumptions about the noise.
+            logLengths += Math.Log(drift);
         }
 
         rest = Filtered(rows.Values, length);

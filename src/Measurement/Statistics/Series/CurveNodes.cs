@@ -52,18 +52,14 @@ internal sealed class CurveNodes
     // The drift is known in the unit of the readings, the noise only up to its scale: that is taken from a first look.
     private double[] Scales(NoiseNode[] noise)
     {
-        var scales = new double[noise.Length];
-        for (int i = 0; i < noise.Length; i++)
+        ConditionalFit[] still = [.. noise.Select(node => new ConditionalFit(rows, node, 0))];
+        (double lag, double logHalfLife) = LikeliestCourse.Of(rows, order, lagged, gone => still[0].At(gone).LogHeight);
+        double[] gone = rows.Gone(order, lag, Math.Exp(logHalfLife));
+        return [.. still.Zip(noise, (fit, node) =>
         {
-            var fit = new ConditionalFit(rows, noise[i], 0);
-            (double lag, double logHalfLife) = LikeliestCourse.Of(rows, order, lagged, gone => fit.At(gone).LogHeight);
-            LinearPart part = fit.At(rows.Gone(order, lag, Math.Exp(logHalfLife)));
-            scales[i] = noise[i].ScaleIsKnown
-                ? 1
-                : Math.Sqrt((part.WhiteVariance + part.SharedVariance) / (noise[i].White + noise[i].Shared));
-        }
-
-        return scales;
+            LinearPart part = fit.At(gone);
+            return node.ScaleIsKnown ? 1 : Math.Sqrt((part.WhiteVariance + part.SharedVariance) / (node.White + node.Shared));
+        })];
     }
 
     private List<CurveNode> Lay()

@@ -31,7 +31,8 @@ public abstract record Disturbance
         return this switch
         {
             Spike => $"The reading at {readings[First].Time}, {readings[First].Reading}, lies {size} {side} the curve of the others.",
-            Run => $"The readings from {readings[First].Time} to {readings[Last].Time} lie about {size} {side} the curve of the others; those after are as before.",
+            Run => $"The readings from {readings[First].Time} to {readings[Last].Time} lie about {size} {side} the curve "
+                + "of the others; those after are as before.",
             _ => $"From {readings[First].Time} on all readings lie {size} {side} the curve of those before.",
         };
     }

@@ -34,7 +34,9 @@ public sealed class FittedCurve
         RateConstant = order switch
         {
             KineticOrder.Zeroth => null,
-            _ => Of(node => CurveShape.FirstSpeed(order) / node.HalfLife, node => CurveShape.FirstSpeed(order) / node.HalfLife * node.LogCell),
+            _ => Of(
+                node => CurveShape.FirstSpeed(order) / node.HalfLife,
+                node => CurveShape.FirstSpeed(order) / node.HalfLife * node.LogCell),
         };
         Start = Linear(_ => 1, _ => 0, 0);
         Loss = Linear(_ => 0, _ => 1, roundingVariance);

@@ -5,6 +5,7 @@ internal static class LikeliestCourse
 {
     private const int HalfLivesTried = 120;
     private const int LagsTried = 24;
+    private const int Rounds = 3;
 
     /// <param name="rows">The readings.</param>
     /// <param name="order">The order.</param>
@@ -28,11 +29,20 @@ internal static class LikeliestCourse
             }
         }
 
-        for (int round = 0; round < (lagged ? 3 : 1); round++)
+        for (int round = 0; round < Rounds; round++)
         {
-            place = Highest(Math.Max(low, place - step), Math.Min(high, place + step), at => height(rows.Gone(order, lag, Math.Exp(at))));
+            place = Highest(
+                Math.Max(low, place - step), Math.Min(high, place + step), at => height(rows.Gone(order, lag, Math.Exp(at))));
+            if (!lagged)
+            {
+                break;
+            }
+
             double wide = rows.LongestLag / LagsTried / (1 << (2 * round));
-            lag = lagged ? Highest(Math.Max(0, lag - wide), Math.Min(rows.LongestLag, lag + wide), at => height(rows.Gone(order, at, Math.Exp(place)))) : 0;
+            lag = Highest(
+                Math.Max(0, lag - wide),
+                Math.Min(rows.LongestLag, lag + wide),
+                at => height(rows.Gone(order, at, Math.Exp(place))));
         }
 
         return (lag, place);

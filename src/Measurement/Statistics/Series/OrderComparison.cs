@@ -66,7 +66,9 @@ public static class OrderComparison
         KineticOrder[] ranked = [.. Enum.GetValues<KineticOrder>().OrderByDescending(order => probabilities[(int)order])];
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Name(ranked[0])} and {Name(ranked[1])} order both describe the readings, with probabilities {probabilities[(int)ranked[0]]:0.00} and {probabilities[(int)ranked[1]]:0.00}: readings over more half-lives tell them apart");
+            $"{Name(ranked[0])} and {Name(ranked[1])} order both describe the readings, with probabilities {Of(0):0.00} and {Of(1):0.00}: readings over more half-lives tell them apart");
+
+        double Of(int rank) => probabilities[(int)ranked[rank]];
     }
 
     private static string Name(KineticOrder order) => order switch

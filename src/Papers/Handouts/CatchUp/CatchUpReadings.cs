@@ -41,7 +41,7 @@ internal static class CatchUpReadings
         PaperBlock[] notes =
         [
             new PaperBlock.Paragraph(texts.FillIn),
-            new PaperBlock.Paragraph(texts.Decimals(DecimalsInWords.Of(setting.Decimals))),
+            new PaperBlock.Paragraph(texts.Decimals(DecimalsInWords.Of(setting.Decimals, setting.Language.Engine))),
         ];
         if (setting.Look.IsLarge)
         {

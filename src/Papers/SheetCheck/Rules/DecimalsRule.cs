@@ -18,12 +18,12 @@ internal static partial class DecimalsRule
         // All alike: the balance is another one than was said, and it is enough to say so once.
         bool alike = wrong.Length > 1 && wrong.Length == masses.Length && wrong.All(m => m.Decimals == wrong[0].Decimals);
         string step = it.StepInGrams.ToString(CultureInfo.InvariantCulture);
-        string expected = alike ? it.Texts.AllDecimalsExpected(DecimalsInWords.Of(shown), step) : it.Texts.DecimalsExpected(DecimalsInWords.Of(shown), step);
+        string expected = alike ? it.Texts.AllDecimalsExpected(DecimalsInWords.Of(shown, it.Language.Engine), step) : it.Texts.DecimalsExpected(DecimalsInWords.Of(shown, it.Language.Engine), step);
         IEnumerable<SheetFinding> ofMasses = wrong.Take(alike ? 1 : wrong.Length).Select(m => new SheetFinding("decimals", m.Place, m.Text, Problem(m), expected));
         return ofMasses.Concat(Instructions(it, shown, step));
 
         string Problem(Mass mass) => alike
-            ? it.Texts.AllMassesDecimals(Sentences.Count(wrong.Length), DecimalsInWords.Of(mass.Decimals)) : it.Texts.MassDecimals(DecimalsInWords.Of(mass.Decimals));
+            ? it.Texts.AllMassesDecimals(Sentences.Count(wrong.Length), DecimalsInWords.Of(mass.Decimals, it.Language.Engine)) : it.Texts.MassDecimals(DecimalsInWords.Of(mass.Decimals, it.Language.Engine));
     }
 
     private static IEnumerable<Mass> InTables(CheckedSheet it) =>
@@ -56,8 +56,8 @@ internal static partial class DecimalsRule
         let decimals = int.TryParse(written, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : Array.IndexOf(Words, written)
         where decimals >= 0 && decimals != shown
         select new SheetFinding(
-            "decimals", paragraph.Place.At(sentence.Index + match.Index, it.Language), Quoted.Whole(sentence.Value), it.Texts.InstructedDecimals(DecimalsInWords.Of(Math.Min(decimals, 28))),
-            it.Texts.InstructedDecimalsExpected(DecimalsInWords.Of(shown), step));
+            "decimals", paragraph.Place.At(sentence.Index + match.Index, it.Language), Quoted.Whole(sentence.Value), it.Texts.InstructedDecimals(DecimalsInWords.Of(Math.Min(decimals, 28), it.Language.Engine)),
+            it.Texts.InstructedDecimalsExpected(DecimalsInWords.Of(shown, it.Language.Engine), step));
 
     // Dividing by 1 written with all its zeros takes those of the number off.
     private static int Decimals(decimal lastDigit) => lastDigit >= 1 ? 0 : (lastDigit / 1.0000000000000000000000000000m).Scale;

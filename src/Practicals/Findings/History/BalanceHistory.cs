@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings.History;
 
@@ -20,18 +20,20 @@ public sealed class BalanceHistory
     private readonly Balance balance;
     private readonly double median;
     private readonly double scatter;
+    private readonly HistoryTexts texts;
 
-    private BalanceHistory(Balance balance, BalanceCheckMade[] checks)
+    private BalanceHistory(Balance balance, BalanceCheckMade[] checks, EngineLanguage language)
     {
         this.balance = balance;
+        texts = new HistoryTexts(language);
         Checks = checks;
         double u = balance.ReadingStandardUncertainty() / balance.ResolutionInGrams;
         double[] errors = [.. checks.Select(ErrorInDivisions)];
         median = errors.Length < FewestForScatter ? 0 : Summary.Median(errors);
         scatter = errors.Length < FewestForScatter ? double.PositiveInfinity : Math.Max(u, Summary.MedianAbsoluteDeviation(errors));
-        Drift = DriftRule.Of("checks", [.. checks.Where(c => !IsFar(c)).Select(c => (c.Day, ErrorInDivisions(c), u))]);
+        Drift = DriftRule.Of(texts.ThreeChecks, texts.NoLineOfChecks, [.. checks.Where(c => !IsFar(c)).Select(c => (c.Day, ErrorInDivisions(c), u))]);
         Sentences = checks.Length == 0
-            ? ["This balance has not been checked with a weight yet."]
+            ? [texts.NotChecked]
             : [.. new[] { Last(), Within(), Far(), Moved() }.OfType<string>()];
     }
 
@@ -47,11 +49,12 @@ public sealed class BalanceHistory
     /// <summary>Reads the checks of a balance.</summary>
     /// <param name="balance">The balance.</param>
     /// <param name="checks">Its checks, in any order.</param>
-    public static BalanceHistory Of(Balance balance, IReadOnlyList<BalanceCheckMade> checks)
+    /// <param name="language">The language of the sentences; British where nothing else is said.</param>
+    public static BalanceHistory Of(Balance balance, IReadOnlyList<BalanceCheckMade> checks, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(balance);
         ArgumentNullException.ThrowIfNull(checks);
-        return new BalanceHistory(balance, [.. checks.OrderBy(c => c.Day)]);
+        return new BalanceHistory(balance, [.. checks.OrderBy(c => c.Day)], language ?? EngineLanguage.British);
     }
 
     /// <summary>Shown less marked, in divisions of the display.</summary>
@@ -72,8 +75,15 @@ public sealed class BalanceHistory
     {
         BalanceCheckMade last = Checks[^1];
         double error = ErrorInDivisions(last);
-        string off = error == 0 ? "exactly that" : $"{Divisions(Math.Abs(error))} {(error < 0 ? "less" : "more")}";
-        return $"At the last check a weight of {last.Weight} g was shown as {last.Shown} g: {off}.";
+        (string marked, string shown, string off) = (last.Weight.ToString(), last.Shown.ToString(), Math.Abs(error).InFigures("0.##"));
+        return error switch
+        {
+            0 => texts.ShownExactly(marked, shown),
+            -1 => texts.ShownOneLess(marked, shown, off),
+            1 => texts.ShownOneMore(marked, shown, off),
+            < 0 => texts.ShownLess(marked, shown, off),
+            _ => texts.ShownMore(marked, shown, off),
+        };
     }
 
     private string Within()
@@ -81,13 +91,10 @@ public sealed class BalanceHistory
         int within = Checks.Count(IsWithin);
         if (within == Checks.Count)
         {
-            return Checks.Count == 1
-                ? "It lies within one division." : string.Create(CultureInfo.InvariantCulture, $"All {Checks.Count} checks lie within one division.");
+            return Checks.Count == 1 ? texts.ItIsWithin : texts.AllWithin(within.InFigures());
         }
 
-        string count = Checks.Count == 1 ? "It does not lie within one division"
-            : string.Create(CultureInfo.InvariantCulture, $"{within} of {Checks.Count} checks lie within one division");
-        return $"{count}: differences of masses taken on this one balance suffer little, a difference between this balance and another suffers all of it.";
+        return Checks.Count == 1 ? texts.ItIsNotWithin : texts.SomeWithin(within.InFigures(), Checks.Count.InFigures());
     }
 
     private string? Far()
@@ -96,8 +103,8 @@ public sealed class BalanceHistory
         return far switch
         {
             0 => null,
-            1 => "One check lies far from the others and is left out of the drift: make it again, and look whether it was misread.",
-            _ => string.Create(CultureInfo.InvariantCulture, $"{far} checks lie far from the others and are left out of the drift: make them again, and look whether they were misread."),
+            1 => texts.OneFar,
+            _ => texts.SomeFar(far.InFigures()),
         };
     }
 
@@ -111,12 +118,8 @@ public sealed class BalanceHistory
         int decimals = Figures.DecimalsFor(drift.Interval.Width / 4);
         string low = Figures.Text(drift.Interval.Low, decimals);
         string high = Figures.Text(drift.Interval.High, decimals);
-        string slope = $"{Figures.Text(drift.Slope, decimals)} divisions a {drift.Per} (95 % interval {low} to {high})";
-        return drift.IsBeyondChance
-            ? $"The balance drifts by {slope}, more than chance explains: it needs adjusting, and checking more often."
-            : $"No drift beyond chance is seen: {slope}.";
+        string slope = Figures.Text(drift.Slope, decimals);
+        string moved = drift.IsByYear ? texts.BalanceByYear(slope, low, high) : texts.BalanceByMonth(slope, low, high);
+        return drift.IsBeyondChance ? texts.BalanceDrifts(moved) : texts.BalanceDoesNot(moved);
     }
-
-    private static string Divisions(double number) =>
-        string.Create(CultureInfo.InvariantCulture, $"{number:0.##} division{(number == 1 ? string.Empty : "s")}");
 }

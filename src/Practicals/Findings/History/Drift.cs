@@ -44,6 +44,9 @@ public abstract record Drift
         /// <summary>The unit of time: <c>year</c>, or <c>month</c> of 30 days where the values span less than a year.</summary>
         public string Per { get; }
 
+        /// <summary>Whether that is a year.</summary>
+        internal bool IsByYear => Per == DriftUnit.Year.Name;
+
         /// <summary>Whether the interval leaves no change out.</summary>
         public bool IsBeyondChance => !Interval.Contains(0);
 

@@ -13,13 +13,14 @@ internal static class DriftRule
     private const double Coverage = 0.95;
 
     /// <summary>The drift of values, in any order.</summary>
-    /// <param name="what">What the values are, in the plural, for the reason where there are too few: 'checks'.</param>
+    /// <param name="tooFew">The reason where there are too few of them.</param>
+    /// <param name="noLine">The reason where they determine no line.</param>
     /// <param name="values">Day, value and its standard uncertainty, which is above 0.</param>
-    public static Drift Of(string what, IReadOnlyList<(DateOnly Day, double Value, double StandardUncertainty)> values)
+    public static Drift Of(string tooFew, string noLine, IReadOnlyList<(DateOnly Day, double Value, double StandardUncertainty)> values)
     {
         if (values.Select(v => v.Day).Distinct().Count() < Fewest)
         {
-            return new Drift.Unjudged($"Three {what} on different days are needed before a drift can be told from chance.");
+            return new Drift.Unjudged(tooFew);
         }
 
         DateOnly first = values.Min(v => v.Day);
@@ -28,7 +29,7 @@ internal static class DriftRule
             (v.Day.DayNumber - first.DayNumber) / unit.Days, 0, v.Value, v.StandardUncertainty))];
         if (StraightLine.WithErrorsInBoth(points) is not YorkResult.Fitted fitted)
         {
-            return new Drift.Unjudged($"The {what} do not determine a line.");
+            return new Drift.Unjudged(noLine);
         }
 
         FittedLine line = fitted.Fit.LineWithScatter;

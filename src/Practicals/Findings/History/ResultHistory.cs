@@ -1,8 +1,8 @@
-using System.Globalization;
 using Calx.Measurement.Distributions;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings.History;
 
@@ -15,12 +15,15 @@ public sealed class ResultHistory
 
     private const double Level = 0.05;
 
-    private ResultHistory(QuantityDefinition quantity, LessonResult[] lessons, double? accepted)
+    private readonly HistoryTexts texts;
+
+    private ResultHistory(QuantityDefinition quantity, LessonResult[] lessons, double? accepted, EngineLanguage language)
     {
+        texts = new HistoryTexts(language);
         Quantity = quantity;
         Lessons = lessons;
         Accepted = accepted;
-        Drift = DriftRule.Of("lessons", [.. lessons.Select(l => (l.Day, l.Value, l.StandardUncertainty))]);
+        Drift = DriftRule.Of(texts.ThreeLessons, texts.NoLineOfLessons, [.. lessons.Select(l => (l.Day, l.Value, l.StandardUncertainty))]);
         Pooled = lessons.Length == 0 ? null : RandomEffects.FromKnownUncertainties(
             [.. lessons.Select(l => l.Value)], [.. lessons.Select(l => l.StandardUncertainty)]);
         Sentences = [.. new[] { First(), Agreement(), Moved() }.OfType<string>()];
@@ -54,26 +57,29 @@ public sealed class ResultHistory
     /// <param name="lessons">Their results, in any order.</param>
     /// <param name="accepted">The accepted value of the key quantity, as <see cref="AcceptedResult.Compared"/> has it; null
     /// where there is none.</param>
-    public static ResultHistory Of(Practical practical, IReadOnlyList<LessonResult> lessons, double? accepted = null)
+    /// <param name="language">The language of the sentences; British where nothing else is said.</param>
+    public static ResultHistory Of(
+        Practical practical, IReadOnlyList<LessonResult> lessons, double? accepted = null, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         ArgumentNullException.ThrowIfNull(lessons);
         QuantityDefinition key = practical.Quantities.First(q => q.Id == practical.Findings.Key);
-        return new ResultHistory(key, [.. lessons.OrderBy(l => l.Day).ThenBy(l => l.Label, StringComparer.Ordinal)], accepted);
+        return new ResultHistory(
+            key, [.. lessons.OrderBy(l => l.Day).ThenBy(l => l.Label, StringComparer.Ordinal)], accepted, language ?? EngineLanguage.British);
     }
 
     private string First()
     {
         if (Pooled is null)
         {
-            return "No lesson of this practical has given a value yet.";
+            return texts.NoLesson;
         }
 
         LessonResult last = Lessons[^1];
         string value = Figures.WithUncertainty(last.Value, last.StandardUncertainty) + Quantity.UnitBehind;
         return Lessons.Count == 1
-            ? $"One lesson so far: {last.Label} found {value} as the {Quantity.Label}."
-            : string.Create(CultureInfo.InvariantCulture, $"{Lessons.Count} lessons so far; the last, {last.Label}, found {value} as the {Quantity.Label}.");
+            ? texts.OneLesson(last.Label, value, Quantity.Label)
+            : texts.SomeLessons(Lessons.Count.InFigures(), last.Label, value, Quantity.Label);
     }
 
     /// <summary>Cochran's Q against χ²: do lessons differ by more than their own uncertainties?</summary>
@@ -85,10 +91,10 @@ public sealed class ResultHistory
         }
 
         int decimals = Figures.DecimalsFor(Pooled.StandardUncertainty);
-        string all = $"Together they give {Figures.Text(Pooled.Value, decimals)}{Quantity.UnitBehind} (95 % interval {Figures.Text(Pooled.Interval.Low, decimals)} to {Figures.Text(Pooled.Interval.High, decimals)})";
+        string value = Figures.Text(Pooled.Value, decimals) + Quantity.UnitBehind;
+        (string low, string high) = (Figures.Text(Pooled.Interval.Low, decimals), Figures.Text(Pooled.Interval.High, decimals));
         return ChiSquared.UpperTail(Pooled.Q, Lessons.Count - 1) < Level
-            ? $"{all}, and they differ by more than their own uncertainties explain: something was not the same in every lesson."
-            : $"{all}, and they differ by no more than their own uncertainties explain.";
+            ? texts.LessonsDiffer(value, low, high) : texts.LessonsAgree(value, low, high);
     }
 
     private string? Moved()
@@ -99,10 +105,10 @@ public sealed class ResultHistory
         }
 
         int decimals = Figures.DecimalsFor(drift.Interval.Width / 4);
-        string slope = $"{Figures.Text(drift.Slope, decimals)}{Quantity.UnitBehind} a {drift.Per} (95 % interval {Figures.Text(drift.Interval.Low, decimals)} to {Figures.Text(drift.Interval.High, decimals)})";
-        return drift.IsBeyondChance
-            ? $"The value moves by {slope}, more than chance explains: look for what has changed, such as kit, bottle or instructions."
-            : $"No change over the years beyond chance is seen: {slope}.";
+        string slope = Figures.Text(drift.Slope, decimals) + Quantity.UnitBehind;
+        (string low, string high) = (Figures.Text(drift.Interval.Low, decimals), Figures.Text(drift.Interval.High, decimals));
+        string moved = drift.IsByYear ? texts.ValueByYear(slope, low, high) : texts.ValueByMonth(slope, low, high);
+        return drift.IsBeyondChance ? texts.ValueMoves(moved) : texts.ValueDoesNot(moved);
     }
 
     private string? Side()
@@ -115,9 +121,12 @@ public sealed class ResultHistory
         double distance = (Pooled.Value - accepted) / Pooled.StandardUncertainty;
         double p = 2 * StudentT.UpperTail(Math.Abs(distance), Pooled.DegreesOfFreedom);
         string apart = Figures.Text(Math.Abs(Pooled.Value - accepted), Figures.DecimalsFor(Pooled.StandardUncertainty)) + Quantity.UnitBehind;
-        string side = distance < 0 ? "below" : "above";
-        return p < Level
-            ? $"All lessons together lie {apart} {side} the accepted value, more than chance explains: what returns year after year belongs to the method, not to one class."
-            : $"All lessons together lie {apart} {side} the accepted value, which chance explains.";
+        return (p < Level, distance < 0) switch
+        {
+            (true, true) => texts.YearsBelow(apart),
+            (true, false) => texts.YearsAbove(apart),
+            (false, true) => texts.YearsBelowByChance(apart),
+            _ => texts.YearsAboveByChance(apart),
+        };
     }
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Deciding;
 
@@ -23,25 +23,26 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
 
     private readonly Practical practical = outlook.Posterior.Hidden.Circumstances.Practical;
     private readonly CausePosterior posterior = outlook.Posterior;
+    private readonly DecisionTexts texts = new(outlook.Posterior.Language);
+    private readonly Wording wording = new(outlook.Posterior.Language);
 
     /// <summary>Decides.</summary>
     public Decision Decide()
     {
         if (seen.FirstOrDefault(o => o.Stop) is Observation stop)
         {
-            return new Decision.Taken(
-                Verdict.StopTellYourTeacher, Spoiled(), rule, $"Noted: {stop.Label}; that comes before all arithmetic, and local rules decide what follows.");
+            return new Decision.Taken(Verdict.StopTellYourTeacher, Spoiled(), rule, texts.Noted(stop.Label));
         }
 
         if (practical.Findings.Decision is not DecisionDefinition worth || outlook.Of.Next < 0)
         {
-            return new Decision.NotYet("Nothing is heated to constant mass in this practical, so there is nothing to decide.");
+            return new Decision.NotYet(texts.NothingHeated);
         }
 
         int last = outlook.Of.LastRepeated();
         if (last < 0 || posterior.Problem.Rows.All(r => !r.IsReading || r.Weighings[0].Weighing != last))
         {
-            return new Decision.NotYet("Nothing has been weighed after heating yet.");
+            return new Decision.NotYet(texts.NotWeighedYet);
         }
 
         double spoiled = Spoiled();
@@ -76,9 +77,7 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         double sample = outlook.Atoms.Sum(a => a.Weight * posterior.Problem.View.SampleOf(a.Point, a.Estimates.AsSpan(posterior.Problem.Unknowns.Parts))) / outlook.Sum;
         double change = Math.Abs(posterior.Hidden.Rule.WholeChangeOfOneGram * sample);
         double division = posterior.Problem.DivisionInGrams;
-        return 2 * division > change / 2
-            ? string.Create(CultureInfo.InvariantCulture, $"The whole change due is about {Figures.Text(change, 3)} g, and two divisions of the balance are {2 * division} g: this balance cannot tell.")
-            : null;
+        return 2 * division > change / 2 ? texts.TooCoarse(Figures.Text(change, 3), (2 * division).InFigures()) : null;
     }
 
     private Decision.Taken? Doubtful(double spoiled)
@@ -90,10 +89,8 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
             return null;
         }
 
-        string digits = wrong.ProbableDigits is string shown ? $", where the balance more probably showed {shown}" : string.Empty;
-        string why = string.Create(
-            CultureInfo.InvariantCulture,
-            $"Look at '{NameOf(wrong.Reading!)}' again{digits}; only the display or the paper record can correct it.");
+        string name = ReadingNames.OfId(practical, wrong.Reading!);
+        string why = wrong.ProbableDigits is string shown ? texts.LookAgainDigits(name, shown) : texts.LookAgain(name);
         return new Decision.Taken(Verdict.CheckReading, spoiled, rule, why, wrong.Reading, wrong.ProbableDigits)
         {
             CannotBe = wrong.Present >= CannotBe && EffectOf(wrong.Cause) is FaultEffect.Pen,
@@ -110,32 +107,33 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
         double gainOfReweigh = warm >= LooksWarm ? (warm * worth.WorthMinutes) - reweigh : double.NegativeInfinity;
         if (gainOfReweigh > 0 && gainOfReweigh > gainOfReheat)
         {
-            return new Decision.Taken(Verdict.CoolAndReweigh, spoiled, rule, string.Create(
-                CultureInfo.InvariantCulture,
-                $"With probability {Percent(warm)} it was still warm enough to read too low by more than matters; cooling and weighing again takes {reweigh:0.#} min.{Beside(Verdict.CoolAndReweigh)}"));
+            return new Decision.Taken(Verdict.CoolAndReweigh, spoiled, rule, Said(
+                texts.StillWarm(wording.Percent(warm), reweigh.InFigures("0.#")), Beside(Verdict.CoolAndReweigh)));
         }
 
+        string matters = worth.Matters.InFigures();
         if (gainOfReheat > 0 && may)
         {
-            return new Decision.Taken(Verdict.Reheat, spoiled, rule, string.Create(
-                CultureInfo.InvariantCulture,
-                $"With probability {Percent(spoiled)} the {Key.Label} would still move by more than {worth.Matters}; one more heating takes {reheat:0.#} min.{Beside(Verdict.Reheat)}"));
+            return new Decision.Taken(Verdict.Reheat, spoiled, rule, Said(
+                texts.WouldMove(wording.Percent(spoiled), Key.Label, matters, reheat.InFigures("0.#")), Beside(Verdict.Reheat)));
         }
 
-        string more = gainOfReheat > 0 ? " The practical plans no further heating." : string.Empty;
-        return new Decision.Taken(Verdict.ConstantMass, spoiled, rule, string.Create(
-            CultureInfo.InvariantCulture,
-            $"With probability {Percent(1 - spoiled)} more heating would not move the {Key.Label} by more than {worth.Matters}.{more}{Beside(Verdict.ConstantMass)}"));
+        return new Decision.Taken(Verdict.ConstantMass, spoiled, rule, Said(
+            texts.WouldNotMove(wording.Percent(1 - spoiled), Key.Label, matters),
+            gainOfReheat > 0 ? texts.NoFurtherHeating : null,
+            Beside(Verdict.ConstantMass)));
     }
 
+    private static string Said(params IEnumerable<string?> sentences) => string.Join(' ', sentences.OfType<string>());
+
     /// <summary>Where the trade's rule says something else, why.</summary>
-    private string Beside(Verdict verdict) => (verdict, rule?.Verdict) switch
+    private string? Beside(Verdict verdict) => (verdict, rule?.Verdict) switch
     {
-        (Verdict.Reheat, ConstantMassVerdict.Same) => " The last two weighings are the same within the tolerance, but they would be so too if each heating did little.",
-        (Verdict.ConstantMass, ConstantMassVerdict.Rising or ConstantMassVerdict.Falling) => " The last change is over the tolerance, but what can still change matters less than the minutes.",
-        (Verdict.ConstantMass, ConstantMassVerdict.OneWeighing) => " The rule of two equal weighings asks for one more; it would most probably show the same.",
-        (Verdict.CoolAndReweigh, ConstantMassVerdict.Same) => " The last two weighings are the same within the tolerance; both may have been warm.",
-        _ => string.Empty,
+        (Verdict.Reheat, ConstantMassVerdict.Same) => texts.SameButReheat,
+        (Verdict.ConstantMass, ConstantMassVerdict.Rising or ConstantMassVerdict.Falling) => texts.MovedButStop,
+        (Verdict.ConstantMass, ConstantMassVerdict.OneWeighing) => texts.OnceButStop,
+        (Verdict.CoolAndReweigh, ConstantMassVerdict.Same) => texts.SameButWarm,
+        _ => null,
     };
 
     private QuantityDefinition Key => practical.Quantities.First(q => q.Id == practical.Findings.Key);
@@ -145,8 +143,4 @@ internal sealed class DecisionRule(Outlook outlook, ConstantMass? rule, IReadOnl
     private static double Minutes(Practical practical, ActionKind kind) =>
         practical.Actions.FirstOrDefault(a => a.Kind == kind)?.Minutes
         ?? practical.Steps.Where(s => s.Place.Round is StepRound.Again or StepRound.Each).Sum(s => s.Minutes.Likely);
-
-    private string NameOf(string weighingId) => ReadingNames.OfId(practical, weighingId);
-
-    private static string Percent(double probability) => Percents.Of(probability);
 }

@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
 using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Deciding;
 
@@ -17,26 +17,25 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
 
     private readonly Practical practical = outlook.Posterior.Hidden.Circumstances.Practical;
     private readonly CausePosterior posterior = outlook.Posterior;
+    private readonly DecisionTexts texts = new(outlook.Posterior.Language);
 
     /// <summary>Chooses.</summary>
     public NextStep Choose()
     {
         if (seen.Any(o => o.Stop))
         {
-            return new NextStep.None("First what was noted is seen to.");
+            return new NextStep.None(texts.FirstNoted);
         }
 
         (ActionDefinition Action, double Bits)[] all = [.. practical.Actions.Select(a => (a, BitsOf(a))).Where(x => x.Item2 >= LeastBits)];
         if (all.Length == 0)
         {
-            return new NextStep.None(posterior.AsExpected >= 0.5
-                ? "Nothing is open that a further look or weighing would settle."
-                : "No action of this practical would tell the causes further apart.");
+            return new NextStep.None(posterior.AsExpected >= 0.5 ? texts.NothingOpen : texts.NoActionHelps);
         }
 
         double best = all.Max(x => x.Bits);
         (ActionDefinition action, double bits) = all.Where(x => x.Bits >= best / 2).OrderByDescending(x => x.Bits / x.Action.Minutes).First();
-        return new NextStep.Do(action.Id, action.Label, action.Minutes, bits, Why(action));
+        return new NextStep.Do(action.Id, action.Label, action.Minutes, bits, texts.TellsMost(action.Minutes.InFigures("0.#")));
     }
 
     private double BitsOf(ActionDefinition action)
@@ -89,7 +88,4 @@ internal sealed class NextStepRule(Outlook outlook, IReadOnlyList<Observation> s
             return [seenShare, 1 - seenShare];
         });
     }
-
-    private static string Why(ActionDefinition action) => string.Create(
-        CultureInfo.InvariantCulture, $"For its {action.Minutes:0.#} min it tells most of what is still open.");
 }

@@ -2,66 +2,115 @@ using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Posterior;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Deciding;
 
 /// <summary>Two sentences for the teacher: what probably happened and how surely, and what to do.</summary>
-internal static class TeacherWords
+internal sealed class TeacherWords
 {
-    /// <summary>Says it.</summary>
-    public static string Of(CausePosterior posterior, Decision decision, NextStep next) =>
-        // What comes before all arithmetic comes first here too.
-        decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher } stop
-            ? $"{stop.Why} {What(posterior, decision)}"
-            : $"{What(posterior, decision)} {Do(posterior, decision, next)}";
+    private readonly CausePosterior posterior;
+    private readonly Practical practical;
+    private readonly DiagnosisTexts texts;
+    private readonly Wording wording;
 
-    private static string What(CausePosterior posterior, Decision decision)
+    private TeacherWords(CausePosterior posterior)
+    {
+        this.posterior = posterior;
+        practical = posterior.Hidden.Circumstances.Practical;
+        (texts, wording) = (new DiagnosisTexts(posterior.Language), new Wording(posterior.Language));
+    }
+
+    /// <summary>Says it.</summary>
+    public static string Of(CausePosterior posterior, Decision decision, NextStep next)
+    {
+        var words = new TeacherWords(posterior);
+        // What comes before all arithmetic comes first here too.
+        return decision is Decision.Taken { Verdict: Verdict.StopTellYourTeacher } stop
+            ? $"{stop.Why} {words.What(decision)}"
+            : $"{words.What(decision)} {words.Do(decision, next)}";
+    }
+
+    private string What(Decision decision)
     {
         if (decision is Decision.Taken { Verdict: Verdict.CheckReading, Reading: string read } look
             && posterior.Causes.FirstOrDefault(c => c.Reading == read && c.Present >= 0.5) is CauseProbability wrong)
         {
             // A second cause takes half of its share and none of its certainty.
-            string certainty = $"{Strength(wrong.Present)} this ({Percents.Of(wrong.Present)}): {wrong.Label}.";
-            return look.CannotBe ? $"This reading cannot be: {Written(posterior, read)}, beside the others. {certainty}" : certainty;
+            string certainty = This(wrong.Present, wrong.Label);
+            return look.CannotBe ? texts.CannotBe(Written(read), ReadingNames.OfId(practical, read), certainty) : certainty;
         }
 
         CauseProbability first = posterior.Causes[0];
         if (first.Cause == Causes.AsExpected)
         {
             CauseProbability? second = posterior.Causes.Skip(1).FirstOrDefault();
-            string open = first.Probability < 0.7 && second is not null && second.Probability >= 0.1
-                ? $"; next comes that {second.Label} ({Percents.Of(second.Probability)})" : string.Empty;
-            return $"{Strength(first.Probability)} all went as expected ({Percents.Of(first.Probability)}){open}.";
+            return first.Probability < 0.7 && second is not null && second.Probability >= 0.1
+                ? ExpectedBefore(first.Probability, second) : Expected(first.Probability);
         }
 
         if (posterior.Tied.FirstOrDefault(t => t.Causes.Contains(first.Cause)) is TiedCauses tied)
         {
             string[] labels = [.. tied.Causes.Take(3).Select(id => posterior.Causes.First(c => c.Cause == id).Label)];
-            string more = tied.Causes.Count > 3 ? ", or another cause of the same kind" : string.Empty;
-            return $"The weighings cannot tell these apart ({Percents.Of(tied.Probability)} together): {string.Join("; ", labels)}{more}.";
+            (string probability, string names) = (wording.Percent(tied.Probability), wording.LongList(labels));
+            return tied.Causes.Count > 3 ? texts.TiedAndMore(probability, names) : texts.Tied(probability, names);
         }
 
         // The reading to look at is named by the sentence on what to do.
-        string size = first.Detail is string detail && decision is not Decision.Taken { Verdict: Verdict.CheckReading } ? $", {detail}" : string.Empty;
-        return $"{Strength(first.Probability)} this ({Percents.Of(first.Probability)}): {first.Label}{size}.";
+        return first.Detail is string detail && decision is not Decision.Taken { Verdict: Verdict.CheckReading }
+            ? This(first.Probability, first.Label, detail) : This(first.Probability, first.Label);
     }
 
-    private static string Written(CausePosterior posterior, string id)
+    private string Written(string id)
     {
         WeighedRow row = posterior.Problem.Rows.First(r => r.Id == id);
         int decimals = Math.Max(0, (int)Math.Ceiling(-Math.Log10(row.DivisionInGrams) - 1e-9));
-        return $"{Figures.Text(row.Grams, decimals)} g as '{ReadingNames.OfId(posterior.Hidden.Circumstances.Practical, id)}'";
+        return Figures.Text(row.Grams, decimals);
     }
 
-    private static string Strength(double probability) => probability switch
+    private string This(double probability, string cause)
     {
-        >= 0.95 => "Almost certainly",
-        >= 0.7 => "Probably",
-        >= 0.5 => "More likely than not",
-        _ => "Perhaps",
-    };
+        string percent = wording.Percent(probability);
+        return probability switch
+        {
+            >= 0.95 => texts.AlmostCertainlyThis(percent, cause),
+            >= 0.7 => texts.ProbablyThis(percent, cause),
+            >= 0.5 => texts.MoreLikelyThis(percent, cause),
+            _ => texts.PerhapsThis(percent, cause),
+        };
+    }
 
-    private static string Do(CausePosterior posterior, Decision decision, NextStep next)
+    private string This(double probability, string cause, string size)
+    {
+        string percent = wording.Percent(probability);
+        return probability switch
+        {
+            >= 0.95 => texts.AlmostCertainlySized(percent, cause, size),
+            >= 0.7 => texts.ProbablySized(percent, cause, size),
+            >= 0.5 => texts.MoreLikelySized(percent, cause, size),
+            _ => texts.PerhapsSized(percent, cause, size),
+        };
+    }
+
+    private string Expected(double probability)
+    {
+        string percent = wording.Percent(probability);
+        return probability switch
+        {
+            >= 0.95 => texts.AlmostCertainlyExpected(percent),
+            >= 0.7 => texts.ProbablyExpected(percent),
+            >= 0.5 => texts.MoreLikelyExpected(percent),
+            _ => texts.PerhapsExpected(percent),
+        };
+    }
+
+    private string ExpectedBefore(double probability, CauseProbability second)
+    {
+        (string percent, string next) = (wording.Percent(probability), wording.Percent(second.Probability));
+        return probability >= 0.5 ? texts.MoreLikelyExpectedNext(percent, second.Label, next) : texts.PerhapsExpectedNext(percent, second.Label, next);
+    }
+
+    private string Do(Decision decision, NextStep next)
     {
         if (decision is Decision.Taken { Verdict: Verdict.CheckReading or Verdict.CannotTell or Verdict.CoolAndReweigh } first)
         {
@@ -70,15 +119,15 @@ internal static class TeacherWords
 
         if (decision is Decision.Taken { Verdict: Verdict.Reheat } reheat)
         {
-            return $"Heat once more: {char.ToLowerInvariant(reheat.Why[0])}{reheat.Why[1..]}";
+            return texts.HeatOnceMore(Wording.Small(reheat.Why));
         }
 
         if (posterior.Causes[0].Cause != Causes.AsExpected && next is NextStep.Do step)
         {
-            return $"To tell, {step.Label}: {char.ToLowerInvariant(step.Why[0])}{step.Why[1..]}";
+            return texts.ToTell(step.Label, Wording.Small(step.Why));
         }
 
-        string? caution = posterior.Hidden.Circumstances.Practical.Faults.FirstOrDefault(f => f.Cause == posterior.Causes[0].Cause)?.Caution;
-        return caution is not null ? $"For next time: {caution}." : decision is Decision.Taken done ? done.Why : "There is nothing to do.";
+        string? caution = practical.Faults.FirstOrDefault(f => f.Cause == posterior.Causes[0].Cause)?.Caution;
+        return caution is not null ? new CauseTexts(posterior.Language).ForNextTime(caution) : decision is Decision.Taken done ? done.Why : texts.NothingToDo;
     }
 }

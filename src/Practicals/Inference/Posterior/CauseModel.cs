@@ -3,6 +3,7 @@ using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -22,16 +23,18 @@ public sealed class CauseModel
     /// <summary>Makes a practical ready for a class.</summary>
     /// <param name="circumstances">The class's circumstances.</param>
     /// <param name="weights">Atomic weights for the molar masses.</param>
-    public CauseModel(Circumstances circumstances, AtomicWeights weights)
-        : this(circumstances, weights, density: 1)
+    /// <param name="language">The language of what is said of causes; British where nothing else is said.</param>
+    public CauseModel(Circumstances circumstances, AtomicWeights weights, EngineLanguage? language = null)
+        : this(circumstances, weights, density: 1, language)
     {
     }
 
     /// <summary>The same with more or fewer points, to see that they do not matter.</summary>
-    internal CauseModel(Circumstances circumstances, AtomicWeights weights, double density)
+    internal CauseModel(Circumstances circumstances, AtomicWeights weights, double density, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(circumstances);
         this.weights = weights;
+        Language = language ?? EngineLanguage.British;
         Hidden = new HiddenGroups(circumstances, weights, density);
     }
 
@@ -39,6 +42,8 @@ public sealed class CauseModel
     public Practical Practical => Hidden.Circumstances.Practical;
 
     internal HiddenGroups Hidden { get; }
+
+    internal EngineLanguage Language { get; }
 
     /// <summary>What probably happened in one group.</summary>
     /// <param name="group">What the group wrote down and noted; any of the readings may be missing.</param>
@@ -61,7 +66,7 @@ public sealed class CauseModel
         GroupProblem problem = GroupProblem.Of(Hidden, group, balance, amounts, silenceCounts, weights);
         IReadOnlyList<Atom> atoms = CauseSearch.Of(Hidden, problem);
         double logEvidence = AtomWeighing.Finish(Hidden, problem, atoms, ratios);
-        return new CausePosterior(Hidden, problem, atoms, logEvidence);
+        return new CausePosterior(Hidden, problem, atoms, logEvidence, Language);
     }
 
     /// <summary>The amounts that a plan puts in, with the spread of a class that helps itself.</summary>

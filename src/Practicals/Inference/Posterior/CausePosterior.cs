@@ -1,5 +1,6 @@
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -9,12 +10,13 @@ public sealed class CausePosterior
     /// <summary>Pairs below this are not listed.</summary>
     private const double LeastPair = 0.001;
 
-    internal CausePosterior(HiddenGroups hidden, GroupProblem problem, IReadOnlyList<Atom> atoms, double logEvidence)
+    internal CausePosterior(HiddenGroups hidden, GroupProblem problem, IReadOnlyList<Atom> atoms, double logEvidence, EngineLanguage language)
     {
         Hidden = hidden;
         Problem = problem;
         Atoms = atoms;
         LogEvidence = logEvidence;
+        Language = language;
         Practical practical = hidden.Circumstances.Practical;
         var probability = new double[practical.Faults.Count];
         var pairs = new Dictionary<FaultSet, double>();
@@ -38,7 +40,7 @@ public sealed class CausePosterior
         Causes =
         [
             .. practical.Faults.Select((fault, f) => sizes.Describe(f, Math.Min(1, probability[f])))
-                .Append(new CauseProbability(Definition.Causes.AsExpected, "nothing moved the result by more than counts", AsExpected, AsExpected))
+                .Append(new CauseProbability(Definition.Causes.AsExpected, new CauseTexts(language).AsExpected, AsExpected, AsExpected))
                 .OrderByDescending(c => c.Probability),
         ];
         Pairs =
@@ -91,10 +93,13 @@ public sealed class CausePosterior
         double factor = SharedCauseSearch.OddsFactor(Hidden, fault);
         double sum = Atoms.Sum(a => a.Weight * FactorOf(a));
         return new CausePosterior(
-            Hidden, Problem, [.. Atoms.Select(a => a.With(a.Weight * FactorOf(a) / sum))], LogEvidence + Math.Log(sum));
+            Hidden, Problem, [.. Atoms.Select(a => a.With(a.Weight * FactorOf(a) / sum))], LogEvidence + Math.Log(sum), Language);
 
         double FactorOf(Atom atom) => atom.Set.Has(fault) || atom.Disturbance?.Fault == fault ? factor : 1;
     }
+
+    /// <summary>The language of what is said of it.</summary>
+    internal EngineLanguage Language { get; }
 
     internal HiddenGroups Hidden { get; }
 

@@ -1,7 +1,7 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -12,6 +12,7 @@ internal sealed class CauseSizes(CausePosterior posterior)
     private const double LeastSized = 0.01;
 
     private readonly Practical practical = posterior.Hidden.Circumstances.Practical;
+    private readonly CauseTexts texts = new(posterior.Language);
 
     /// <summary>A cause with its probabilities, the weighing it befell and its size.</summary>
     public CauseProbability Describe(int fault, double probability)
@@ -32,15 +33,15 @@ internal sealed class CauseSizes(CausePosterior posterior)
         };
         string? detail = definition.Effect switch
         {
-            FaultEffect.Pen when digits is not null => $"{NameOf(reading)}: more probably {digits}",
-            FaultEffect.Pen => $"what stood there cannot be told: {NameOf(reading)}",
+            FaultEffect.Pen when digits is not null => texts.MoreProbably(NameOf(reading) ?? string.Empty, digits),
+            FaultEffect.Pen => texts.CannotBeTold(NameOf(reading) ?? string.Empty),
             FaultEffect.Off => NameOf(reading),
             _ => Size(fault, definition, with, present),
         };
         return new CauseProbability(definition.Cause, definition.Label, probability, present, reading, detail, digits);
     }
 
-    private string? NameOf(string? reading) => reading is null ? null : $"'{ReadingNames.OfId(practical, reading)}'";
+    private string? NameOf(string? reading) => reading is null ? null : new Wording(posterior.Language).Quoted(ReadingNames.OfId(practical, reading));
 
     private (string? Reading, string? Digits) Slip(Atom[] with)
     {
@@ -85,16 +86,15 @@ internal sealed class CauseSizes(CausePosterior posterior)
     private string Size(int fault, FaultDefinition definition, Atom[] with, double present)
     {
         double[] moved = Quantiles(with, a => a.Moved[fault], present);
-        string direction = moved[1] < 0 ? "too low" : "too high";
-        string milligrams = Range(1000 * Math.Abs(moved[1]), 1000 * Math.Abs(moved[0]), 1000 * Math.Abs(moved[2]), "mg");
         if (definition.Cause != "not-all-reacted")
         {
-            return $"the change in mass about {milligrams} {direction}";
+            string milligrams = Range(1000 * Math.Abs(moved[1]), 1000 * Math.Abs(moved[0]), 1000 * Math.Abs(moved[2]), texts.Milligrams);
+            return moved[1] < 0 ? texts.TooLow(milligrams) : texts.TooHigh(milligrams);
         }
 
         double whole = Math.Abs(posterior.Hidden.Rule.WholeChangeOfOneGram);
         double[] left = Quantiles(with, a => 100 * Math.Abs(a.Moved[fault]) / (whole * posterior.Problem.View.SampleOf(a.Point, Amounts(a))), present);
-        return $"about {Range(left[1], left[0], left[2], "%")} left";
+        return texts.Left(Range(left[1], left[0], left[2], texts.Percents));
     }
 
     private ReadOnlySpan<double> Amounts(Atom atom) => atom.Estimates.AsSpan(posterior.Problem.Unknowns.Parts);
@@ -123,10 +123,10 @@ internal sealed class CauseSizes(CausePosterior posterior)
         return result;
     }
 
-    private static string Range(double middle, double low, double high, string unit)
+    private static string Range(double middle, double low, double high, Func<string, string, string, string> said)
     {
         (low, high) = (Math.Min(low, high), Math.Max(low, high));
-        return string.Create(CultureInfo.InvariantCulture, $"{Round(middle)} {unit} ({Round(low)} to {Round(high)} {unit})");
+        return said(Round(middle), Round(low), Round(high));
 
         static string Round(double value) => Figures.Text(value, value < 10 ? 1 : 0);
     }

@@ -1,5 +1,5 @@
-using System.Globalization;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -26,15 +26,16 @@ internal static class SharedCauseSearch
     /// <param name="hidden">The points of the practical.</param>
     /// <param name="groups">For each group the probability that each fault is at work, by itself.</param>
     /// <param name="balances">The balance that each group used, or null.</param>
+    /// <param name="language">The language of the sentences.</param>
     public static IReadOnlyList<SharedCause> Of(
-        HiddenGroups hidden, IReadOnlyList<double[]> groups, IReadOnlyList<string?> balances)
+        HiddenGroups hidden, IReadOnlyList<double[]> groups, IReadOnlyList<string?> balances, EngineLanguage language)
     {
-        var found = new List<SharedCause>(Search(hidden, groups, null, f => true));
+        var found = new List<SharedCause>(Search(hidden, groups, null, f => true, language));
         string[] named = [.. balances.OfType<string>().Distinct(StringComparer.Ordinal)];
         foreach (string balance in named.Length > 1 ? named : [])
         {
             double[][] own = [.. groups.Where((_, i) => balances[i] == balance)];
-            found.AddRange(Search(hidden, own, balance, f => f.Effect is FaultEffect.Zero));
+            found.AddRange(Search(hidden, own, balance, f => f.Effect is FaultEffect.Zero, language));
         }
 
         return [.. found.OrderByDescending(s => s.Probability)];
@@ -50,7 +51,7 @@ internal static class SharedCauseSearch
     }
 
     private static IEnumerable<SharedCause> Search(
-        HiddenGroups hidden, IReadOnlyList<double[]> groups, string? balance, Func<FaultDefinition, bool> asked)
+        HiddenGroups hidden, IReadOnlyList<double[]> groups, string? balance, Func<FaultDefinition, bool> asked, EngineLanguage language)
     {
         Practical practical = hidden.Circumstances.Practical;
         if (groups.Count < FewestGroups)
@@ -70,7 +71,7 @@ internal static class SharedCauseSearch
             {
                 FaultDefinition fault = practical.Faults[faults[i]];
                 int befallen = groups.Count(g => InSharing(hidden, g[faults[i]], faults[i]) >= 0.5);
-                yield return new SharedCause(fault.Cause, fault.Label, Math.Min(1, probability), balance, groups.Count, Sentence(fault, probability, balance, befallen, groups.Count));
+                yield return new SharedCause(fault.Cause, fault.Label, Math.Min(1, probability), balance, groups.Count, Sentence(fault, probability, balance, (befallen, groups.Count), new CauseTexts(language)));
             }
         }
     }
@@ -104,13 +105,18 @@ internal static class SharedCauseSearch
     private static double Prior(HiddenGroups hidden, int fault) =>
         Math.Clamp(hidden.Prior.Sets.Where(s => s.Set.Has(fault)).Sum(s => s.Probability), 1e-6, 1 - 1e-6);
 
-    private static string Sentence(FaultDefinition fault, double probability, string? balance, int befallen, int groups)
+    private static string Sentence(FaultDefinition fault, double probability, string? balance, (int Befallen, int Groups) count, CauseTexts texts)
     {
-        string where = balance is null ? "this class" : $"the groups at balance {balance}";
-        string surely = probability >= 0.95 ? "Almost certainly" : probability >= 0.8 ? "Probably" : "More likely than not";
-        string caution = fault.Caution is string advice ? $" For next time: {advice}." : string.Empty;
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{surely} {where} shares one cause, in {befallen} of {groups} groups: {fault.Label}.{caution}");
+        (string befallen, string groups) = (count.Befallen.InFigures(), count.Groups.InFigures());
+        string shared = (balance, probability) switch
+        {
+            (null, >= 0.95) => texts.ClassAlmostCertainly(befallen, groups, fault.Label),
+            (null, >= 0.8) => texts.ClassProbably(befallen, groups, fault.Label),
+            (null, _) => texts.ClassMoreLikely(befallen, groups, fault.Label),
+            (_, >= 0.95) => texts.BalanceAlmostCertainly(balance, befallen, groups, fault.Label),
+            (_, >= 0.8) => texts.BalanceProbably(balance, befallen, groups, fault.Label),
+            _ => texts.BalanceMoreLikely(balance, befallen, groups, fault.Label),
+        };
+        return fault.Caution is string advice ? $"{shared} {texts.ForNextTime(advice)}" : shared;
     }
 }

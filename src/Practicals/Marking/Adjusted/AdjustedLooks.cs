@@ -115,7 +115,7 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
         foreach (IGrouping<string, StudentWork> same in groups.Where(g => g.Readings.Sum(r => r.Value.Count) >= Fewest)
             .GroupBy(g => string.Join(' ', g.Readings.OrderBy(r => r.Key, StringComparer.Ordinal).Select(r => $"{r.Key} {string.Join(' ', r.Value)}"))).Where(g => g.Count() > 1))
         {
-            string[] names = [.. same.Select(s => s.Group!)];
+            string[] names = [.. same.Select(s => char.IsAsciiDigit(s.Group![0]) ? $"group {s.Group}" : s.Group!)];
             yield return new AdjustedLook(null, "readings", $"The readings of {string.Join(", ", names[..^1])} and {names[^1]} are the same to the last digit. Did they share a table, or one weighing?", OneInSoMany);
         }
     }

@@ -12,6 +12,7 @@ internal static partial class MisusedWords
         new(Reliable(), null, null, "Say which is meant: repeatable, reproducible, or how uncertain."),
         new(HumanError(), null, null, "That is no cause. What happened, to which reading, and which way did it move it?"),
         new(AccuracyNumber(), null, null, "A number of grams is the resolution of a balance or the uncertainty of a reading."),
+        new(VeryAccurate(), null, null, "How far off could it be? Say that instead."),
         new(Accurate(), Decimals(), null, "Decimals are resolution. Accuracy is how near a value lies to the true one."),
         new(Precise(), TrueOne(), null, "Precision is how near repeats lie to each other; nearness to the true value is accuracy."),
         new(Average(), Cures(), null, "A mean evens out chance only, not what pulls every result to the same side."),
@@ -48,6 +49,9 @@ internal static partial class MisusedWords
 
     [GeneratedRegex(@"(?i)\baccura(cy|te)\s+(is|was|of|to|=|within)\s*[±+/-]*\s*\d[\d.,]*\s*m?g\b", RegexOptions.CultureInvariant)]
     private static partial Regex AccuracyNumber();
+
+    [GeneratedRegex(@"(?i)\b(very|highly|really|extremely|totally|completely|perfectly|100\s?%)\s+accurate(ly)?\b", RegexOptions.CultureInvariant)]
+    private static partial Regex VeryAccurate();
 
     [GeneratedRegex(@"(?i)\b(in)?accura(te|cy|tely)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Accurate();

@@ -1,4 +1,5 @@
 using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Marking.Words;
 
@@ -11,54 +12,69 @@ internal static class StudentFeedback
     /// <summary>Below it the sentence asks and does not name.</summary>
     private const double NamedFrom = 0.5;
 
-    public static string Of(IReadOnlyList<AnswerMark> marks) =>
-        string.Join(' ', new[] { RightOnes(marks), ToMend(marks), NextStep(marks) }.OfType<string>());
+    /// <summary>Marks are not given a language yet; who hands one on begins here.</summary>
+    private static readonly FeedbackTexts Texts = new(EngineLanguage.British);
+    private static readonly Wording Said = new(EngineLanguage.British);
+
+    public static string Of(IReadOnlyList<AnswerMark> all)
+    {
+        // What the teacher took marks from has its own reason, which the rules do not know.
+        AnswerMark[] marks = [.. all.Where(m => m.Overruled is null || HasAllMarks(m)).Select(m => m.Overruled is null ? m : m with { Verdict = new Verdict.Right(), Figures = Values.FiguresFault.None, HasWrongUnit = false })];
+        return marks.Length == 0 && all.Count > 0
+            ? Texts.MarkedByTeacher
+            : string.Join(' ', new[] { RightOnes(marks), ToMend(marks), NextStep(marks) }.OfType<string>());
+    }
 
     /// <summary>One sentence on one answer.</summary>
-    public static string Of(AnswerMark mark) => mark.Verdict switch
+    public static string Of(AnswerMark mark) => mark.Overruled is not null ? HasAllMarks(mark) ? Texts.AcceptedByTeacher : Texts.MarkedByTeacher : mark.Verdict switch
     {
-        Verdict.Right => mark.Figures == Values.FiguresFault.None && !mark.HasWrongUnit ? "Right." : $"Right; {Watch(mark)}.",
-        Verdict.Carried => "Rightly worked out from your earlier value, which is to be mended first.",
-        Verdict.RoundedEarly => "Right way; keep more digits until the end.",
-        Verdict.Wrong { Reason: string reason } => $"Not right: {reason}.",
-        Verdict.Wrong => Idea(mark) is Idea idea ? $"Perhaps {idea.Label}. {idea.Mend}" : mark.Answer is Definition.JudgementAnswer ? "Your readings say otherwise: look at them once more."
-            : "Your readings give another value: go through the working once more.",
-        Verdict.Missing => "Nothing is written here yet.",
-        Verdict.Unreadable unreadable => $"This could not be read: {unreadable.Reason}.",
-        Verdict.CannotMark cannot => $"This could not be marked: {cannot.Reason}.",
+        Verdict.Right => mark.Figures == Values.FiguresFault.None && !mark.HasWrongUnit ? Texts.Right : Watch(mark),
+        Verdict.Carried => Texts.Carried,
+        Verdict.RoundedEarly => Texts.RoundedEarly,
+        Verdict.Wrong { Reason: string reason } => Texts.NotRight(reason),
+        Verdict.Wrong => Idea(mark) is Idea idea ? Texts.Perhaps(idea.Label, idea.Mend) : mark.Answer is Definition.JudgementAnswer ? Texts.ReadingsSayOtherwise
+            : Texts.AnotherValue,
+        Verdict.Missing => Texts.NothingYet,
+        Verdict.Unreadable unreadable => Texts.Unreadable(unreadable.Reason),
+        Verdict.CannotMark cannot => Texts.CouldNotMark(cannot.Reason),
         _ => throw new System.Diagnostics.UnreachableException(),
     };
 
-    private static string? RightOnes(IReadOnlyList<AnswerMark> marks)
+    private static bool HasAllMarks(AnswerMark mark) => mark.Marks == mark.Answer.Marks;
+
+    private static string? RightOnes(AnswerMark[] marks)
     {
         string[] right = [.. marks.Where(m => m.IsAccepted && !m.IsCarried).Select(m => m.Answer.Label)];
+        bool areValues = marks.All(m => m.Answer is Definition.AnswerDefinition);
+        Func<string, string, string, string> some = areValues ? Texts.SomeValues : Texts.SomeAnswers;
         return right.Length == 0 ? null
-            : right.Length == marks.Count ? marks.All(m => m.Answer is Definition.AnswerDefinition) ? "All of your values follow from your readings." : "All of your answers follow from your readings."
-            : right.Length <= MostNamed ? $"Right: {Listed(right)}."
-            : $"{Number(right.Length)} of {Number(marks.Count, small: true)} {(marks.All(m => m.Answer is Definition.AnswerDefinition) ? "values" : "answers")} are right, {Listed(right[^2..])} among them.";
+            : right.Length == marks.Length ? areValues ? Texts.AllValues : Texts.AllAnswers
+            : right.Length <= MostNamed ? Texts.RightOnes(Said.And(right))
+            : some(Said.CountFirst(right.Length), Said.Count(marks.Length), Said.And(right[^2..]));
     }
 
-    private static string? ToMend(IReadOnlyList<AnswerMark> marks)
+    private static string? ToMend(AnswerMark[] marks)
     {
         AnswerMark? wrong = marks.FirstOrDefault(m => m.Verdict is Verdict.Wrong) ?? marks.FirstOrDefault(m => m.Verdict is Verdict.RoundedEarly);
         if (wrong is null)
         {
             AnswerMark? watched = marks.FirstOrDefault(m => m.IsAccepted && (m.HasWrongUnit || m.Figures != Values.FiguresFault.None));
-            return watched is null ? null : $"In ‘{watched.Answer.Label}’ {Watch(watched)}.";
+            return watched is null ? null : InAnswer(watched);
         }
 
-        return $"Look again at ‘{wrong.Answer.Label}’: {(wrong.Verdict is Verdict.Wrong { Reason: string reason } ? reason + "." : Lower(Of(wrong)))}";
+        return Texts.LookAgain(
+            wrong.Answer.Label, wrong.Verdict is Verdict.Wrong { Reason: string reason } ? Texts.WhyWrong(reason) : Wording.Small(Of(wrong)));
     }
 
-    private static string? NextStep(IReadOnlyList<AnswerMark> marks)
+    private static string? NextStep(AnswerMark[] marks)
     {
         string[] missing = [.. marks.Where(m => m.Verdict is Verdict.Missing).Select(m => m.Answer.Label)];
-        return missing.Length == marks.Count ? "Nothing was handed in yet."
+        return missing.Length == marks.Length ? Texts.NothingHandedIn
             : marks.FirstOrDefault(m => m.Verdict is Verdict.CannotMark) is { Verdict: Verdict.CannotMark cannot } left
-                ? $"Not marked: {left.Answer.Label}, for {cannot.Reason}."
-            : missing.Length > 0 ? $"Still to do: {Listed(missing.Take(MostNamed))}."
-            : marks.Any(m => m.IsCarried) && marks.Any(m => m.Verdict is Verdict.Wrong) ? "What you did with it afterwards was right and counts; put the mended value in and see how far the answer moves."
-            : marks.All(m => m.IsAccepted) ? "Next: which of your readings makes the last value most uncertain?"
+                ? Texts.NotMarked(left.Answer.Label, cannot.Reason)
+            : missing.Length > 0 ? Texts.StillToDo(Said.And([.. missing.Take(MostNamed)]))
+            : marks.Any(m => m.IsCarried) && marks.Any(m => m.Verdict is Verdict.Wrong) ? Texts.CountsAfterwards
+            : marks.All(m => m.IsAccepted) ? Texts.NextQuestion
             : null;
     }
 
@@ -67,22 +83,13 @@ internal static class StudentFeedback
         mark.Ideas?.Candidates is [{ Probability: >= NamedFrom, Ideas: [Idea idea] }, ..] && idea != KnownIdeas.OtherGroup ? idea : null;
 
     private static string Watch(AnswerMark mark) =>
-        mark.HasWrongUnit ? "the unit is to be looked at"
-        : mark.Figures == Values.FiguresFault.TooFew ? "it could have more figures"
-        : "it has more figures than the readings give";
+        mark.HasWrongUnit ? Texts.RightUnit
+        : mark.Figures == Values.FiguresFault.TooFew ? Texts.RightFew
+        : Texts.RightMany;
 
-    private static string Listed(IEnumerable<string> labels)
-    {
-        string[] all = [.. labels];
-        return all.Length == 1 ? all[0] : $"{string.Join(", ", all[..^1])} and {all[^1]}";
-    }
-
-    private static string Number(int number, bool small = false)
-    {
-        string[] words = ["none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-        string word = number < words.Length ? words[number] : number.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return small ? word : char.ToUpperInvariant(word[0]) + word[1..];
-    }
-
-    private static string Lower(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
+    /// <summary>The same of an answer that is named.</summary>
+    private static string InAnswer(AnswerMark mark) =>
+        mark.HasWrongUnit ? Texts.InUnit(mark.Answer.Label)
+        : mark.Figures == Values.FiguresFault.TooFew ? Texts.InFew(mark.Answer.Label)
+        : Texts.InMany(mark.Answer.Label);
 }

@@ -1,8 +1,8 @@
-using System.Globalization;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Planning.Amounts;
 
@@ -77,13 +77,14 @@ internal sealed class AmountSearch(
 
     private IEnumerable<(string Id, string Label, PlanSettings Then)> Changes()
     {
+        var texts = new AmountTexts(settings.Language);
         Balance coarsest = settings.Balances.MaxBy(b => b.ResolutionInGrams)!;
         double finer = (double)((decimal)coarsest.ResolutionInGrams / 10);
         if (finer >= 0.0001)
         {
             yield return (
                 "finer-balance",
-                string.Create(CultureInfo.InvariantCulture, $"every balance of {finer} g"),
+                texts.FinerBalance(finer.InFigures()),
                 settings.WithBalances([.. settings.Balances.Select(b => new Balance(Math.Min(finer, b.ResolutionInGrams), b.RepeatabilityInDivisions))]));
         }
 
@@ -92,28 +93,28 @@ internal sealed class AmountSearch(
         {
             yield return (
                 FinestOnly,
-                string.Create(CultureInfo.InvariantCulture, $"only the balances of {finest} g"),
+                texts.OnlyFinest(finest.InFigures()),
                 settings.WithBalances([.. settings.Balances.Where(b => b.ResolutionInGrams == finest)]));
         }
 
         foreach (string reading in settings.Unread)
         {
-            yield return ($"reading-{reading}", $"the reading '{settings.Practical.Reading(reading).Label}' as well", settings.WithRead(reading));
+            yield return ($"reading-{reading}", texts.ReadingToo(settings.Practical.Reading(reading).Label), settings.WithRead(reading));
         }
 
         if (settings.Trials < PlanSettings.MostTrials)
         {
-            yield return ("another-trial", "another trial of each group", settings.WithTrials(settings.Trials + 1));
+            yield return ("another-trial", texts.AnotherTrial, settings.WithTrials(settings.Trials + 1));
         }
 
         if (settings.Heatings < PlanSettings.MostHeatings(settings.Practical))
         {
-            yield return ("another-heating", "another heating", settings.WithHeatings(settings.Heatings + 1));
+            yield return ("another-heating", texts.AnotherHeating, settings.WithHeatings(settings.Heatings + 1));
         }
 
         if (settings.Heatings > 1)
         {
-            yield return ("one-heating", "one heating and no more", settings.WithHeatings(1));
+            yield return ("one-heating", texts.NoMoreHeating, settings.WithHeatings(1));
         }
     }
 }

@@ -1,6 +1,6 @@
-using System.Globalization;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning.Ways;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Planning.Words;
 
@@ -11,40 +11,44 @@ internal static class LessonWords
     public static IEnumerable<string> Of(Plan plan)
     {
         LessonForecast lesson = plan.Lesson;
-        string minutes = string.Create(CultureInfo.InvariantCulture, $"{plan.Settings.Minutes:0.#} min");
+        var texts = new LessonTexts(plan.Settings.Language);
+        string minutes = plan.Settings.Minutes.InFigures("0.#");
         string verdict = lesson.Verdict switch
         {
-            "fits" => $"The lesson fits {minutes}",
-            "tight" => $"The lesson is tight in {minutes}",
-            _ => $"The lesson does not fit {minutes}",
+            "fits" => texts.Fits(minutes),
+            "tight" => texts.Tight(minutes),
+            _ => texts.DoesNotFit(minutes),
         };
         double gasOff = plan.Settings.Practical.Classroom.GasOffInMinutes;
-        string gas = gasOff > 0 ? string.Create(CultureInfo.InvariantCulture, $" and every flame out {gasOff:0.#} min before it") : "";
-        yield return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{verdict}. Everything done by the bell{gas}: {Odds.Times(lesson.Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}. Half of such lessons take up to {lesson.P50:F0} min, nine in ten up to {lesson.P90:F0} min.");
+        string odds = Odds.Times(lesson.Fits.Value, plan.Settings.Language, LessonForecast.FitsNot, LessonForecast.FitsWell);
+        string done = gasOff > 0 ? texts.DoneAndFlameOut(gasOff.InFigures("0.#"), odds) : texts.DoneByBell(odds);
+        yield return $"{verdict} {done} {texts.HalfTake(lesson.P50.InFigures("F0"), lesson.P90.InFigures("F0"))}";
         yield return lesson.Bottleneck.Sentence;
-        if (plan.Fits && LastCall(plan) is string call)
+        if (plan.Fits && LastCall(plan, texts) is string call)
         {
             yield return call;
         }
 
         if (lesson.Verdict != "fits" && plan.Ways is IReadOnlyList<PlanWay> ways)
         {
-            yield return Nearest(ways);
+            yield return ways.Count == 0 ? texts.NoWay : Nearest(ways[0], plan.Settings.Language, texts);
         }
     }
 
-    private static string? LastCall(Plan plan) => plan.Lesson.Calls.Heating switch
+    private static string? LastCall(Plan plan, LessonTexts texts) => plan.Lesson.Calls.Heating switch
     {
         null => null,
-        <= 0 => "No heating can start so late that a group is still done in time: the steps before it take too long.",
-        double minute => string.Create(CultureInfo.InvariantCulture, $"Last heating starts by minute {minute:F0}: a group that begins then is done in time nine times in ten."),
+        <= 0 => texts.NoHeatingInTime,
+        double minute => texts.LastHeating(minute.InFigures("F0")),
     };
 
-    private static string Nearest(IReadOnlyList<PlanWay> ways) => ways.Count == 0
-        ? "No way was found to make it fit, not even with five changes together."
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $"The nearest plan that {(ways[0].Fits.Value >= LessonForecast.FitsWell ? "fits" : "is at least tight")}: {string.Join("; ", ways[0].Changes)}. It is done in time {Odds.Times(ways[0].Fits.Value, LessonForecast.FitsNot, LessonForecast.FitsWell)}, and the class comes to its hardest conclusion {Odds.Times(ways[0].ClassRight)} (now {Odds.Times(ways[0].ClassRightNow)}).");
+    private static string Nearest(PlanWay way, EngineLanguage language, LessonTexts texts)
+    {
+        Func<string, string, string, string, string> said = way.Fits.Value >= LessonForecast.FitsWell ? texts.NearestFits : texts.NearestTight;
+        return said(
+            new Wording(language).LongList(way.Changes),
+            Odds.Times(way.Fits.Value, language, LessonForecast.FitsNot, LessonForecast.FitsWell),
+            Odds.Times(way.ClassRight, language),
+            Odds.Times(way.ClassRightNow, language));
+    }
 }

@@ -97,6 +97,19 @@ public sealed class ClassMarksTests
         Assert.Equal(4, lines.Length);
         Assert.StartsWith("Ada,1,1,1,1,1", lines[1], StringComparison.Ordinal);
         Assert.StartsWith("'=1+1,0,", lines[2], StringComparison.Ordinal);
+        using var slips = new AngleSharp.Html.Parser.HtmlParser().ParseDocument(await screen.Class.Teacher.GetStringAsync($"{screen.Address}/files/feedback-slips.html", Cancel));
+        Assert.Equal(3, slips.QuerySelectorAll(".cut").Length);
+        Assert.Contains("=1+1", slips.QuerySelectorAll(".cut")[1].TextContent, StringComparison.Ordinal);
+        foreach ((string file, string part, string said) in ((string, string, string)[])
+        [
+            ("marks.xlsx", "xl/worksheets/sheet1.xml", "26 November 2026"), ("feedback-slips.docx", "word/document.xml", "=1+1"), ("roster.zip", "results.csv", ",'=1+1"),
+        ])
+        {
+            using var archive = new System.IO.Compression.ZipArchive(await screen.Class.Teacher.GetStreamAsync($"{screen.Address}/files/{file}", Cancel));
+            using var reader = new StreamReader(archive.GetEntry(part)!.Open());
+            Assert.Contains(said, await reader.ReadToEndAsync(Cancel), StringComparison.Ordinal);
+        }
+
         Assert.Equal(HttpStatusCode.NotFound, (await screen.Class.Teacher.GetAsync($"{screen.Address}/files/marks.exe", Cancel)).StatusCode);
     }
 

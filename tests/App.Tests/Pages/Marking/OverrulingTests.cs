@@ -2,6 +2,7 @@ using System.Net;
 using AngleSharp.Dom;
 using Calx.App.Live;
 using Calx.App.Tests.Pages.Teachers;
+using Calx.Practicals.Definition;
 using Calx.Records.Journal;
 
 namespace Calx.App.Tests.Pages.Marking;
@@ -39,6 +40,24 @@ public sealed class OverrulingTests
         Assert.Equal($"{screen.Address}/students/3", rows[2].QuerySelector("a")!.GetAttribute("href"));
         Assert.Equal(["1", "–", "2"], rows.Select(r => r.QuerySelectorAll("td")[^1].TextContent));
         Assert.StartsWith("5 of 8", rows[0].QuerySelectorAll("td")[^2].TextContent, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_judgement_stands_with_its_question_and_a_choice_in_the_words_that_the_student_read()
+    {
+        await using MarkingScreen screen = await MarkingScreen.Answered();
+        FaultDefinition cause = BuiltInPracticals.Find("magnesium-oxide")!.Faults[0];
+        await screen.Class.Answer(1, "cause", cause.Cause);
+        await screen.Class.Answer(1, "oddGroup", "2");
+        await screen.Class.Answer(1, "formula", "Mg₂O");
+        IDocument page = await screen.Page("/students/1");
+        Assert.Equal(cause.Label, Given(page, "cause"));
+        Assert.Equal("group 2", Given(page, "oddGroup"));
+        Assert.Equal("Mg₂O", Given(page, "formula"));
+        Assert.Equal("nothing", Given(await screen.Page("/students/2"), "cause"));
+        Assert.NotEmpty(page.QuerySelector("#a-cause .ask")!.TextContent);
+
+        static string Given(IDocument page, string id) => page.QuerySelector($"#a-{id} .pairs dd")!.TextContent;
     }
 
     [Fact]

@@ -75,6 +75,22 @@ public sealed class WordsTests
     }
 
     [Fact]
+    public async Task An_answer_that_changes_while_it_is_marked_is_shown_as_it_is_now_with_the_comment_that_was_typed()
+    {
+        await using MarkingScreen screen = await MarkingScreen.Answered();
+        IElement form = Giving(await screen.Page("/words?at=better:3"));
+        JournalEntry first = (await screen.Class.Taught.Journal()).Single(e => e.Cell == new JournalCell(0, 1, "answer.better", 3));
+        await screen.Class.Answer(3, "better", "Take more magnesium.", replaces: first.Id);
+        IDocument page = await screen.Send(form, ("marks", "0"), ("reason", "Say why."));
+        Assert.Contains("has changed since this page was opened", TeachersScreen.Faults(page), StringComparison.Ordinal);
+        Assert.Contains("Take more magnesium.", page.QuerySelector(".prose")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("Say why.", page.QuerySelector("textarea")!.TextContent);
+        Assert.Empty(await screen.Marks());
+        await screen.Send(Giving(page), ("marks", "1"));
+        Assert.Single(await screen.Marks());
+    }
+
+    [Fact]
     public async Task A_form_that_is_sent_twice_marks_one_answer_once()
     {
         await using MarkingScreen screen = await MarkingScreen.Answered();

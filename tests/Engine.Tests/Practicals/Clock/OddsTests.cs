@@ -1,4 +1,5 @@
 using Calx.Practicals.Clock;
+using Calx.Practicals.Texts;
 
 namespace Calx.Engine.Tests.Practicals.Clock;
 
@@ -11,7 +12,7 @@ public sealed class OddsTests
     [InlineData(0.98, "98 times in 100")]
     [InlineData(0.994, "99 times in 100")]
     [InlineData(0.999, "practically always")]
-    public void A_probability_is_said_in_times(double probability, string words) => Assert.Equal(words, Odds.Times(probability));
+    public void A_probability_is_said_in_times(double probability, string words) => Assert.Equal(words, Odds.Times(probability, EngineLanguage.British));
 
     [Theory]
     [InlineData(0.33, "one group in three")]
@@ -24,12 +25,12 @@ public sealed class OddsTests
     [InlineData(0.01, "1 group in 100")]
     [InlineData(0.001, "hardly a group")]
     [InlineData(0.998, "nearly every group")]
-    public void A_share_is_said_as_teachers_say_it(double share, string words) => Assert.Equal(words, Odds.Of(share, "group", "groups"));
+    public void A_share_is_said_as_teachers_say_it(double share, string words) => Assert.Equal(words, Odds.OfGroups(share, EngineLanguage.British));
 
     [Theory]
     [InlineData(0.896, "just under 90 times in 100")]
     [InlineData(0.9, "90 times in 100")]
     [InlineData(0.4951, "just under 50 times in 100")]
     [InlineData(0.62, "62 times in 100")]
-    public void What_misses_a_limit_is_not_rounded_onto_it(double probability, string words) => Assert.Equal(words, Odds.Times(probability, 0.5, 0.9));
+    public void What_misses_a_limit_is_not_rounded_onto_it(double probability, string words) => Assert.Equal(words, Odds.Times(probability, EngineLanguage.British, 0.5, 0.9));
 }

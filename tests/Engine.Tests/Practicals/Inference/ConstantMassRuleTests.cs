@@ -1,6 +1,7 @@
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model;
 using Calx.Practicals.Readings;
+using Calx.Practicals.Texts;
 
 namespace Calx.Engine.Tests.Practicals.Inference;
 
@@ -123,5 +124,5 @@ public class ConstantMassRuleTests
         Given.Magnesium, new BalanceReport(new BalanceOptions(division), new Dictionary<string, decimal>()), Given.Weights);
 
     private static ConstantMassRule Rule(double division) => new(
-        Given.Magnesium.Findings.ConstantMass!, division, ChangeOfOneGram);
+        Given.Magnesium.Findings.ConstantMass!, division, ChangeOfOneGram, EngineLanguage.British);
 }

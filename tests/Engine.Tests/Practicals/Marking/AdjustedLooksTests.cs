@@ -52,7 +52,7 @@ public class AdjustedLooksTests
     {
         AdjustedLook look = Assert.Single(Looks(
             Given.Of("a", "1", "30.00 30.24 30.38", "massMagnesium", ""), Given.Of("b", "2", "30.00 30.24 30.38", "massMagnesium", ""), Given.Of("c", "3", "30.01 30.24 30.38", "massMagnesium", "")));
-        Assert.Contains("1 and 2", look.Sentence, StringComparison.Ordinal);
+        Assert.Contains("group 1 and group 2", look.Sentence, StringComparison.Ordinal);
         Assert.Empty(Looks(Given.Of("a", "1", "30.00 30.24 30.38", "massMagnesium", ""), Given.Of("b", "1", "30.00 30.24 30.38", "massMagnesium", "")));
     }
 

@@ -12,6 +12,7 @@ public class MeasurementWordsTests
     [InlineData("Our result is reliable because we did it twice.", "reliable")]
     [InlineData("It was human error.", "human error")]
     [InlineData("The balance had an accuracy of 0.01 g.", "accuracy of 0.01 g")]
+    [InlineData("Our balance is very accurate.", "very accurate")]
     [InlineData("It is more accurate because it has more decimal places.", "accurate")]
     [InlineData("Our ratio was precise, it was close to the true value.", "precise")]
     [InlineData("The mean removes the bias from lost smoke.", "mean")]

@@ -22,6 +22,19 @@ public class OverrulingTests
     }
 
     [Fact]
+    public void A_student_is_not_sent_back_to_an_answer_that_the_teacher_accepted_or_told_that_a_lowered_one_is_right()
+    {
+        MarkedWork before = Given.Marker().Mark([Ada]).Works[0];
+        MarkedWork after = Given.Marker().Mark([Ada], [new Overruling("Ada", "massOxygen", 1, ""), new Overruling("Ada", "massMagnesium", 0, "copied")]).Works[0];
+
+        Assert.Contains("Look again at ‘mass of oxygen’", before.Feedback, StringComparison.Ordinal);
+        Assert.DoesNotContain("Look again", after.Feedback, StringComparison.Ordinal);
+        Assert.DoesNotContain("mass of magnesium", after.Feedback, StringComparison.Ordinal);
+        Assert.Contains("mass of oxygen", after.Feedback, StringComparison.Ordinal);
+        Assert.All(after.Answers.Take(2), a => Assert.Contains("by your teacher", a.Feedback, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void They_are_kept_when_a_class_is_marked_again_more_strictly_and_the_last_counts()
     {
         Overruling[] given = [new("Ada", "massOxygen", 0, "first thought"), new("Ada", "massOxygen", 1, "second thought")];

@@ -1,5 +1,6 @@
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Texts;
 using Calx.Practicals.Watching;
 using static Calx.Engine.Tests.Practicals.Watching.Bench;
 
@@ -67,6 +68,6 @@ public sealed class CautionTests
         Practical found = BuiltInPracticals.Find(practical)!;
         var trial = new TrialRoute(new LessonRoute(new PlanSettings(found, 12, [Centigram], 100), new DurationTable()), 3, first: true);
         int place = trial.Find(0, p => p.Step.Step.Id == step);
-        return new StepCautions(found, trial).Of(place);
+        return new StepCautions(found, trial, EngineLanguage.British).Of(place);
     }
 }

@@ -47,9 +47,9 @@ public class OrderComparisonTests(ITestOutputHelper output)
     }
 
     /// <summary>
-    /// Orders drawn with probability 1/3 each, in series that decide little: of those called with probability p the share p
-    /// is right. The mean probability of the true order is compared with the mean of Σp², which is the same for a calibrated
-    /// judge; three standard errors of the difference are allowed.
+    /// Orders drawn with probability 1/3 each, in series that decide little. For a calibrated judge the mean probability of the
+    /// true order equals the mean of Σp², over truths drawn from its own prior; over the half-lives drawn here, of the length of
+    /// a lesson, it may be a little too careful, by 0.03 at most, and not too bold, by three standard errors.
     /// </summary>
     [Fact]
     public void Probabilities_are_as_often_right_as_they_say()
@@ -78,7 +78,7 @@ public class OrderComparisonTests(ITestOutputHelper output)
         double mean = differences.Average();
         double error = Math.Sqrt(differences.Sum(value => (value - mean) * (value - mean)) / (cases - 1) / cases);
         output.WriteLine($"{cases} series: true order by {mean:0.000} ± {error:0.000} more probable than calibrated; {right} of {called} preferred are right");
-        Assert.InRange(mean, -3 * error, 3 * error);
+        Assert.InRange(mean, -3 * error, Math.Max(0.03, 3 * error));
         Assert.True(called > cases / 20 && right >= (0.95 * called) - (3 * Math.Sqrt(0.0475 * called)), $"{right} of {called}");
     }
 }

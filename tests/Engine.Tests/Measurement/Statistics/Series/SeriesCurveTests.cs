@@ -1,4 +1,7 @@
+using Calx.Measurement.Numbers;
 using Calx.Measurement.Statistics.Series;
+using Calx.Tests;
+using CsCheck;
 
 namespace Calx.Engine.Tests.Measurement.Statistics.Series;
 
@@ -174,6 +177,36 @@ public class SeriesCurveTests
         FittedCurve curve = Fitted(truth.Draw(2, 2), KineticOrder.First, Plain);
         Near(3000, curve.HalfLife);
         Assert.InRange(curve.HalfLife.StandardUncertainty, 0.5, 5);
+    }
+
+    [Fact]
+    public void Whatever_is_read_the_answer_is_a_number_or_a_reason()
+    {
+        SeriesNoise[] noises = [new SeriesNoise.Independent(), new SeriesNoise.Correlated(), new SeriesNoise.Wandering(), new SeriesNoise.Known(0.1, 0.2, 3)];
+        Gen.Select(Gen.Int[3, 9], Gen.Int[0, 3], Gen.Int[0, 2], Gen.Int[1, 400], Gen.Int[-5000, 5000]).Always((count, noise, order, gap, wild) =>
+        {
+            TimedReading[] readings = [.. Enumerable.Range(0, count).Select(i => new TimedReading(
+                new WrittenNumber((i * gap) + (i * i * (decimal)(wild % 7 == 0 ? 100 : 1))),
+                new WrittenNumber(((wild * (i + 1) * (i + 3)) % 997) / 100m)))];
+            TimeSeries series = Assert.IsType<TimeSeriesResult.Series>(TimeSeries.From(readings)).Value;
+            foreach (CurveStart start in Enum.GetValues<CurveStart>())
+            {
+                var settings = new CurveSettings(noises[noise], start, wild % 2 == 0 ? 0.01 : 0);
+                if (SeriesCurve.Fit(series, (KineticOrder)order, settings) is CurveResult.Fitted { Curve: var curve })
+                {
+                    SeriesQuantity?[] all = [curve.Start, curve.Loss, curve.FinalValue, curve.HalfLife, curve.RateAtStart, curve.Lag, curve.WholeLoss];
+                    Assert.All(all.Where(one => one is not null), one => Assert.True(
+                        double.IsFinite(one!.Estimate) && one.StandardUncertainty > 0 && double.IsFinite(one.Interval(0.95).Width)));
+                    Assert.All(curve.Residuals, left => Assert.True(double.IsFinite(left)));
+                }
+
+                Assert.NotNull(OrderComparison.Of(series, settings));
+            }
+
+            Assert.NotNull(CurveLeastSquares.Fit(series, (KineticOrder)order));
+            Assert.NotNull(Disturbances.Find(series, (KineticOrder)order, new CurveSettings(noises[noise])));
+            Assert.NotNull(InitialSlope.Of(series));
+        }, 30);
     }
 
     [Fact]

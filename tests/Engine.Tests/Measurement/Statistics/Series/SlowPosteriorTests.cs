@@ -59,32 +59,70 @@ public class SlowPosteriorTests(ITestOutputHelper output)
         TimeSeries series = truth.Draw(5, 11);
         SeriesNoise noise = walk ? new SeriesNoise.Wandering() : new SeriesNoise.Correlated();
         FittedCurve curve = Fit(series, KineticOrder.First, noise);
-        (double median, double spread) = SlowHalfLife(series, noise);
+        (double median, double spread, _) = SlowHalfLife(series, noise, KineticOrder.First, 0);
         Agree.Within(0.03 * spread, median, curve.HalfLife.Estimate);
         Agree.Relative(0.03, spread, curve.HalfLife.StandardUncertainty);
+    }
+
+    [Fact]
+    public void A_drift_in_known_noise_agrees_with_whole_covariance_matrices()
+    {
+        const double drift = 4e-4;
+        TimeSeries series = (Truth with { Drift = drift }).Draw(5, 12);
+        var noise = new SeriesNoise.Known(0.03, 0.02, 40);
+        double[] slow = new double[2];
+        double[] nodes = new double[2];
+        foreach (KineticOrder order in (KineticOrder[])[KineticOrder.First, KineticOrder.Second])
+        {
+            FittedCurve curve = Assert.IsType<CurveResult.Fitted>(
+                SeriesCurve.Fit(series, order, new CurveSettings(noise, driftPerTime: drift))).Curve;
+            (double median, double spread, double logEvidence) = SlowHalfLife(series, noise, order, drift);
+            Agree.Within(0.03 * spread, median, curve.HalfLife.Estimate);
+            Agree.Relative(0.03, spread, curve.HalfLife.StandardUncertainty);
+            (slow[(int)order - 1], nodes[(int)order - 1]) = (logEvidence, curve.Nodes.LogEvidence);
+        }
+
+        Agree.Within(0.01, slow[1] - slow[0], nodes[1] - nodes[0]);
     }
 
     private static FittedCurve Fit(TimeSeries series, KineticOrder order, SeriesNoise noise) =>
         Assert.IsType<CurveResult.Fitted>(SeriesCurve.Fit(series, order, new CurveSettings(noise))).Curve;
 
     // p(T) ∝ Σ over noise of prior · |V|^-½ |XᵀV⁻¹X|^-½ RSS^(-ν/2) / L: Searle, Casella, McCulloch 1992, 6.6.
-    private static (double Median, double Spread) SlowHalfLife(TimeSeries series, SeriesNoise noise)
+    private static (double Median, double Spread, double LogEvidence) SlowHalfLife(
+        TimeSeries series, SeriesNoise noise, KineticOrder order, double drift)
     {
         double[] times = [.. series.Times];
         double[] y = [.. series.Values];
         double[] ones = [.. y.Select(_ => 1.0)];
         var factors = NoiseNode.Of(noise, new SeriesRows(series, []))
-            .Select(node => (node.LogPrior, Factor: Dense.Cholesky(Dense.Covariance(times, node.White, node.Shared, node.SharedTime, node.WalkPerTime))))
+            .Select(node => (node.LogPrior, Factor: Dense.Cholesky(
+                Drifting(Dense.Covariance(times, node.White, node.Shared, node.SharedTime, node.WalkPerTime)))))
             .ToArray();
         double[] halfLives = [.. Enumerable.Range(0, 500).Select(i => 4 * Math.Exp(Math.Log(1000) * i / 499))];
         double[] logs = [.. halfLives.Select(halfLife =>
         {
-            double[] gone = [.. times.Select(t => 1 - Math.Pow(2, -t / halfLife))];
+            double[] gone = [.. times.Select(t => order == KineticOrder.First ? 1 - Math.Pow(2, -t / halfLife) : t / (halfLife + t))];
             double[] heights = [.. factors.Select(factor => Height(factor.Factor, factor.LogPrior, gone))];
             double best = heights.Max();
             return best + Math.Log(heights.Sum(height => Math.Exp(height - best)));
         })];
-        return Quantiles(halfLives, [.. logs.Select(log => Math.Exp(log - logs.Max()))]);
+        double[] weights = [.. logs.Select(log => Math.Exp(log - logs.Max()))];
+        (double median, double spread) = Quantiles(halfLives, weights);
+        return (median, spread, logs.Max() + Math.Log(weights.Sum()));
+
+        double[,] Drifting(double[,] covariance)
+        {
+            for (int i = 0; i < times.Length; i++)
+            {
+                for (int j = 0; j < times.Length; j++)
+                {
+                    covariance[i, j] += drift * drift * times[i] * times[j];
+                }
+            }
+
+            return covariance;
+        }
 
         double Height(double[,] factor, double logPrior, double[] gone)
         {
@@ -98,7 +136,8 @@ public class SlowPosteriorTests(ITestOutputHelper output)
             double slope = ((aa * bc) - (ab * ac)) / determinant;
             double[] left = [.. c.Select((value, i) => value - (start * a[i]) - (slope * b[i]))];
             double logs = Enumerable.Range(0, c.Length).Sum(i => Math.Log(factor[i, i]));
-            return logPrior - logs - (Math.Log(determinant) / 2) - ((c.Length - 2) / 2.0 * Math.Log(Dot(left, left)))
+            double scatter = noise is SeriesNoise.Known ? Dot(left, left) / 2 : (c.Length - 2) / 2.0 * Math.Log(Dot(left, left));
+            return logPrior - logs - (Math.Log(determinant) / 2) - scatter
                 - Math.Log(Math.Abs(slope));
         }
     }

@@ -3,15 +3,19 @@
 <xsl:stylesheet version="1.0" xmlns:xsl="http://www.w3.org/1999/XSL/Transform">
   <xsl:output method="text" encoding="utf-8" />
   <xsl:param name="topic" />
+  <xsl:param name="namespace" />
+  <xsl:param name="language" />
 
   <xsl:template match="/root">
     <xsl:text>// &lt;auto-generated/&gt;
 #nullable enable
-namespace Calx.Papers.Texts;
+namespace </xsl:text>
+    <xsl:value-of select="$namespace" />
+    <xsl:text>;
 
 internal sealed class </xsl:text>
-    <xsl:value-of select="$topic" />
-    <xsl:text>(PaperLanguage language)
+    <xsl:value-of select="concat($topic, '(', $language)" />
+    <xsl:text> language)
 {
 </xsl:text>
     <xsl:apply-templates select="data" />
