@@ -44,7 +44,7 @@ public sealed class AnswerReach
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(practical);
         return [.. answer.Formula.Names.SelectMany(name =>
-            practical.Answers.FirstOrDefault(a => a.Id == name) is AnswerDefinition earlier ? ReadingsOf(earlier, practical) : [name]).Distinct()];
+            practical.AllAnswers.FirstOrDefault(a => a.Id == name) is AnswerDefinition earlier ? ReadingsOf(earlier, practical) : [name]).Distinct()];
     }
 
     // A sum or difference is known when the table's rows give it, whatever becomes of its parts.
@@ -52,7 +52,7 @@ public sealed class AnswerReach
         (IsSum(formula) && known.TryExpress([.. readings.Select(r => formula.Evaluate(name => name == r ? 1 : 0, _ => 0))], out _))
         || formula switch
         {
-            NameTerm name => practical.Answers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition earlier && Gives(earlier.Formula),
+            NameTerm name => practical.AllAnswers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition earlier && Gives(earlier.Formula),
             _ when formula.Children.Count == 0 => true,
             _ => formula.Children.All(Gives),
         };

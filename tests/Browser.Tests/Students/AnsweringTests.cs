@@ -12,7 +12,17 @@ public sealed class AnsweringTests(Chromium chromium)
     {
         await using Lab lab = await Lab.Open(chromium, new RehearsalSettings { Groups = 3 });
         IPage phone = await lab.Phone(group: 1);
+        foreach (string written in (string[])["28.10", "28.34"])
+        {
+            await phone.GoOnToReading();
+            await phone.Type(written);
+        }
+
+        await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");
         await phone.BeginToAnswer(member: 1);
+        await Expect(phone.Locator(".own")).ToContainTextAsync("28.34");
+        await Expect(phone.Locator(".own")).ToContainTextAsync("Your group’s table has no mass after heating yet.");
+        await Pictures.Keep(phone, "student-answer");
         await phone.Answer("0.24");
         await phone.Answer("0.14");
         await Expect(phone.Locator("[data-line]")).ToHaveTextAsync("Connected");
