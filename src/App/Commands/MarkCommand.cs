@@ -123,7 +123,7 @@ internal static class MarkCommand
         AnswersFile.Tell(words.File ?? $"lesson {words.Lesson}", table, surroundings);
         foreach (LeftOverruling left in marked.LeftOverrulings)
         {
-            surroundings.Error.WriteLine($"calx mark: kept and not used: {left.Reason}");
+            surroundings.Error.WriteLine($"calx mark: this mark of yours is not used: {left.Reason}");
         }
 
         return ExitCode.Done;

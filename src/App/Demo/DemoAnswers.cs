@@ -10,6 +10,9 @@ namespace Calx.App.Demo;
 /// <param name="id">The id of an entry by its name.</param>
 public sealed class DemoAnswers(SimulatedClass drawn, Func<string, EntryId> id)
 {
+    /// <summary>What the class was asked.</summary>
+    public static IReadOnlyList<string> Asked { get; } = ["massMagnesium", "massOxygen", "molesMagnesium", "molesOxygen", "ratio", "formula", "what-happened", "too-little"];
+
     private const double Mg = 24.3, O = 16.0;
 
     /// <summary>Minutes after the lesson began: at home that evening.</summary>

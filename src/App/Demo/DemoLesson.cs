@@ -160,6 +160,8 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
 
         if (school.Name == Answering)
         {
+            DateTimeOffset over = began.AddMinutes(LessonMinutes);
+            await store.Append(lesson.Id, (MarkingSettings.Usual with { Asked = DemoAnswers.Asked }).Entry(NewEntryId.Draw(), over), cancellation);
             foreach (DemoEntry entry in new DemoAnswers(drawn, name => IdOf($"{lesson.Id}/{name}")).Entries(EarlierNames.Length))
             {
                 await Append(lesson.Id, entry.Minute, entry, began, cancellation);

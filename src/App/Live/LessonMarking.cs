@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Marking;
 using Calx.Records.Lessons;
 using Calx.Records.Storage;
@@ -43,10 +44,13 @@ public sealed class LessonMarking(RecordStore store)
     {
         MarkingSettings settings = MarkingSettings.Of(view);
         var works = LessonWorks.Of(view, members);
-        string[]? asked = wordsAlone ? [.. view.Practical.Sheet.Questions.Select(q => q.Id).Where(settings.Asks)] : settings.Asked is null ? null : [.. settings.Asked];
+        string[]? asked = wordsAlone ? [.. view.Practical.Sheet.Questions.Select(q => q.Id).Where(settings.Asks)] : [.. settings.Asked ?? All(view.Practical)];
         MarkedClass marked = new Marker(view.Practical, settings.Policy, settings.Sets, asked).Mark(works.Works, works.Overrulings);
         return new LessonMarks(view, members, settings, works, marked);
     }
+
+    /// <summary>Where nothing was chosen, students are asked everything.</summary>
+    private static IEnumerable<string> All(Practical practical) => [.. practical.AllAnswers.Select(a => a.Id), .. practical.Sheet.Questions.Select(q => q.Id)];
 
     private sealed record Last(LessonMarks Marks);
 }

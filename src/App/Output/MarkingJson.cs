@@ -54,6 +54,7 @@ internal static class MarkingJson
         json.WriteNumber("total", work.Total);
         json.WriteNumber("of", work.Of);
         json.WriteNumber("waiting", work.Waiting);
+        json.WriteNumber("unread", work.Unread);
         json.WriteString("feedback", work.Feedback);
         json.WriteEndObject();
     }
@@ -152,6 +153,7 @@ internal static class MarkingJson
             json.WriteNumber("answered", question.Answered);
             json.WriteNumber("accepted", question.Accepted);
             json.WriteNumber("carried", question.Carried);
+            json.WriteNumber("unread", question.Unread);
             json.WriteEndObject();
         }
 

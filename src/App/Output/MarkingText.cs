@@ -24,11 +24,11 @@ internal static class MarkingText
     private static void WriteQuestions(TextWriter output, MarkedClass marked)
     {
         WrappedText.Heading(output, "How each answer went");
-        var columns = new Columns("lrrr");
-        columns.AddHeading(20, "answer", "answered", "accepted", "of these carried");
+        var columns = new Columns("lrrrr");
+        columns.AddHeading(20, "answer", "answered", "accepted", "of these carried", "for you to look at");
         foreach (QuestionResult question in marked.Questions)
         {
-            columns.Add(question.Answer.Label, Number(question.Answered), Number(question.Accepted), Number(question.Carried));
+            columns.Add(question.Answer.Label, Number(question.Answered), Number(question.Accepted), Number(question.Carried), Number(question.Unread));
         }
 
         columns.Write(output);
@@ -76,10 +76,15 @@ internal static class MarkingText
                 WrappedText.Write(output, $"{mark.Answer.Id} {mark.Given}: {ideas}{apart}", first: "      ", then: "        ");
             }
 
+            foreach (AnswerMark mark in work.Answers.Where(m => m.IsUnread))
+            {
+                WrappedText.Write(output, $"{mark.Answer.Id}, for you to look at: '{mark.Given}' ({Reason(mark.Verdict)})", first: "      ", then: "        ");
+            }
+
             foreach (AnswerMark mark in work.Answers.Where(m => m.Overruled is not null))
             {
                 WrappedText.Write(
-                    output, string.Create(CultureInfo.InvariantCulture, $"{mark.Answer.Id}: {mark.Marks} by you, {mark.ComputedMarks} by the rules; {mark.Overruled!.Reason}"),
+                    output, string.Create(CultureInfo.InvariantCulture, $"{mark.Answer.Id}: {mark.Marks} by you, {mark.ComputedMarks} by the rules{(mark.Overruled!.Reason.Length > 0 ? "; " + mark.Overruled.Reason : "")}"),
                     first: "      ", then: "        ");
             }
 
@@ -113,11 +118,18 @@ internal static class MarkingText
         }
     }
 
-    private static string Waiting(MarkedWork work) => work.Waiting switch
+    private static string Reason(Verdict verdict) => verdict switch
+    {
+        Verdict.Unreadable unreadable => unreadable.Reason,
+        Verdict.CannotMark cannot => cannot.Reason,
+        _ => string.Empty,
+    };
+
+    private static string Waiting(MarkedWork work) => (work.Waiting + work.Unread) switch
     {
         0 => string.Empty,
-        1 => ", 1 answer in words waits for you",
-        int waiting => string.Create(CultureInfo.InvariantCulture, $", {waiting} answers in words wait for you"),
+        1 => " so far, 1 answer waits for you",
+        int waiting => string.Create(CultureInfo.InvariantCulture, $" so far, {waiting} answers wait for you"),
     };
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);

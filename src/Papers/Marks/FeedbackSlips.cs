@@ -39,7 +39,7 @@ public static class FeedbackSlips
     {
         (string total, string of) = (Sentences.Count(work.Total), Sentences.Count(work.Of));
         string occasion = string.Join(" · ", new[] { setting.Practical.Title, setting.ClassAndDate }.Where(t => t.Length > 0));
-        PaperCell name = new(Phrase.Bold(work.Work.Student)), earned = new(Phrase.Bold(work.Waiting > 0 ? texts.TotalSoFar(total, of) : texts.Total(total, of)));
+        PaperCell name = new(Phrase.Bold(work.Work.Student)), earned = new(Phrase.Bold(!work.IsHandedIn ? texts.NothingHandedIn : work.IsFinal ? texts.Total(total, of) : texts.TotalSoFar(total, of)));
         PaperColumn right = new("", 2.2, IsNumber: true);
         return setting.Look.IsLarge
             ? [new PaperBlock.Table(new PaperTable([new PaperColumn("", 3), right], [[name, earned]])), new PaperBlock.Paragraph(occasion)]

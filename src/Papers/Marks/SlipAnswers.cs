@@ -52,7 +52,7 @@ internal sealed class SlipAnswers(MarksSetting setting)
     [
         new PaperCell(Reports.Text.Capital(MarksSetting.Asked(mark.Answer)), IsHeading: true),
         new PaperCell(new Phrase(new PhrasePiece(Shown(mark), setting.Given(mark).Length == 0 ? PhraseLook.Italic : PhraseLook.Plain))),
-        texts.Marks(Sentences.Count(mark.Marks), Sentences.Count(mark.Answer.Marks)),
+        mark.IsUnread ? texts.ToBeRead : texts.Marks(Sentences.Count(mark.Marks), Sentences.Count(mark.Answer.Marks)),
     ];
 
     private string Shown(AnswerMark mark)

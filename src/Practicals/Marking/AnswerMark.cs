@@ -35,6 +35,9 @@ public sealed record AnswerMark(AskedAnswer Answer, string Given, Verdict Verdic
     /// <summary>Marks earned: the teacher's where there are some.</summary>
     public int Marks => Overruled?.Marks ?? ComputedMarks;
 
+    /// <summary>Whether a person has to look at it: it could not be read or not be marked, and no own marks were given yet.</summary>
+    public bool IsUnread => Overruled is null && Given.Length > 0 && Verdict is (Verdict.Unreadable or Verdict.CannotMark);
+
     /// <summary>Whether its marks were earned with an earlier answer that is wrong.</summary>
     public bool IsCarried => Verdict is Verdict.Carried;
 

@@ -18,7 +18,8 @@ public sealed record Grouping(string Title, string Question, IReadOnlyList<strin
         MarkedWork[] handedIn = [.. works.Where(w => w.Answers.Any(a => a.Verdict is not Verdict.Missing))];
         var left = new List<MarkedWork>(handedIn);
         List<Grouping> groups = [];
-        foreach (Idea idea in ideas.Where(i => i.Students.Count > 0).OrderByDescending(i => i.Students.Count).Select(i => i.Idea))
+        // What lies behind a value is to be mended before a judgement that rests on it.
+        foreach (Idea idea in ideas.Where(i => i.Students.Count > 0).OrderBy(i => i.Idea.IsOfJudgement).ThenByDescending(i => i.Students.Count).Select(i => i.Idea))
         {
             MarkedWork[] sharing = [.. left.Where(w => IdeaShare.Probability(w, idea) > 0.5)];
             if (groups.Count < 2 && sharing.Length > 0)

@@ -18,6 +18,15 @@ public sealed record MarkedWork(StudentWork Work, IReadOnlyList<AnswerMark> Answ
     /// <summary>How many answers in words wait for the teacher's marks.</summary>
     public int Waiting => Prose.Count(p => p.IsWaiting);
 
+    /// <summary>How many other answers could not be read or marked, so that a person has to look at them.</summary>
+    public int Unread => Answers.Count(a => a.IsUnread);
+
+    /// <summary>Whether the total is final: nothing waits for the teacher.</summary>
+    public bool IsFinal => Waiting == 0 && Unread == 0;
+
+    /// <summary>Whether anything was handed in.</summary>
+    public bool IsHandedIn => Answers.Any(a => a.Given.Length > 0) || Prose.Any(p => p.Text.Length > 0);
+
     internal static MarkedWork From(
         StudentWork work, IReadOnlyList<AnswerMark> answers, IReadOnlyList<ProseMark> prose, IReadOnlyDictionary<string, Overruling> overrulings)
     {

@@ -54,7 +54,7 @@ public sealed class Marker
         ArgumentNullException.ThrowIfNull(works);
         AskedAnswer[] answers = [.. Practical.AllAnswers.Where(a => IsAsked(a.Id, works, always: a is AnswerDefinition value && Practical.Answers.Contains(value)))];
         SheetQuestion[] questions = [.. Practical.Sheet.Questions.Where(q => IsAsked(q.Id, works, always: false))];
-        var teacher = TeachersMarks.Of(overrulings ?? [], works, answers, questions);
+        var teacher = TeachersMarks.Of(overrulings ?? [], works, answers, questions, Practical.Sheet.Questions);
         OwnNumbers[] readings = [.. works.Select(w => new OwnNumbers(w, values))];
         var groups = new Lazy<OddGroupsOfClass>(() => new OddGroupsOfClass(works, readings, facts));
         var marker = new WorkMarker(values, answers, Policy, sets, facts, groups);

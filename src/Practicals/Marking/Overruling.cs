@@ -13,7 +13,7 @@ public sealed record Overruling(string Student, string Answer, int Marks, string
     /// <summary>Why it cannot be used, or null: no such student, no such answer, more marks than there are.</summary>
     internal string? Obstacle(IReadOnlySet<string> students, IReadOnlyDictionary<string, int> marksOf) =>
         !students.Contains(Student) ? $"there is no student '{Student}' among those who are marked"
-        : !marksOf.TryGetValue(Answer, out int of) ? $"'{Answer}' is not among the answers that are asked for"
+        : !marksOf.TryGetValue(Answer, out int of) ? $"'{Answer}' is none of the answers that are asked for, which are {string.Join(", ", marksOf.Keys)}"
         : Marks < 0 || Marks > of ? FormattableString.Invariant($"{Marks} marks are given for '{Answer}', which is worth {of}")
         : null;
 }

@@ -12,18 +12,21 @@ public sealed class StudentWork
     /// <param name="row">Where it stands in the teacher's file, for faults; null elsewhere.</param>
     /// <param name="group">The group whose readings these are, or null where that is not known.</param>
     /// <param name="sourcedId">What the school's own system calls the student, or null.</param>
+    /// <param name="withoutZeros">Answers from a spreadsheet that does not keep zeros at the end; null for none.</param>
     public StudentWork(
         string student,
         IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings,
         IReadOnlyDictionary<string, string> answers,
         int? row = null,
         string? group = null,
-        string? sourcedId = null)
+        string? sourcedId = null,
+        IReadOnlySet<string>? withoutZeros = null)
     {
         ArgumentException.ThrowIfNullOrEmpty(student);
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(answers);
         (Student, Readings, Answers, Row, Group, SourcedId) = (student, readings, answers, row, group, sourcedId);
+        WithoutZeros = withoutZeros ?? new HashSet<string>();
     }
 
     /// <summary>Name or number, as the teacher has it.</summary>
@@ -43,6 +46,9 @@ public sealed class StudentWork
 
     /// <summary>What the school's own system calls the student, as written, or null.</summary>
     public string? SourcedId { get; }
+
+    /// <summary>Ids of the answers whose zeros at the end may have been lost before the program saw them: no figures are missed in these.</summary>
+    public IReadOnlySet<string> WithoutZeros { get; }
 
     /// <summary>What was answered; empty for nothing.</summary>
     internal string Answer(string id) => Answers.GetValueOrDefault(id)?.Trim() ?? string.Empty;

@@ -16,8 +16,9 @@ internal sealed class TeachersMarks
 
     /// <summary>Sorts them; of several for one answer the last counts.</summary>
     public static TeachersMarks Of(
-        IReadOnlyList<Overruling> overrulings, IReadOnlyList<StudentWork> works, IReadOnlyList<AskedAnswer> answers, IReadOnlyList<SheetQuestion> questions)
+        IReadOnlyList<Overruling> overrulings, IReadOnlyList<StudentWork> works, IReadOnlyList<AskedAnswer> answers, IReadOnlyList<SheetQuestion> questions, IReadOnlyList<SheetQuestion> onSheet)
     {
+        overrulings = [.. overrulings.Select(o => o with { Answer = Meant(o.Answer, answers, onSheet) })];
         HashSet<string> students = [.. works.Select(w => w.Student)];
         var marksOf = answers.Select(a => (a.Id, a.Marks)).Concat(questions.Select(q => (q.Id, Marks: q.Expected.Count))).DistinctBy(m => m.Id)
             .ToDictionary(m => m.Id, m => m.Marks, StringComparer.Ordinal);
@@ -34,6 +35,16 @@ internal sealed class TeachersMarks
         }
 
         return teachers;
+    }
+
+    /// <summary>The id of what a person calls an answer: the id itself, the label, the question, or 'question 2'.</summary>
+    private static string Meant(string said, IReadOnlyList<AskedAnswer> answers, IReadOnlyList<SheetQuestion> questions)
+    {
+        string folded = Judging.JudgementChoices.Folded(said);
+        return answers.FirstOrDefault(a => Judging.JudgementChoices.Folded(a.Id) == folded || Judging.JudgementChoices.Folded(a.Label) == folded)?.Id
+            ?? questions.Where((q, i) => Judging.JudgementChoices.Folded(q.Id) == folded || Judging.JudgementChoices.Folded(q.Ask) == folded || folded == FormattableString.Invariant($"question{i + 1}"))
+                .FirstOrDefault()?.Id
+            ?? said;
     }
 
     /// <summary>Those of a student, by answer.</summary>

@@ -43,7 +43,7 @@ internal sealed class WorkMarker(
             }
 
             AskedValue value = asked[answer.Id];
-            AnswerText text = AnswerText.Read(work.Answers.GetValueOrDefault(answer.Id));
+            AnswerText text = Padded(value, work, own, AnswerText.Read(work.Answers.GetValueOrDefault(answer.Id)));
             AnswerMark mark = Mark(value, work, text, own, id => marks[id].Verdict is Verdict.Right or Verdict.RoundedEarly);
             if (mark.Verdict is Verdict.Wrong && text is AnswerText.Number number)
             {
@@ -59,6 +59,12 @@ internal sealed class WorkMarker(
 
         return Penalties.Taken([.. answers.Select(a => marks[a.Id])], policy);
     }
+
+    /// <summary>A difference from a spreadsheet that keeps no zeros at the end has the decimals of its readings.</summary>
+    private static AnswerText Padded(AskedValue value, StudentWork work, OwnNumbers own, AnswerText text) =>
+        value.IsDifference && text is AnswerText.Number { Decimals: int decimals } number && decimals < own.Decimals && own.Decimals < int.MaxValue && work.WithoutZeros.Contains(value.Answer.Id)
+            ? number with { Decimals = own.Decimals, HalfWidth = 0.5 * Math.Pow(10, -own.Decimals), Figures = number.Figures + own.Decimals - decimals }
+            : text;
 
     private AnswerMark Judge(JudgementAnswer answer, StudentWork work, OwnNumbers own, Dictionary<string, AnswerMark> marks)
     {
@@ -111,7 +117,14 @@ internal sealed class WorkMarker(
                 }
 
                 Verdict verdict = values.Of(value, own, Meant(value, number), isRight);
-                FiguresFault figures = FiguresRule.Of(value.IsDifference, own.Decimals, Figures(value, own), number);
+                FiguresFault figures = FiguresRule.Of(value.IsDifference, own.Decimals, Figures(value, own), InUnit(value, number));
+                figures = figures == FiguresFault.TooFew && work.WithoutZeros.Contains(answer.Id) ? FiguresFault.None : figures;
+                if (verdict is Verdict.Wrong && UnitRule.Factor(answer.Unit, number.Unit) != 1 && values.Of(value, own, Meant(value, number with { Unit = string.Empty }), isRight) is var bare and not Verdict.Wrong)
+                {
+                    // The number is right and the unit behind it is not: that is lost once a paper, not the value.
+                    return Said(bare, Earned(answer.MarksFor, bare, figures, wrongUnit: true), figures, wrongUnit: true);
+                }
+
                 bool wrongUnit = UnitRule.IsWrong(answer.Unit, number.Unit) || (policy.UnitsAsked && number.Unit.Length == 0 && answer.Unit != "1");
                 return Said(verdict, Earned(answer.MarksFor, verdict, figures, wrongUnit), figures, wrongUnit);
             default:
@@ -197,6 +210,13 @@ internal sealed class WorkMarker(
             : there;
     }
 
+    /// <summary>The number as written, its decimals those that it has in the unit asked for: 240 mg are 0.240 g, and their last zero may be one of place alone.</summary>
+    private static AnswerText.Number InUnit(AskedValue value, AnswerText.Number number)
+    {
+        double factor = UnitRule.Factor(value.Answer.Unit, number.Unit);
+        return factor == 1 ? number : number with { Decimals = null };
+    }
+
     /// <summary>Figures that the readings leave: those of the smallest difference of two readings in it.</summary>
     private int Figures(AskedValue value, OwnNumbers own)
     {
@@ -209,10 +229,10 @@ internal sealed class WorkMarker(
         return differences.Length == 0 ? 3 : Math.Max(1, 1 + (int)Math.Floor(Math.Log10(differences.Min() / step * (1 + 1e-9))));
     }
 
-    private static string MissingReadings(AskedValue value, OwnNumbers own)
+    private string MissingReadings(AskedValue value, OwnNumbers own)
     {
-        string[] missing = [.. value.Expanded.Names.Where(name => double.IsNaN(own.Reading(name)))];
-        return missing.Length == 0 ? "the readings give no value" : $"there is no reading {string.Join(", ", missing.Select(m => $"'{m}'"))}";
+        string[] missing = [.. value.Expanded.Names.Where(name => double.IsNaN(own.Reading(name))).Select(name => facts.Practical.Readings.FirstOrDefault(r => r.Id == name)?.Label ?? name)];
+        return missing.Length == 0 ? "the readings give no value" : $"there is no reading {string.Join(", ", missing.Select(m => $"‘{m}’"))}";
     }
 
     private static double? Known(double value) => double.IsFinite(value) ? value : null;

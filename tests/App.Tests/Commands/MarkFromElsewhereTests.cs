@@ -76,7 +76,7 @@ public sealed class MarkFromElsewhereTests : IDisposable
         Assert.Equal(("weight", true), (prose.GetProperty("words")[0].GetProperty("word").GetString(), prose.GetProperty("words")[0].GetProperty("misused").GetBoolean()));
         Assert.Equal(0, ada.GetProperty("waiting").GetInt32());
         Assert.Equal("Bob", document.GetProperty("leftOverrulings")[0].GetProperty("student").GetString());
-        Assert.Contains("kept and not used: there is no student 'Bob'", text.Error, StringComparison.Ordinal);
+        Assert.Contains("this mark of yours is not used: there is no student 'Bob'", text.Error, StringComparison.Ordinal);
     }
 
     [Theory]

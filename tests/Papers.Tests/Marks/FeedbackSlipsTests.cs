@@ -24,10 +24,11 @@ public sealed class FeedbackSlipsTests
             MarkedWork work = marked.Works[i];
             Assert.StartsWith(MarkedClasses.NameOf(i), slip, StringComparison.Ordinal);
             Assert.Contains($"{MarkedClasses.Practical.Title} · 9F · 26 November 2026", slip, StringComparison.Ordinal);
-            Assert.Contains($"\n{MarkedClasses.Ways[i % 6].Marks} of 5 marks\n", slip, StringComparison.Ordinal);
+            string total = !work.IsHandedIn ? "not handed in" : $"{MarkedClasses.Ways[i % 6].Marks} of 5 marks{(work.IsFinal ? "" : " so far")}";
+            Assert.Contains($"\n{total}\n", slip, StringComparison.Ordinal);
             Assert.Contains($"\n{work.Feedback}", slip, StringComparison.Ordinal);
             Assert.All(work.Answers, a => Assert.Contains(
-                $"\n{Capital(MarksSetting.Asked(a.Answer)).Replace('\u00a0', ' ')}\n{(a.Given.Length == 0 ? "nothing" : a.Given)}\n{a.Marks} of 1\n", slip, StringComparison.Ordinal));
+                $"\n{Capital(MarksSetting.Asked(a.Answer)).Replace('\u00a0', ' ')}\n{(a.Given.Length == 0 ? "nothing" : a.Given)}\n{(a.IsUnread ? "not yet" : $"{a.Marks} of 1")}\n", slip, StringComparison.Ordinal));
         }
     }
 
@@ -66,7 +67,7 @@ public sealed class FeedbackSlipsTests
         string slip = Slips(marked)[0];
         Assert.Contains("\nQuestion 1 (1 of 2): Say which reading.", slip, StringComparison.Ordinal);
         Assert.Contains("\nQuestion 2: not marked yet · Question 3 (0 of 1) · ", slip, StringComparison.Ordinal);
-        Assert.Contains("\nComplete or not\nyes, it was complete\n0 of 1\n", slip, StringComparison.Ordinal);
+        Assert.Contains("\nWhether it was complete\nyes, it was complete\n0 of 1\n", slip, StringComparison.Ordinal);
         Assert.Contains($"\n{marked.Works[0].Total} of {marked.Works[0].Of} marks so far\n", slip, StringComparison.Ordinal);
         Assert.Contains("\nRatio Mg : O\n1.13\n0 of 1\n", slip, StringComparison.Ordinal);
         Assert.DoesNotContain("was told the value", slip, StringComparison.Ordinal);
@@ -115,9 +116,9 @@ public sealed class FeedbackSlipsTests
         foreach (string side in sides)
         {
             // A slip begins with its total and ends with what only its end has.
-            int heads = Count(side, " marks");
+            int heads = Count(side, " marks") + Count(side, "not handed in");
             slips += heads;
-            Assert.Equal(heads * (isWhole ? 1 : 5), isWhole ? Count(side, "Question 5") : Count(side, " of 1 ") + Count(side, " of 1\n"));
+            Assert.Equal(heads * (isWhole ? 1 : 5), isWhole ? Count(side, "Question 5") : Count(side, " of 1 ") + Count(side, " of 1\n") + Count(side, "not yet"));
         }
 
         Assert.Equal(30, slips);

@@ -13,6 +13,9 @@ public sealed record Idea(string Id, string Label, string Mend, double Rate)
     /// <summary>Whether it is about digits left out.</summary>
     internal bool IsRounding => this == KnownIdeas.RoundedEarly || this == KnownIdeas.RoundedToWhole;
 
+    /// <summary>Whether it lies behind judgements alone, and no value.</summary>
+    internal bool IsOfJudgement => KnownIdeas.OfJudgements.Contains(Id);
+
     /// <inheritdoc/>
     public override string ToString() => Id;
 }

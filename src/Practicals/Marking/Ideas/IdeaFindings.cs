@@ -29,6 +29,6 @@ public sealed record IdeaFindings(IReadOnlyList<IdeaCandidate> Candidates, doubl
         WeighedIdea[] first = [.. all.Where(f => f.Weight >= LeastProbability * whole).Take(Most)];
         string? apart = first is [{ Tree: Expression one }, { Tree: Expression another }, ..] && first[1].Weight >= MayWellBe * whole ? tellApart((one, another)) : null;
         return new IdeaFindings(
-            [.. first.Select(f => new IdeaCandidate(f.Ideas, f.Formula, f.Value, f.Weight / whole, f.Chance))], whole > 0 ? other / whole : 1, apart);
+            [.. first.Select(f => new IdeaCandidate(f.Ideas, MarkingFacts.ForPeople(f.Formula), f.Value, f.Weight / whole, f.Chance))], whole > 0 ? other / whole : 1, apart);
     }
 }

@@ -125,6 +125,13 @@ public static class KnownIdeas
     /// <summary>Ordinary scatter taken for an odd result, or an odd result for scatter.</summary>
     public static Idea ScatterTakenForOdd { get; } = British("scatter-taken-for-odd", 0.10);
 
+    /// <summary>Ids of those that lie behind judgements alone.</summary>
+    internal static IReadOnlySet<string> OfJudgements { get; } = new HashSet<string>(StringComparer.Ordinal)
+    {
+        "ratio-over-read", "forced-to-accepted", "not-simplest", "constant-mass-misjudged", "one-weighing-enough", "other-sign", "blame", "no-cause-seen", "other-causes-remedy",
+        "scatter-taken-for-odd",
+    };
+
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Idea> All { get; } =
     [

@@ -45,6 +45,9 @@ internal sealed class MarkingFacts
     /// <summary>The formulas of its substances.</summary>
     public IReadOnlyList<string> Formulas { get; }
 
+    /// <summary>A formula as people read it.</summary>
+    public static string ForPeople(string formula) => formula.Replace(EarlierEnding, " (the weighing before)", StringComparison.Ordinal);
+
     /// <summary>The name of the weighing before the last of a repeated reading.</summary>
     public static string Earlier(string reading) => reading + EarlierEnding;
 

@@ -21,12 +21,13 @@ internal static class CauseJudge
             return Judged.NotMarked($"neither your readings nor your answers give the {value.Answer.Label}");
         }
 
-        string? chosen = JudgementChoices.Meant(JudgementChoices.Of(facts.Practical, answer), given);
+        IReadOnlyList<Choice> choices = JudgementChoices.Of(facts.Practical, answer);
+        string? chosen = JudgementChoices.Meant(choices, given) ?? (IsBlame(given) ? null : JudgementWords.Chosen(choices, given));
         int side = Side(exact, accepted), writtenSide = Side(written, accepted);
         bool expectedNone = facts.IsAsExpected(own) == true;
         string expected = expectedNone ? "nothing: the value is as expected" : Expected(facts, value, side != 0 ? side : writtenSide);
         return chosen is null
-                ? IsBlame(given) ? Judged.Wrong(expected, given, KnownIdeas.Blame) : Judged.Unreadable("that is none of the causes to choose from", expected)
+                ? IsBlame(given) ? Judged.Wrong(expected, given, KnownIdeas.Blame) : Judged.Unreadable("it is not one of the causes that the practical names, so a person has to read it", expected)
             : chosen == JudgementChoices.None
                 ? expectedNone ? new Judged(new Verdict.Right(), expected) : Judged.Wrong(expected, given, KnownIdeas.NoCauseSeen)
             : Fits(facts, chosen, value, side) ? new Judged(new Verdict.Right(), expected)

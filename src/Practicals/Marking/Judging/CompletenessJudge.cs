@@ -19,7 +19,7 @@ internal static class CompletenessJudge
 
         IReadOnlyList<Choice> choices = JudgementChoices.Of(facts.Practical, answer);
         string expected = Expected(rule, weighings, own, facts);
-        return JudgementChoices.Meant(choices, given) is not string meant ? Judged.Unreadable("yes, no or 'cannot tell' was expected", expected)
+        return (JudgementChoices.Meant(choices, given) ?? JudgementWords.Completeness(given)) is not string meant ? Judged.Unreadable("yes, no or 'cannot tell' was expected", expected)
             : meant == expected ? new Judged(new Verdict.Right(), expected)
             : Judged.Wrong(expected, given, expected == JudgementChoices.CannotTell ? KnownIdeas.OneWeighingEnough : KnownIdeas.ConstantMassMisjudged);
     }

@@ -15,6 +15,9 @@ internal static partial class FormulaJudge
     /// <summary>Two formulas are equally near where the logarithms of their distances differ by no more than this. Judgement.</summary>
     private const double EquallyNear = 0.1;
 
+    /// <summary>A ratio further from 1 than this is a slip, not a formula. Judgement.</summary>
+    private const double FurthestRatio = 9.5;
+
     /// <summary>How near a larger-numbered formula lies to the ratio that was read too closely. Judgement.</summary>
     private const double ReadClosely = 0.06;
 
@@ -32,6 +35,11 @@ internal static partial class FormulaJudge
         }
 
         string expected = Nearest(answer, own);
+        if (Math.Max(own, 1 / own) > FurthestRatio)
+        {
+            return new Judged(new Verdict.Wrong("no formula follows from such a ratio, which is to be looked at again first"), null);
+        }
+
         if (Counts(answer, given) is not (long First, long Second) counts)
         {
             return Formula.Parse(given.Trim()) is { Succeeded: true }
@@ -67,16 +75,22 @@ internal static partial class FormulaJudge
     }
 
     private static bool Fits(JudgementAnswer.OfFormula answer, (long First, long Second) counts, double ratio) =>
-        ratio > 0 && Divisor(counts) == 1 && Math.Max(counts.First, counts.Second) <= answer.Simple
-        && Distance(counts, ratio) <= Simple(answer).Min(c => Distance(c, ratio)) + EquallyNear;
+        ratio > 0 && Simple(answer, ratio).Contains(counts) && Distance(counts, ratio) <= Simple(answer, ratio).Min(c => Distance(c, ratio)) + EquallyNear;
 
     private static string Nearest(JudgementAnswer.OfFormula answer, double ratio)
     {
-        (long first, long second) = Simple(answer).MinBy(c => Distance(c, ratio));
+        (long first, long second) = Simple(answer, ratio).MinBy(c => Distance(c, ratio));
         return $"{answer.First}{Count(first)}{answer.Second}{Count(second)}";
     }
 
-    private static IEnumerable<(long First, long Second)> Simple(JudgementAnswer.OfFormula answer) =>
+    /// <summary>The formulas of small whole numbers, and where the ratio lies beyond them those of 1 and the whole number next to it.</summary>
+    private static IEnumerable<(long First, long Second)> Simple(JudgementAnswer.OfFormula answer, double ratio)
+    {
+        long beyond = (long)Math.Round(Math.Max(ratio, 1 / ratio));
+        return beyond <= answer.Simple ? Small(answer) : Small(answer).Append(ratio > 1 ? (beyond, 1) : (1, beyond));
+    }
+
+    private static IEnumerable<(long First, long Second)> Small(JudgementAnswer.OfFormula answer) =>
         from first in Enumerable.Range(1, answer.Simple)
         from second in Enumerable.Range(1, answer.Simple)
         where Divisor((first, second)) == 1

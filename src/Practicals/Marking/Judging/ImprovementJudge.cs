@@ -17,11 +17,12 @@ internal static class ImprovementJudge
     public static Judged Of(JudgementAnswer.OfImprovement answer, string given, string cause, bool causeIsRight, AskedValue value, double exact, JudgingFacts facts)
     {
         IReadOnlyList<Choice> choices = JudgementChoices.Of(facts.Practical, answer);
-        string? named = JudgementChoices.Meant(JudgementChoices.Of(facts.Practical, answer.Cause), cause);
+        IReadOnlyList<Choice> causes = JudgementChoices.Of(facts.Practical, answer.Cause);
+        string? named = JudgementChoices.Meant(causes, cause) ?? JudgementWords.Chosen(causes, cause);
         string? expected = choices.FirstOrDefault(c => c.Id == named)?.Label;
-        if (JudgementChoices.Meant(choices, given) is not string chosen)
+        if ((JudgementChoices.Meant(choices, given) ?? JudgementWords.Chosen(choices, given)) is not string chosen)
         {
-            return Judged.Unreadable("that is none of the changes to choose from", expected);
+            return Judged.Unreadable("it is not one of the cautions that the practical names, so a person has to read it", expected);
         }
 
         int side = CauseJudge.Side(exact, facts.Accepted(value));

@@ -63,12 +63,27 @@ internal sealed class AnswerColumns
             found[cell.Column] = id;
         }
 
+        // Other words for an answer come after: they never take the place of a heading that says it outright.
+        foreach (TableCell cell in row.Cells.Where(c => c != student && c != group && c != sourcedId && !found.ContainsKey(c.Column)))
+        {
+            if (HeadingsInWords.Meant(cell.Text, practical) is string id && !found.ContainsValue(id))
+            {
+                found.Add(cell.Column, id);
+            }
+        }
+
         return found.Count == 0 ? null : new AnswerColumns(student, group?.Column, sourcedId, found, twice);
     }
 
     /// <summary>The answers of a row, as written, by the answer's id.</summary>
     public IReadOnlyDictionary<string, string> AnswersOf(CellRow row) =>
         row.Cells.Where(c => answers.ContainsKey(c.Column)).ToDictionary(c => answers[c.Column], c => c.Text.Trim(), StringComparer.Ordinal);
+
+    /// <summary>Answers of a row whose zeros at the end a spreadsheet may not have kept.</summary>
+    public IReadOnlySet<string> WithoutZerosOf(CellRow row) => row.Cells.Where(c => answers.ContainsKey(c.Column) && !c.DecimalsShown).Select(c => answers[c.Column]).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>Whether a column is the student's, the group's, the id's, or an answer.</summary>
+    public bool IsKnown(int column) => column == Student || column == group || column == SourcedId || answers.ContainsKey(column);
 
     /// <summary>The group of a row, or null.</summary>
     public string? GroupOf(CellRow row) => row.Cells.FirstOrDefault(c => c.Column == group)?.Text.Trim() is { Length: > 0 } name ? name : null;
@@ -80,5 +95,5 @@ internal sealed class AnswerColumns
     private static bool IsOneOf(string[] headings, TableCell cell) => headings.Select(Folded).Contains(Folded(cell.Text));
 
     /// <summary>Capitals, blanks and the kind of dots make no other heading.</summary>
-    private static string Folded(string text) => string.Concat(HeadingText.Fold(text).Where(c => !char.IsWhiteSpace(c)));
+    internal static string Folded(string text) => string.Concat(HeadingText.Fold(text).Where(c => !char.IsWhiteSpace(c)));
 }

@@ -59,7 +59,7 @@ public static class MarkingTableReader
         StudentWork[] works =
         [
             .. below.Where(r => students.ContainsKey(r.Number)).Select(r => new StudentWork(
-                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r), ids.GetValueOrDefault(r.Number))),
+                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r), ids.GetValueOrDefault(r.Number), columns.WithoutZerosOf(r))),
         ];
         return works.Length == 0
             ? new MarkingTable.Unreadable("there is no row with a student below the headings", new CellPosition(sheet.Sheet, sheet.Rows[headings].Number, columns.Student))
@@ -104,13 +104,19 @@ public static class MarkingTableReader
         {
             case ClassReading.Taken { Readings: ClassReadings read }:
                 rejected.AddRange(read.Rejected);
-                return (read.Groups.Where(g => g.Row is not null).ToDictionary(g => g.Row!.Value), [.. read.Notes.Select(n => n.Text)], null);
+                return (read.Groups.Where(g => g.Row is not null).ToDictionary(g => g.Row!.Value), [.. read.Notes.Select(n => n.Text), .. Unread(sheet.Rows[headings], columns, read.Columns)], null);
             case ClassReading.Unreadable unreadable:
-                return (new Dictionary<int, GroupReadings>(), [], $"no readings were found in the file: {unreadable.Reason}");
+                return (new Dictionary<int, GroupReadings>(), [.. Unread(sheet.Rows[headings], columns, [])], $"no readings were found in the file: {unreadable.Reason}");
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
     }
+
+    /// <summary>Headings that mean nothing here: a slip in one of them would cost students their marks without a word.</summary>
+    private static IEnumerable<string> Unread(CellRow headings, AnswerColumns columns, IReadOnlyList<ColumnMatch> matched) =>
+        from cell in headings.Cells
+        where cell.Text.Trim().Length > 0 && !columns.IsKnown(cell.Column) && !matched.Any(m => m.Column == cell.Column && m.Meaning.Word != "ignored")
+        select $"the column '{cell.Text.Trim()}' ({CellPosition.LetterOf(cell.Column)}) was not read: it is no reading, answer or question of this practical";
 
     private static Dictionary<string, IReadOnlyList<WrittenNumber>> ReadingsOf(GroupReadings? group) => group is null
         ? new Dictionary<string, IReadOnlyList<WrittenNumber>>()

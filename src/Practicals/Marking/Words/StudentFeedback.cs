@@ -55,10 +55,13 @@ internal static class StudentFeedback
 
     private static string? ToMend(AnswerMark[] marks)
     {
-        AnswerMark? wrong = marks.FirstOrDefault(m => m.Verdict is Verdict.Wrong) ?? marks.FirstOrDefault(m => m.Verdict is Verdict.RoundedEarly);
+        // A sure idea helps more than a look at the first wrong place; then what cost a mark; then what did not.
+        AnswerMark? wrong = Array.Find(marks, m => m.Verdict is Verdict.Wrong && Idea(m) is not null) ?? Array.Find(marks, m => m.Verdict is Verdict.Wrong);
+        AnswerMark? watched = Array.Find(marks, m => IsWatched(m) && m.ComputedMarks < m.Answer.Marks);
+        wrong ??= watched is null ? Array.Find(marks, m => m.Verdict is Verdict.RoundedEarly) : null;
         if (wrong is null)
         {
-            AnswerMark? watched = marks.FirstOrDefault(m => m.IsAccepted && (m.HasWrongUnit || m.Figures != Values.FiguresFault.None));
+            watched ??= Array.Find(marks, IsWatched);
             return watched is null ? null : InAnswer(watched);
         }
 
@@ -73,9 +76,19 @@ internal static class StudentFeedback
             : marks.FirstOrDefault(m => m.Verdict is Verdict.CannotMark) is { Verdict: Verdict.CannotMark cannot } left
                 ? Texts.NotMarked(left.Answer.Label, cannot.Reason)
             : missing.Length > 0 ? Texts.StillToDo(Said.And([.. missing.Take(MostNamed)]))
-            : marks.Any(m => m.IsCarried) && marks.Any(m => m.Verdict is Verdict.Wrong) ? Texts.CountsAfterwards
+            : marks.Any(m => m.IsUnread) ? Texts.ToBeRead
+            : IsRightAfterwards(marks) ? Texts.CountsAfterwards
             : marks.All(m => m.IsAccepted) ? Texts.NextQuestion
             : null;
+    }
+
+    private static bool IsWatched(AnswerMark mark) => mark.IsAccepted && (mark.HasWrongUnit || mark.Figures != Values.FiguresFault.None);
+
+    /// <summary>One wrong answer, and behind it at least one that rightly uses it.</summary>
+    private static bool IsRightAfterwards(AnswerMark[] marks)
+    {
+        int wrong = Array.FindIndex(marks, m => m.Verdict is Verdict.Wrong);
+        return wrong >= 0 && marks.Count(m => m.Verdict is Verdict.Wrong) == 1 && marks.Skip(wrong + 1).Any(m => m.IsCarried);
     }
 
     /// <summary>That a value fits the readings of others is for the teacher's eyes only.</summary>

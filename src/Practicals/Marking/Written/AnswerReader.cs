@@ -21,11 +21,15 @@ internal static partial class AnswerReader
 
     public static AnswerText Read(string text)
     {
-        string whole = Plain(text);
+        string whole = Around().Replace(Plain(text), string.Empty).Trim();
         int equals = whole.LastIndexOf('=');
         AnswerText read = Number(equals < 0 ? whole : whole[(equals + 1)..].Trim());
         return read is AnswerText.Number number && equals > 0 ? number with { Said = whole[..equals].Trim() } : read;
     }
+
+    /// <summary>Words that say only that a number is not exact.</summary>
+    [GeneratedRegex(@"(?i)^(about|approximately|approx\.?|roughly|circa|ca\.?|c\.|[~≈])\s*(?=[\d.,+-])|(?<=\d)\s*\(?\b(approximately|approx|ish)\b\.?\)?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Around();
 
     private static AnswerText Number(string plain)
     {

@@ -39,7 +39,8 @@ public sealed class OverrulingTests
         Assert.Equal(["Ada", "Bo", "Cleo"], rows.Select(r => r.QuerySelector("th a")!.TextContent));
         Assert.Equal($"{screen.Address}/students/3", rows[2].QuerySelector("a")!.GetAttribute("href"));
         Assert.Equal(["1", "–", "2"], rows.Select(r => r.QuerySelectorAll("td")[^1].TextContent));
-        Assert.StartsWith("5 of 8", rows[0].QuerySelectorAll("td")[^2].TextContent, StringComparison.Ordinal);
+        // Everything is asked where nothing was chosen: five values, two further ones, five judgements, and eight points in words.
+        Assert.StartsWith("5 of 20", rows[0].QuerySelectorAll("td")[^2].TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,6 +49,16 @@ public class JudgementTests
         Assert.Equal("inverted", Given.Idea(Given.Mark(Work("MgO2"), "formula")));
     }
 
+    // Beyond 2 : 1 the whole number next to the ratio is the simple formula; a ratio of 156 is a vessel that was weighed with it.
+    [Theory]
+    [InlineData("2.87", "Mg3O", true)]
+    [InlineData("2.87", "Mg2O", false)]
+    [InlineData("0.25", "MgO4", true)]
+    [InlineData("156", "Mg156O", false)]
+    [InlineData("156", "MgO", false)]
+    public void A_ratio_beyond_small_numbers_carries_the_next_whole_number_and_none_that_cannot_be(string ratio, string formula, bool carried) =>
+        Assert.Equal(carried, Given.Mark(Given.Work(Usual, "ratio", ratio, "formula", formula), "formula").IsCarried);
+
     [Fact]
     public void What_is_no_formula_is_left_to_a_person() =>
         Assert.IsType<Verdict.Unreadable>(Given.Mark(Given.Work(Usual, "formula", "magnesium oxide"), "formula").Verdict);
@@ -75,6 +85,11 @@ public class JudgementTests
     [InlineData("constant mass", true)]
     [InlineData("Yes, it was complete.", true)]
     [InlineData("not complete", false)]
+    [InlineData("y", true)]
+    [InlineData("Yes it was finished because the last two were the same", true)]
+    [InlineData("it was complete", true)]
+    [InlineData("no, it was still going up", false)]
+    [InlineData("not all of it had burnt", false)]
     public void Usual_words_stand_for_a_choice(string answer, bool right) =>
         Assert.Equal(right, Given.Mark(Given.Work("30.00 30.24 30.38 30.38", "complete", answer), "complete").IsAccepted);
 
@@ -83,6 +98,9 @@ public class JudgementTests
     [InlineData("product-lost", true)]
     [InlineData("product lost as smoke or powder", true)]
     [InlineData("not-all-reacted", true)]
+    [InlineData("not all the magnesium burnt", true)]
+    [InlineData("Product was lost as smoke", true)]
+    [InlineData("the crucible was still warm", true)]
     [InlineData("misread", true)] // Can do either.
     [InlineData("extra-mass", false)]
     [InlineData("none", false)]

@@ -32,6 +32,34 @@ public class MarkerTests
         Assert.All(marked.Answers.Where(a => a.Given.Length > 0), a => Assert.IsType<Verdict.Right>(a.Verdict));
     }
 
+    [Theory]
+    [InlineData("240 mg", FiguresFault.None, false)]
+    [InlineData("0.24 mg", FiguresFault.None, true)] // The number is right, the unit is not.
+    [InlineData("about 0.24", FiguresFault.None, false)]
+    [InlineData("0.24 approx.", FiguresFault.None, false)]
+    [InlineData("~0.24", FiguresFault.None, false)]
+    public void Units_and_words_around_a_right_number_cost_no_value(string written, FiguresFault figures, bool wrongUnit)
+    {
+        AnswerMark mark = Of(Mark([written, "0.14", "0.00988", "0.00875", "1.13"]), "massMagnesium");
+
+        Assert.IsType<Verdict.Right>(mark.Verdict);
+        Assert.Equal((figures, wrongUnit), (mark.Figures, mark.HasWrongUnit));
+    }
+
+    [Fact]
+    public void Zeros_that_a_spreadsheet_does_not_keep_are_not_missed()
+    {
+        // 30.00, 30.20, 30.33 g: 0.2 for 0.20 g, 0.0082 for 0.00823 mol.
+        StudentWork Of(params string[] loose) => new(
+            "14", Work("14", [30.00m, 30.20m, 30.33m], ["0.2", "0.13", "0.00823", "0.00813", "1.01"]).Readings,
+            Answers(["0.2", "0.13", "0.00823", "0.00813", "1.01"]), withoutZeros: loose.ToHashSet());
+        MarkedWork kept = Marker().Mark([Of()]).Works[0], lost = Marker().Mark([Of("massMagnesium")]).Works[0];
+
+        Assert.Equal((FiguresFault.TooFew, 4), (kept.Answers[0].Figures, kept.Total));
+        Assert.IsType<Verdict.Right>(lost.Answers[0].Verdict);
+        Assert.Equal((FiguresFault.None, 5), (lost.Answers[0].Figures, lost.Total));
+    }
+
     [Fact]
     public void A_wrong_value_rightly_used_later_earns_the_later_marks()
     {
@@ -120,7 +148,7 @@ public class MarkerTests
         var work = new StudentWork("14", new Dictionary<string, IReadOnlyList<WrittenNumber>>(), Answers(["0.24", "0.14", "0.00988", "0.00875", "1.13"]));
         MarkedWork marked = Marker().Mark([work]).Works[0];
 
-        Assert.Contains("before", Assert.IsType<Verdict.CannotMark>(Of(marked, "massMagnesium").Verdict).Reason, StringComparison.Ordinal);
+        Assert.Contains("‘Mass of crucible, lid and magnesium’", Assert.IsType<Verdict.CannotMark>(Of(marked, "massMagnesium").Verdict).Reason, StringComparison.Ordinal);
         Assert.True(Of(marked, "molesMagnesium").IsAccepted);
         Assert.True(Of(marked, "ratio").IsAccepted);
     }

@@ -30,6 +30,17 @@ public class MarkingTableTests
     }
 
     [Fact]
+    public void Formulas_for_names_and_a_word_for_a_judgement_are_headings_and_others_are_named()
+    {
+        MarkingTable.Taken taken = Taken(
+            ["student", "empty", "before", "after", "Mass of Mg", "Mass of O", "moles of Mg (mol)", "Moles of O", "Was it complete?", "Cause", "Colour of the flame"],
+            ["Ada", "30.00", "30.24", "30.38", "0.24", "0.14", "0.00988", "0.00875", "yes", "smoke", "white"]);
+
+        Assert.Equal(["massMagnesium", "massOxygen", "molesMagnesium", "molesOxygen", "complete", "cause"], taken.Works.Single().Answers.Keys);
+        Assert.Contains(taken.Notes, n => n.Contains("'Colour of the flame' (K)", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_repeated_weighing_is_kept_in_order()
     {
         MarkingTable.Taken taken = Taken(["student", "empty", "before", "after", "after 2", "massOxygen"], ["Ada", "30.00", "30.24", "30.30", "30.38", "0.14"]);

@@ -57,6 +57,30 @@ public class OverrulingTests
         Assert.Equal(0, marked.Works[0].Total);
     }
 
+    [Theory]
+    [InlineData("massOxygen")]
+    [InlineData("Mass of oxygen")]
+    public void An_answer_may_be_called_by_its_id_or_its_name(string name) =>
+        Assert.Equal(2, Given.Marker().Mark([Ada], [new Overruling("Ada", name, 1, "")]).Works[0].Total);
+
+    [Theory]
+    [InlineData("what-happened")]
+    [InlineData("Question 1")]
+    [InlineData("What happened to the mass when the magnesium burnt, and by how much? Say why.")]
+    public void A_question_may_be_called_by_its_id_its_number_or_its_words(string name) =>
+        Assert.Equal(2, Given.Marker().Mark([Ada], [new Overruling("Ada", name, 2, "")]).Works[0].Prose.Single(p => p.Question.Id == "what-happened").Marks);
+
+    [Fact]
+    public void What_cannot_be_read_waits_for_the_teacher_until_there_are_marks()
+    {
+        StudentWork work = Given.Work("30.00 30.24 30.38", "massMagnesium", "a quarter of a gram or so", "cause", "the moon");
+        MarkedClass before = Given.Marker(["massMagnesium", "cause"]).Mark([work]);
+
+        Assert.Equal((2, false), (before.Works[0].Unread, before.Works[0].IsFinal));
+        Assert.Equal((1, 1), (before.Questions[0].Answered, before.Questions[0].Unread));
+        Assert.True(Given.Marker(["massMagnesium", "cause"]).Mark([work], [new Overruling("14", "massMagnesium", 1, ""), new Overruling("14", "cause", 0, "")]).Works[0].IsFinal);
+    }
+
     [Fact]
     public void Words_wait_for_the_teacher_and_nothing_written_earns_nothing()
     {
