@@ -33,4 +33,7 @@ public sealed class FaultDefinition(
 
     /// <summary>Where it stands in the file.</summary>
     public FilePosition At { get; } = at;
+
+    /// <summary>The same fault at another rate.</summary>
+    internal FaultDefinition With(double other, Provenance otherProvenance) => new(Cause, Label, other, Effect, Caution, otherProvenance, At);
 }

@@ -21,4 +21,7 @@ public sealed class KitItem(
 
     /// <summary>Where it stands in the file.</summary>
     public FilePosition At { get; } = at;
+
+    /// <summary>The same, of which another share breaks.</summary>
+    internal KitItem WithBreaks(double share) => new(Id, Label, Need, new KitLoss(Loss.SpareShare, share, Loss.StartsAgain), Flame, At);
 }

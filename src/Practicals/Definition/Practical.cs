@@ -141,4 +141,17 @@ public sealed class Practical
 
     /// <summary>The ready-made column with an id, or null.</summary>
     public ColumnDefinition? FindColumn(string id) => Columns.FirstOrDefault(c => c.Id == id);
+
+    /// <summary>The same with other rates of faults and other shares of kit that break; what is not named stays as it is.</summary>
+    /// <param name="rates">Share of groups by cause.</param>
+    /// <param name="breaks">Share of pieces that break in a lesson, by kit.</param>
+    /// <param name="provenance">Where the rates come from.</param>
+    internal Practical With(IReadOnlyDictionary<string, double> rates, IReadOnlyDictionary<string, double> breaks, Provenance provenance) => new(
+        heading,
+        bench,
+        course with { Faults = [.. Faults.Select(f => rates.TryGetValue(f.Cause, out double rate) ? f.With(rate, provenance) : f)] },
+        asked,
+        lesson with { Kit = [.. Kit.Select(k => breaks.TryGetValue(k.Id, out double share) ? k.WithBreaks(share) : k)] },
+        handouts,
+        SourceText);
 }

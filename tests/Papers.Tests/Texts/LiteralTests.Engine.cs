@@ -5,7 +5,7 @@ public sealed partial class LiteralTests
 {
     /// <summary>Folders of the engine whose sentences can stand on a paper.</summary>
     private static readonly string[] EngineFolders =
-        ["CatchUp", "Clock", "Findings", "Inference", "Model", "Planning", "Readings", "Watching"];
+        ["CatchUp", "Clock", "Findings", "Inference", "Learning", "Model", "Planning", "Readings", "Watching"];
 
     /// <summary>Types of other folders whose sentences can.</summary>
     private static readonly string[] EngineTypes = ["KnownIdeas", "StudentFeedback"];
@@ -27,7 +27,7 @@ public sealed partial class LiteralTests
         "A mixture has components.", "The shares of a mixture add up to 1.", " is no node of a formula.", "A probability is between 0 and 1.",
         "A number is pooled first.", "There is no group to analyse.", "The readings are of ", ", not of ", "No other case of a fitted line exists.",
         "A result is a finite number with a finite interval.", "Nothing is left in the queue of events.", "A number from ", " to ", " is expected.",
-        "The practical knows no '", "At least one balance is needed.", "No lesson is so long.", "Somebody waits for what nobody will give back.",
+        "Nothing was learned of '", "The practical knows no '", "At least one balance is needed.", "No lesson is so long.", "Somebody waits for what nobody will give back.",
         "A share from 0 to 1 is expected.", "Students of different keys are expected, no more than a school year has.", "Minutes from 0 are expected.",
         // Names by which data are told apart, or read back: a student's number, unknown masses, a part of a budget, minutes of cooling.
         "number ", " added to ", "exchanged in ", " before ", "molar masses", "pooled ratio of masses", "flame out {0:0.##} min",
