@@ -23,5 +23,14 @@ public static class Causes
         "misread",
         "spilled",
         "extra-mass",
+        "heat-lost",
+        "gas-kept-back",
+        "air-displaced",
+        "not-sealed",
+        "evaporated",
+        "carried-over",
+        "wrong-strength",
+        "unsteady-current",
+        "mistimed",
     ];
 }
