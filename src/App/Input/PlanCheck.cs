@@ -17,6 +17,9 @@ public sealed class PlanCheck(Practical practical, PlanWords words)
 
     private const int MostOfAGroup = 10;
 
+    /// <summary>One group is a demonstration: the whole class looks on.</summary>
+    private const int MostLookOn = 60;
+
     private readonly List<string> faults = [];
 
     /// <summary>What is wrong, a line each.</summary>
@@ -39,10 +42,11 @@ public sealed class PlanCheck(Practical practical, PlanWords words)
         }
 
         int students = words.Students ?? (2 * words.Groups);
-        if (students < words.Groups || students > MostOfAGroup * words.Groups)
+        int most = words.Groups == 1 ? MostLookOn : MostOfAGroup * words.Groups;
+        if (students < words.Groups || students > most)
         {
             faults.Add(string.Create(
-                CultureInfo.InvariantCulture, $"--students: {students} students do not make {words.Groups} groups; expected {words.Groups} to {MostOfAGroup * words.Groups}"));
+                CultureInfo.InvariantCulture, $"--students: {students} students do not make {words.Groups} {(words.Groups == 1 ? "group" : "groups")}; expected {words.Groups} to {most}"));
         }
 
         if (words.Stagger >= words.Minutes)

@@ -33,15 +33,16 @@ internal static class FindingsText
     {
         QuantityDefinition[] shown = [.. ShownQuantities(findings)];
         WrappedText.Heading(output, "Groups (value ± standard uncertainty from the balance)");
-        var columns = new Columns("l" + new string('r', shown.Length) + "ll");
-        columns.AddHeading(WidestHeading, ["group", .. shown.Select(HeadingOf), "constant mass", ""]);
+        bool repeats = findings.Practical.Findings.ConstantMass is not null;
+        var columns = new Columns("l" + new string('r', shown.Length) + (repeats ? "ll" : "l"));
+        columns.AddHeading(WidestHeading, ["group", .. shown.Select(HeadingOf), .. repeats ? ["constant mass"] : Array.Empty<string>(), ""]);
         foreach (GroupFindings group in findings.Groups)
         {
             columns.Add(
             [
                 group.Name,
                 .. shown.Select(q => group.Find(q.Id)?.Text ?? "-"),
-                WeighedAfterHeating(findings.Practical, group) ? group.ConstantMassInWords ?? "-" : "-",
+                .. repeats ? [WeighedAfterHeating(findings.Practical, group) ? group.ConstantMassInWords ?? "-" : "-"] : Array.Empty<string>(),
                 group.IsAnomalous ? "look into this" : "",
             ]);
         }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Calx.App.Commands;
 using Calx.App.Input;
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Simulation;
 
@@ -66,19 +67,23 @@ internal static class SimulationText
         string[] parts =
         [
             string.Create(CultureInfo.InvariantCulture, $"Balance: {balance.ResolutionInGrams:0.########} g; repeats scatter by {balance.RepeatabilityInGrams:0.########} g"),
-            Heatings(choice),
+            .. PlanSettings.MostHeatings(choice.Practical) > 1 ? [Heatings(choice)] : Array.Empty<string>(),
             .. choice.Plan.Cause is string cause ? [$"only '{cause}' counts"] : Array.Empty<string>(),
             .. choice.Practical.Conditions.Where(c => choice.Conditions.Contains(c.Id)).Select(c => c.Label),
         ];
         return string.Join("; ", parts) + ".";
     }
 
-    private static string Heatings(SimulationChoice choice) => choice.Plan.Rounds switch
+    private static string Heatings(SimulationChoice choice)
     {
-        0 => choice.Practical.Findings.ConstantMass is null ? "heated once" : "heated until two weighings agree",
-        1 => "heated once",
-        int rounds => string.Create(CultureInfo.InvariantCulture, $"heated {rounds} times"),
-    };
+        string done = choice.Practical.Findings.ConstantMass?.By == RoundsBy.Drying ? "dried" : "heated";
+        return choice.Plan.Rounds switch
+        {
+            0 => choice.Practical.Findings.ConstantMass is null ? $"{done} once" : $"{done} until two weighings agree",
+            1 => $"{done} once",
+            int rounds => string.Create(CultureInfo.InvariantCulture, $"{done} {rounds} times"),
+        };
+    }
 
     private static string Taken(PredictedValue value) => value.Share >= 1
         ? ""

@@ -28,7 +28,8 @@ public static class StepsChart
             return null;
         }
 
-        string before = findings.Practical.Readings.TakeWhile(r => r.Id != rule.Reading).LastOrDefault()?.Id ?? string.Empty;
+        IReadOnlyList<string> pan = findings.Practical.Reading(rule.Reading).Pan.Parts;
+        string before = findings.Practical.Readings.TakeWhile(r => r.Id != rule.Reading).LastOrDefault(r => r.Pan.Parts.SequenceEqual(pan))?.Id ?? string.Empty;
         Course[] all = [.. findings.Groups.Select(g => Course.Of(g, before, rule.Reading)).OfType<Course>()];
         return all.All(c => c.Changes.Count < 3) ? null : new Drawing(findings, rule, all, view ?? ReportView.Teacher).Draw();
     }
@@ -47,7 +48,7 @@ public static class StepsChart
 
     private sealed class Drawing(ClassFindings findings, ConstantMassDefinition rule, Course[] all, ReportView view)
     {
-        private readonly ChartTexts texts = new(view.Language);
+        private readonly ChartTexts texts = new(view.Language.For(findings.Practical));
         private readonly GroupNames names = GroupNames.Of(findings, view);
 
         public Chart Draw()

@@ -40,7 +40,10 @@ internal static class Arrangement
         Apparatus.Tripod => OverHeat(part, on),
         Apparatus.Triangle => InTriangle(part, on),
         Apparatus.Clamp => Clamped.By(part, on),
-        Apparatus.Flask => UnderFunnel(part, on, ceiling),
+        Apparatus.Flask when part.Other(DrawnPlace.On) is { Kind: Apparatus.Filter } => UnderFunnel(part, on),
+        Apparatus.Beaker when part.Other(DrawnPlace.On) is DrawnPart basin => UnderBasin(part, basin, on),
+        Apparatus.Stopper => Carrying(part, Stopper.In(NeckOf(on)), on),
+        Apparatus.Plug => Carrying(part, Plug.In(NeckOf(on)), on),
         _ => Carrying(part, Shape(part), on, ceiling),
     };
 
@@ -48,6 +51,8 @@ internal static class Arrangement
     private static Cluster Carrying(DrawnPart part, PartShape shape, DrawnPart? on, double? ceiling = null)
     {
         Cluster whole = Cluster.Of(part, shape, on).With(Filling.Of(part, shape, ceiling));
+        whole = part.Others(DrawnPlace.In).Where(p => !ApparatusRules.IsContents(p.Kind)).Aggregate(whole, (sum, inside) =>
+            sum.With(Standing(inside, part).Moved(0, shape.Cavity!.Bottom)));
         return part.Others(DrawnPlace.On).Aggregate(whole, (sum, carried) =>
             sum.With(Standing(carried, part).Moved(carried.State.Ajar ? Lid.Ajar : 0, shape.Top)));
     }
@@ -79,14 +84,22 @@ internal static class Arrangement
         return Cluster.Of(part, Triangle.Around(half), on).With(Standing(held, part).Moved(0, Triangle.PipeTop - Grip));
     }
 
+    /// <summary>A water bath: the basin sits in the mouth of the beaker, and the water stays below it.</summary>
+    private static Cluster UnderBasin(DrawnPart part, DrawnPart basin, DrawnPart? on)
+    {
+        PartShape beaker = Beaker.Shape();
+        return Cluster.Of(part, beaker, on).With(Filling.Of(part, beaker, Beaker.BasinSits)).With(Standing(basin, part).Moved(0, Beaker.BasinSits));
+    }
+
+    private static double NeckOf(DrawnPart? vessel) => vessel?.Kind == Apparatus.Bottle ? Bottle.Neck : Flask.Neck;
+
     /// <summary>A funnel hangs in the mouth by its cone; what is in the flask stays below its stem.</summary>
-    private static Cluster UnderFunnel(DrawnPart part, DrawnPart? on, double? ceiling)
+    private static Cluster UnderFunnel(DrawnPart part, DrawnPart? on)
     {
         PartShape flask = Flask.Shape();
-        DrawnPart? funnel = part.Other(DrawnPlace.On);
+        DrawnPart funnel = part.Other(DrawnPlace.On)!;
         double tip = Flask.Mouth - Filter.HeightAt(Flask.Neck);
-        Cluster whole = Cluster.Of(part, flask, on).With(Filling.Of(part, flask, funnel is null ? ceiling : tip));
-        return funnel is null ? whole : whole.With(Standing(funnel, part).Moved(0, tip));
+        return Cluster.Of(part, flask, on).With(Filling.Of(part, flask, tip)).With(Standing(funnel, part).Moved(0, tip));
     }
 
     private static PartShape Shape(DrawnPart part) => part.Kind switch
@@ -97,6 +110,11 @@ internal static class Arrangement
         Apparatus.Lid => Lid.Shape(),
         Apparatus.Basin => Basin.Shape(),
         Apparatus.Beaker => Beaker.Shape(),
+        Apparatus.Flask => Flask.Shape(),
+        Apparatus.Jar => Jar.Shape(),
+        Apparatus.Cover => Cover.Shape(),
+        Apparatus.Bottle => Bottle.Shape(),
+        Apparatus.Candle => Candle.Shape(part.State.Flame),
         Apparatus.Tube => Tube.Shape(),
         Apparatus.Filter => Filter.Shape(),
         Apparatus.Balance => Balance.Shape(),

@@ -29,7 +29,7 @@ internal static class Filling
         double most = Math.Min(cavity.Level(0.95), (ceiling ?? double.MaxValue) - Clear);
         double bottom = cavity.Bottom;
         Cluster filled = Cluster.Empty;
-        foreach (DrawnPart part in vessel.Others(DrawnPlace.In).OrderBy(p => p.Kind == Apparatus.Liquid))
+        foreach (DrawnPart part in vessel.Others(DrawnPlace.In).Where(p => ApparatusRules.IsContents(p.Kind)).OrderBy(p => p.Kind == Apparatus.Liquid))
         {
             bool liquid = part.Kind == Apparatus.Liquid;
             double wanted = cavity.Level(part.State.Level ?? (vessel.Kind == Apparatus.Filter ? UsualInCone : liquid ? UsualLiquid : UsualSolid));

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calx.Measurement.Expressions;
 using Calx.Practicals.Definition;
 
@@ -24,5 +25,14 @@ internal static class AnswerFigures
 
         int places = value == 0 ? Significant - 1 : Significant - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));
         return places is >= 0 and <= MostDecimals ? places : null;
+    }
+
+    /// <summary>Where it has no decimals: three significant figures, with zeros and not a power of ten as far as people read zeros.</summary>
+    public static string Rounded(double value)
+    {
+        double size = value == 0 ? 0 : Math.Floor(Math.Log10(Math.Abs(value)));
+        double step = Math.Pow(10, size - Significant + 1);
+        return size is >= Significant and < 6
+            ? (Math.Round(value / step) * step).ToString("F0", CultureInfo.InvariantCulture) : value.ToString("G3", CultureInfo.InvariantCulture);
     }
 }

@@ -84,5 +84,5 @@ public static class AnswerKey
     }
 
     private static string Number(AnswerDefinition answer, double value, int decimals) => (AnswerFigures.Decimals(answer, value, decimals) is int places
-        ? value.ToString($"F{places}", CultureInfo.InvariantCulture) : value.ToString("G3", CultureInfo.InvariantCulture)).Replace('-', '−');
+        ? value.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(value)).Replace('-', '−');
 }

@@ -52,5 +52,5 @@ internal static class KeyWrongAnswers
     }
 
     private static string Number(UsualWrongAnswer wrong, int decimals) => (AnswerFigures.Decimals(wrong.Answer, wrong.Value, decimals) is int places
-        ? wrong.Value.ToString($"F{places}", CultureInfo.InvariantCulture) : wrong.Value.ToString("G3", CultureInfo.InvariantCulture)).Replace('-', '−');
+        ? wrong.Value.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(wrong.Value)).Replace('-', '−');
 }

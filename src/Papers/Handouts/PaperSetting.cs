@@ -36,7 +36,7 @@ public sealed class PaperSetting
     public PaperLook Look { get; }
 
     /// <summary>The language of the papers' own texts.</summary>
-    public PaperLanguage Language => Look.Language;
+    public PaperLanguage Language => Look.Language.For(Practical);
 
     /// <summary>Whether the practical was signed.</summary>
     public bool IsChecked { get; }

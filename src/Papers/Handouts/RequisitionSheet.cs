@@ -49,7 +49,13 @@ public static class RequisitionSheet
         PaperOccasion said = setting.Occasion;
         PlanSettings plan = setting.Plan.Settings;
         (string students, string groups) = (Sentences.Count(plan.Students), Sentences.Count(plan.Groups));
-        string size = said.ClassName is string name ? texts.ClassInGroups(name, students, groups) : texts.Groups(students, groups);
+        string size = (said.ClassName, plan.Groups) switch
+        {
+            (string name, 1) => texts.ClassDemonstration(name, students),
+            (null, 1) => texts.Demonstration(students),
+            (string name, _) => texts.ClassInGroups(name, students, groups),
+            _ => texts.Groups(students, groups),
+        };
         string notice = setting.Practical.Technician.NoticeInHours is > 0 and var hours ? texts.HoursBefore(hours.ToString("0.#", CultureInfo.InvariantCulture)) : "";
         return new PaperBlock.Table(new PaperTable(
             [new("", 1.1), new("", 2.4), new("", 1.1), new("", 2.4)],

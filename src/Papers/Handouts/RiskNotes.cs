@@ -44,19 +44,20 @@ public static class RiskNotes
         PlanSettings plan = setting.Plan.Settings;
         AmountLimits limits = plan.Practical.Limits;
         string largest = limits.LargestSample.ToString("0.######", CultureInfo.InvariantCulture);
+        string grams = plan.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture);
         return texts.Activity(
             setting.Practical.Title,
             plan.Groups == 1 ? texts.AsDemonstration : texts.InGroups(Sentences.Count(plan.Groups), Sentences.Count(plan.Students)),
-            plan.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture),
-            plan.Heatings == 1 ? texts.HeatedOnce : texts.HeatedTimes(Sentences.Count(plan.Heatings)),
+            PlanSettings.MostHeatings(plan.Practical) == 1 ? texts.Used(grams)
+                : texts.UsedAndHeated(grams, plan.Heatings == 1 ? texts.HeatedOnce : texts.HeatedTimes(Sentences.Count(plan.Heatings))),
             limits.Note is string note ? texts.MostWithNote(largest, limits.Unit, note) : texts.Most(largest, limits.Unit),
             (plan.SampleInGrams * plan.Groups * plan.Trials).ToString("0.###", CultureInfo.InvariantCulture));
     }
 
     private static PaperTable Substances(PaperSetting setting, RiskNotesTexts texts) => new(
         [
-            new(texts.SubstanceColumn, 2), new(texts.SignalColumn, 0.9), new(texts.ClassesColumn, 2.2),
-            new(texts.LookedUpColumn, 1.4), new(texts.HarmColumn, 2.4), new(texts.ControlColumn, 2.6),
+            new(texts.SubstanceColumn, 2), new(texts.SignalColumn, 1.15), new(texts.ClassesColumn, 2.1),
+            new(texts.LookedUpColumn, 1.4), new(texts.HarmColumn, 2.35), new(texts.ControlColumn, 2.5),
         ],
         [.. setting.Practical.Hazards.Where(h => h.Material is not null).Select(h => Substance(setting, h, texts))]);
 
@@ -97,7 +98,8 @@ public static class RiskNotes
         yield return new PaperBlock.Heading(texts.SupervisionHeading);
         double gasOff = practical.Classroom.GasOffInMinutes;
         yield return new PaperBlock.Paragraph(
-            gasOff > 0 ? texts.SupervisionWithGas(gasOff.ToString("0.#", CultureInfo.InvariantCulture)) : texts.Supervision);
+            !practical.Kit.Any(k => k.Flame) ? texts.SupervisionWithoutFlame
+            : gasOff > 0 ? texts.SupervisionWithGas(gasOff.ToString("0.#", CultureInfo.InvariantCulture)) : texts.Supervision);
     }
 
     private static IEnumerable<PaperBlock> Emergencies(PaperSetting setting, RiskNotesTexts texts)

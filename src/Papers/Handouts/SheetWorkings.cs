@@ -25,8 +25,8 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
 
     public IReadOnlyList<PaperBlock> Of(SupportLevel level) => level switch
     {
-        SupportLevel.Guided => [MolarMasses(), .. practical.Answers.SelectMany(Guided)],
-        SupportLevel.Standard => [MolarMasses(), Named(), new PaperBlock.WorkingSpace(SpaceInMillimetres)],
+        SupportLevel.Guided => [.. MolarMasses(), .. practical.Answers.SelectMany(Guided)],
+        SupportLevel.Standard => [.. MolarMasses(), Named(), new PaperBlock.WorkingSpace(SpaceInMillimetres)],
         _ => [Asked(), new PaperBlock.WorkingSpace(2 * SpaceInMillimetres)],
     };
 
@@ -89,10 +89,11 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
     /// <summary>Answers that no other answer is worked out from.</summary>
     private IEnumerable<AnswerDefinition> Ends() => practical.Answers.Where(a => !practical.Answers.Any(b => b.Formula.Names.Contains(a.Id)));
 
-    private PaperBlock.Paragraph MolarMasses()
+    /// <summary>None where no answer needs one.</summary>
+    private IEnumerable<PaperBlock> MolarMasses()
     {
         string[] formulas = [.. practical.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct()];
-        return new PaperBlock.Paragraph(texts.MolarMasses(string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))));
+        return formulas.Length == 0 ? [] : [new PaperBlock.Paragraph(texts.MolarMasses(string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))))];
     }
 
     private string Mass(string formula) => Formula.Parse(formula) is { Value: Formula read }

@@ -24,7 +24,7 @@ public static class ClassReport
         var page = new StringBuilder();
         ReportPage.Begin(page, findings.Practical.Title, heading.ClassName, heading.Language);
         WriteHead(page, findings, heading);
-        WriteSections(page, findings, (view ?? ReportView.Teacher) with { Language = heading.Language });
+        WriteSections(page, findings, (view ?? ReportView.Teacher) with { Language = heading.Language.For(findings.Practical) });
         ReportPage.End(page);
         return page.ToString();
     }

@@ -58,7 +58,7 @@ internal sealed class PackDecisions
         }
 
         var estimator = new GroupEstimator(plan.Practical, balance, weights, plan.Language);
-        return new ConstantMassRule(rule, (double)balance.ResolutionOf(rule.Reading), changeOfOneGram, plan.Language).Judge(
+        return new ConstantMassRule(rule, plan.Practical.RepeatsReaction, (double)balance.ResolutionOf(rule.Reading), changeOfOneGram, plan.Language).Judge(
             group,
             estimator.Estimate(group).FirstOrDefault(q => q.Quantity.Id == plan.Practical.Findings.Sample) as QuantityEstimate,
             estimator.UncertaintyOf(group.Readings[^1]));

@@ -56,6 +56,11 @@ public sealed class KitCount
         }
 
         int pieces = (int)Math.Ceiling(each * users);
+        if (item.Loss.IsOfRoom)
+        {
+            return new KitCount(item, pieces, 0);
+        }
+
         return new KitCount(item, pieces, Math.Max(SparesFor(pieces, item.Loss.Breaks), Math.Ceiling(pieces * item.Loss.SpareShare)));
     }
 

@@ -35,6 +35,7 @@ public sealed class PlanSettings
         Minutes = minutes > 0 && minutes <= LongestLesson ? minutes : throw new ArgumentOutOfRangeException(nameof(minutes), minutes, "No lesson is so long.");
         Heatings = Math.Min(2, MostHeatings(practical));
         SampleInGrams = practical.Amounts?.UsualInGrams ?? practical.Limits.LargestSample;
+        Language = EngineLanguage.British.For(practical);
     }
 
     private PlanSettings(PlanSettings other)
@@ -103,7 +104,7 @@ public sealed class PlanSettings
     public IReadOnlyDictionary<string, int> Kit { get; private set; } = new Dictionary<string, int>();
 
     /// <summary>The language in which everything is said that follows from the plan.</summary>
-    public EngineLanguage Language { get; private set; } = EngineLanguage.British;
+    public EngineLanguage Language { get; private set; }
 
     /// <summary>Most heatings that a practical allows; 1 where nothing is repeated.</summary>
     public static int MostHeatings(Practical practical)
@@ -185,7 +186,7 @@ public sealed class PlanSettings
     });
 
     /// <summary>In another language.</summary>
-    public PlanSettings WithLanguage(EngineLanguage language) => Copy(s => s.Language = language);
+    public PlanSettings WithLanguage(EngineLanguage language) => Copy(s => s.Language = language.For(Practical));
 
     /// <summary>Whether a step is done, by the class in this lesson or by somebody before or after it.</summary>
     public bool IsDone(LessonStep step)

@@ -14,9 +14,9 @@ internal static class SettingsWords
         return
         [
             .. settings.Balances.GroupBy(b => b.ResolutionInGrams).Select(alike => Balances(alike, texts)),
-            texts.Samples(settings.SampleInGrams.InFigures("0.######")),
+            .. settings.Practical.Amounts is null ? Array.Empty<string>() : [texts.Samples(settings.SampleInGrams.InFigures("0.######"))],
             settings.Trials == 1 ? texts.OneTrial : texts.SomeTrials(settings.Trials.InFigures()),
-            Heatings(settings, texts),
+            .. PlanSettings.MostHeatings(settings.Practical) > 1 ? [Heatings(settings, texts)] : Array.Empty<string>(),
             .. settings.Prepared ? [texts.Prepared] : Array.Empty<string>(),
             .. settings.LeftOut.Select(texts.Without),
             .. settings.Moved.Select(id => texts.InAnotherLesson(Label(settings, id))),

@@ -19,6 +19,9 @@ public enum Apparatus
     /// <summary>Gas burner.</summary>
     Burner,
 
+    /// <summary>Tea light.</summary>
+    Candle,
+
     /// <summary>Heat without saying from what: an arrow.</summary>
     Heat,
 
@@ -42,6 +45,21 @@ public enum Apparatus
 
     /// <summary>Filter funnel with its paper.</summary>
     Filter,
+
+    /// <summary>Wide jar.</summary>
+    Jar,
+
+    /// <summary>Lid pushed on a jar.</summary>
+    Cover,
+
+    /// <summary>Plastic bottle.</summary>
+    Bottle,
+
+    /// <summary>Stopper or cap in or on a neck.</summary>
+    Stopper,
+
+    /// <summary>Loose plug of wool in a neck, which lets gas out.</summary>
+    Plug,
 
     /// <summary>Stand with a clamp.</summary>
     Clamp,

@@ -18,7 +18,7 @@ public static class ApparatusRules
 
     private static readonly Apparatus[] Solids = [Powder, Crystals, Ribbon];
     private static readonly Apparatus[] Contents = [.. Solids, Liquid];
-    private static readonly Apparatus[] Ground = [Tripod, Burner, Crucible, Basin, Beaker, Flask, Clamp, Balance, Tongs];
+    private static readonly Apparatus[] Ground = [Tripod, Burner, Candle, Crucible, Basin, Beaker, Flask, Jar, Bottle, Clamp, Balance, Tongs];
 
     private static readonly Dictionary<Apparatus, string> Labels = new()
     {
@@ -27,6 +27,10 @@ public static class ApparatusRules
         [Basin] = "evaporating basin",
         [Flask] = "conical flask",
         [Tube] = "test tube",
+        [Candle] = "tea light",
+        [Cover] = "lid, pushed on",
+        [Bottle] = "plastic bottle",
+        [Plug] = "wool plug",
         [Filter] = "funnel with filter paper",
         [Clamp] = "stand and clamp",
     };
@@ -42,13 +46,18 @@ public static class ApparatusRules
         [(Crucible, In)] = Contents,
         [(Basin, In)] = Contents,
         [(Beaker, In)] = Contents,
+        [(Beaker, On)] = [Basin],
         [(Flask, In)] = Contents,
-        [(Flask, On)] = [Filter],
+        [(Flask, On)] = [Filter, Stopper, Plug],
+        [(Jar, In)] = [Candle],
+        [(Jar, On)] = [Cover],
+        [(Bottle, In)] = Contents,
+        [(Bottle, On)] = [Stopper],
         [(Tube, In)] = Contents,
         [(Filter, In)] = [Powder, Crystals, Liquid],
         [(Clamp, Holds)] = [Tube, Flask, Filter],
         [(Clamp, Under)] = [Burner, Heat, Beaker, Flask],
-        [(Balance, On)] = [Crucible, Basin, Beaker, Flask],
+        [(Balance, On)] = [Crucible, Basin, Beaker, Flask, Jar, Bottle, Candle],
     };
 
     /// <summary>The word of each part in a file.</summary>

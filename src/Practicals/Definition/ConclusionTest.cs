@@ -46,4 +46,14 @@ public abstract record ConclusionTest
         /// <summary>The share, above 0 up to 1.</summary>
         public double Share { get; }
     }
+
+    /// <summary>Its 95 % interval reaches no further to either side than a share of the value: for what has no accepted value.</summary>
+    public sealed record Known : ConclusionTest
+    {
+        internal Known(string quantity, double share)
+            : base(quantity) => Share = share;
+
+        /// <summary>The share, above 0 up to 1.</summary>
+        public double Share { get; }
+    }
 }

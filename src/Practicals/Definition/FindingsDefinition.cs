@@ -12,6 +12,7 @@ public sealed class FindingsDefinition(
     IReadOnlyList<Alternative> alternatives,
     AsExpectedDefinition? asExpected,
     DecisionDefinition? decision,
+    string? noAccepted,
     FilePosition at)
 {
     /// <summary>Id of the quantity on which the class is judged.</summary>
@@ -43,6 +44,9 @@ public sealed class FindingsDefinition(
 
     /// <summary>What one more heating is worth; null where nothing is decided.</summary>
     public DecisionDefinition? Decision { get; } = decision;
+
+    /// <summary>Why the key quantity has no accepted value, as a sentence; null where the ideal run gives it.</summary>
+    public string? NoAccepted { get; } = noAccepted;
 
     /// <summary>Where it stands in the file.</summary>
     public FilePosition At { get; } = at;

@@ -1,7 +1,7 @@
 namespace Calx.Practicals.Definition;
 
 /// <summary>What gets lost of a piece of kit in a lesson.</summary>
-public sealed class KitLoss(double spareShare, double breaks, bool startsAgain)
+public sealed class KitLoss(double spareShare, double breaks, bool startsAgain, bool isOfRoom = false)
 {
     /// <summary>Stock on top of what is used up, as a share of the class's need, from 0.</summary>
     public double SpareShare { get; } = spareShare;
@@ -11,4 +11,7 @@ public sealed class KitLoss(double spareShare, double breaks, bool startsAgain)
 
     /// <summary>Whether a group whose piece breaks has lost its sample and starts again.</summary>
     public bool StartsAgain { get; } = startsAgain;
+
+    /// <summary>Whether it stands in the room (an oven, a fume cupboard), so that no spare is put out.</summary>
+    public bool IsOfRoom { get; } = isOfRoom;
 }

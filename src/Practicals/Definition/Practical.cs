@@ -131,6 +131,10 @@ public sealed class Practical
     /// <summary>What is done at once where something has gone wrong.</summary>
     public IReadOnlyList<EmergencyAction> Emergencies => handouts.Emergencies;
 
+    /// <summary>Whether the change of mass that the lesson is about is the mass of a product in a vessel, and no gain or loss.</summary>
+    public bool WeighsProduct => Quantities.FirstOrDefault(q => q.Id == Findings.Change) is QuantityDefinition change
+        && LoadedReadings.IsContents(change, LoadedReadings.Of(Readings, Procedure));
+
     /// <summary>The text of the file that it was read from: what is kept with results made by it.</summary>
     public string SourceText { get; }
 
@@ -138,6 +142,9 @@ public sealed class Practical
     /// <exception cref="ArgumentException">There is no such reading; ids in a practical's own parts always exist.</exception>
     public ReadingDefinition Reading(string id) =>
         Readings.FirstOrDefault(r => r.Id == id) ?? throw new ArgumentException($"No reading '{id}' in {Id}.", nameof(id));
+
+    /// <summary>Whether what the procedure repeats makes a reaction go on; false where it only dries, or repeats nothing.</summary>
+    public bool RepeatsReaction => Procedure.OfType<RepeatEvent>().Any(r => r.Do.Any(e => e is ReactEvent));
 
     /// <summary>The ready-made column with an id, or null.</summary>
     public ColumnDefinition? FindColumn(string id) => Columns.FirstOrDefault(c => c.Id == id);

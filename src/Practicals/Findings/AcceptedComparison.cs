@@ -19,6 +19,11 @@ internal static class AcceptedComparison
             return new AcceptedResult.None(new ConclusionTexts(language).NothingToCompare(label));
         }
 
+        if (practical.Findings.NoAccepted is string reason)
+        {
+            return new AcceptedResult.None(reason);
+        }
+
         double accepted = ideal.Accepted(keyId);
         double distance = (key.Value - accepted) / key.StandardUncertainty;
         double p = 2 * StudentT.Cumulative(-Math.Abs(distance), key.DegreesOfFreedom);

@@ -33,6 +33,7 @@ public static class ClassAnalysis
 
         var ideal = new IdealRun(practical, weights);
         AnalysisOptions asked = options ?? AnalysisOptions.Usual;
+        asked = asked with { Language = asked.Language.For(practical) };
         Identifiability identifiability = IdentifiabilityOf(practical, readings, asked.Language);
         List<GroupFindings> groups = Groups(practical, readings, weights, ideal, asked, out ClassDiagnosis? diagnosis);
         ClassResult result = Class(practical, readings, identifiability, groups, ideal, weights, diagnosis, asked.Language);
@@ -82,7 +83,7 @@ public static class ClassAnalysis
         IReadOnlyList<QuantityResult>[] estimates = [.. readings.Groups.Select(estimator.Estimate)];
         var oddity = new OddityRule(practical, estimates, options.Language);
         ConstantMassRule? constantMass = practical.Findings.ConstantMass is ConstantMassDefinition rule
-            ? new ConstantMassRule(rule, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram, options.Language)
+            ? new ConstantMassRule(rule, practical.RepeatsReaction, (double)readings.Balance.ResolutionOf(rule.Reading), ideal.ChangeOfOneGram, options.Language)
             : null;
         ConstantMass?[] same = [.. readings.Groups.Zip(estimates, JudgeConstantMass)];
         ClassDiagnosis? found = diagnosis = options.Causes

@@ -238,6 +238,11 @@ internal sealed class Conclusion
     /// <summary>What constant mass leaves open, for groups whose result is not odd: the bound takes the readings at their word.</summary>
     private string StillOpen(GroupFindings[] judged)
     {
+        if (practical.Findings.ConstantMass?.LeastConversion is null)
+        {
+            return texts.OpenDry;
+        }
+
         double[] bounds =
         [
             .. judged.Where(g => !g.IsAnomalous && g.ConstantMass!.Verdict == ConstantMassVerdict.Same)
@@ -248,9 +253,15 @@ internal sealed class Conclusion
             return texts.OpenUnknown;
         }
 
-        string least = (100 * bounds.Min()).InFigures("F0");
-        string most = (100 * bounds.Max()).InFigures("F0");
-        return least == most ? texts.UnreactedUpTo(most) : texts.UnreactedBetween(least, most);
+        string least = Inference.ConstantMass.Percent(bounds.Min());
+        string most = Inference.ConstantMass.Percent(bounds.Max());
+        return (practical.RepeatsReaction, least == most) switch
+        {
+            (true, true) => texts.UnreactedUpTo(most),
+            (true, false) => texts.UnreactedBetween(least, most),
+            (false, true) => texts.UndriedUpTo(most),
+            _ => texts.UndriedBetween(least, most),
+        };
     }
 
     private static string Chance(double p) =>

@@ -31,14 +31,17 @@ public sealed class ConstantMass
     private readonly ConstantMassTexts texts;
 
     internal ConstantMass(
-        ConstantMassVerdict verdict, double? lastChangeInGrams, double? unreactedAtMost, string reason, ConstantMassTexts texts)
+        ConstantMassVerdict verdict, double? lastChangeInGrams, double? unreactedAtMost, string reason, bool reacts, ConstantMassTexts texts)
     {
         Verdict = verdict;
         LastChangeInGrams = lastChangeInGrams;
         UnreactedAtMost = unreactedAtMost;
         Reason = reason;
-        this.texts = texts;
+        (Reacts, this.texts) = (reacts, texts);
     }
+
+    /// <summary>Whether a heating makes a reaction go on; otherwise it only dries.</summary>
+    internal bool Reacts { get; }
 
     /// <summary>What the last change shows.</summary>
     public ConstantMassVerdict Verdict { get; }
@@ -68,8 +71,11 @@ public sealed class ConstantMass
 
     /// <summary>Verdict and bound in a few words, for a table.</summary>
     public string Brief => UnreactedAtMost is double most
-        ? texts.WithBound(Words, (100 * most).InFigures("F0"))
+        ? Reacts ? texts.WithBound(Words, Percent(most)) : texts.WithUndried(Words, Percent(most))
         : Words;
+
+    /// <summary>A share as a percentage: whole, but with a decimal where it would read as none.</summary>
+    internal static string Percent(double share) => (100 * share).InFigures(share < 0.005 ? "F1" : "F0");
 
     /// <summary>Last weighing less the one before, in g; null where there is one weighing or none.</summary>
     public double? LastChangeInGrams { get; }

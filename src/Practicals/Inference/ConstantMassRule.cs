@@ -8,9 +8,10 @@ namespace Calx.Practicals.Inference;
 /// <summary>Judges constant mass for the groups of one class.</summary>
 /// <param name="rule">The practical's rule.</param>
 /// <param name="divisionInGrams">One division of the balance for the repeated reading.</param>
+/// <param name="reacts">Whether a heating makes a reaction go on; otherwise it only dries: <see cref="Practical.RepeatsReaction"/>.</param>
 /// <param name="changeOfOneGram">The whole change of mass of 1 g of sample when the reaction is complete, signed.</param>
 /// <param name="language">The language of its words.</param>
-internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divisionInGrams, double changeOfOneGram, EngineLanguage language)
+internal sealed class ConstantMassRule(ConstantMassDefinition rule, bool reacts, double divisionInGrams, double changeOfOneGram, EngineLanguage language)
 {
     private const double Coverage = 0.95;
 
@@ -43,21 +44,21 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
         {
             return new ConstantMass(
                 weighings.Length == 0 ? ConstantMassVerdict.NotWeighed : ConstantMassVerdict.OneWeighing, null, null,
-                weighings.Length == 0 ? texts.NoWeighing : texts.OneCannotShow, texts);
+                weighings.Length == 0 ? texts.NoWeighing : texts.OneCannotShow, reacts, texts);
         }
 
         decimal change = weighings[^1].Value.Value - weighings[^2].Value.Value;
         ConstantMassVerdict verdict = Verdict(change, Allowed, wholeChange);
         bool wentBack = Math.Sign(changeOfOneGram) * Math.Sign(change) < 0 && Math.Abs(change) > Allowed;
-        double? unreacted = wholeChange is double whole && !wentBack
-            ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole)
+        double? unreacted = wholeChange is double whole && !wentBack && rule.LeastConversion is double converted and > 0
+            ? Unreacted((double)change, readingUncertaintyInGrams, sample!, whole, converted)
             : null;
-        return new ConstantMass(verdict, (double)change, unreacted, Sentences(verdict, change, wentBack, unreacted), texts);
+        return new ConstantMass(verdict, (double)change, unreacted, Sentences(verdict, change, wentBack, unreacted), reacts, texts);
     }
 
-    private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole)
+    private double Unreacted(double change, double readingUncertainty, QuantityEstimate sample, double whole, double converted)
     {
-        double leftOverChanged = (1 - rule.LeastConversion) / rule.LeastConversion;
+        double leftOverChanged = (1 - converted) / converted;
         double towardsEnd = Math.Sign(changeOfOneGram) * change;
         double fraction = leftOverChanged * towardsEnd / whole;
         double fromWeighings = leftOverChanged * Math.Sqrt(2) * readingUncertainty / whole;
@@ -76,9 +77,13 @@ internal sealed class ConstantMassRule(ConstantMassDefinition rule, double divis
             ConstantMassVerdict.Falling => texts.StillFell(Math.Abs(change).InFigures()),
             _ => texts.TooCoarse(divisions, grams),
         };
-        string second = unreacted is double most
-            ? texts.UnreactedAtMost((100 * most).InFigures("F0"), (100 * rule.LeastConversion).InFigures("F0"))
-            : wentBack ? texts.WentBack : texts.WithoutSample;
+        string second = rule.LeastConversion is not double converted ? texts.NothingReacts
+            : unreacted is double most ? AtMost(ConstantMass.Percent(most), (100 * converted).InFigures("F0"))
+            : wentBack ? texts.WentBack
+            : converted > 0 ? texts.WithoutSample : texts.OutOfReach;
         return $"{first} {second}";
     }
+
+    private string AtMost(string most, string conversion) =>
+        reacts ? texts.UnreactedAtMost(most, conversion) : texts.UndriedAtMost(most, conversion);
 }

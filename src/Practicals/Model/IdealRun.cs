@@ -46,8 +46,8 @@ public sealed class IdealRun
         ArgumentNullException.ThrowIfNull(fault);
         ArgumentNullException.ThrowIfNull(number);
         double ideal = number(Masses.Last);
-        // A change below a millionth is rounding: the fault does not reach the number.
-        return With(fault) is Func<string, double> readings && number(readings) - ideal is double moved && Math.Abs(moved) > 1e-6 * Math.Abs(ideal) ? Math.Sign(moved) : 0;
+        // A change below a millionth, or of what is 0 below a nanogram, is rounding: the fault does not reach the number.
+        return With(fault) is Func<string, double> readings && number(readings) - ideal is double moved && Math.Abs(moved) > Math.Max(1e-6 * Math.Abs(ideal), 1e-9) ? Math.Sign(moved) : 0;
     }
 
     /// <summary>How much groups of this practical differ in a number made from their readings: the standard deviation that its faults

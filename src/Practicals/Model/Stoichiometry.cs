@@ -37,7 +37,7 @@ internal sealed class Stoichiometry
     public double FractionOf(ReadOnlySpan<double> place, double moles) =>
         place[limiting] > 0 ? Math.Clamp(moles * gramsPerMole / place[limiting], 0, 1) : 0;
 
-    /// <summary>Lets a fraction of the limiting material react where it lies.</summary>
+    /// <summary>Lets a fraction of the limiting material react where it lies, or less where another reactant runs out first.</summary>
     /// <param name="place">Mass in g of each material that the place holds; changed.</param>
     /// <param name="fraction">Of the limiting material that is left, 0 to 1.</param>
     /// <param name="escapes">Share of the newly made products that leaves though it is not of the air.</param>
@@ -45,6 +45,14 @@ internal sealed class Stoichiometry
     public void Proceed(Span<double> place, double fraction, double escapes, double cap)
     {
         double reacted = fraction * place[limiting];
+        foreach (Flow flow in consumed)
+        {
+            if (!flow.Air && flow.Material != limiting)
+            {
+                reacted = Math.Min(reacted, Math.Max(0, place[flow.Material]) / flow.GramsPerGram);
+            }
+        }
+
         foreach (Flow flow in consumed)
         {
             if (!flow.Air)

@@ -36,39 +36,13 @@ internal static class PracticalExpectations
     // place holds differs from one reading to the next.
     private static string[] Lighter(Practical practical, ReadingDefinition full)
     {
-        HashSet<string> loaded = Loaded(practical);
+        IReadOnlySet<string> loaded = LoadedReadings.Of(practical.Readings, practical.Procedure);
         return full.Pan.Minus is not null || !loaded.Contains(full.Id)
             ? []
             : [.. practical.Readings
                 .Where(r => r is { Gauge: null, Pan: { Parts.Count: > 0, Minus: null } } && !loaded.Contains(r.Id))
                 .Where(r => r.Pan.Parts.All(full.Pan.Parts.Contains))
                 .Select(r => r.Id)];
-    }
-
-    /// <summary>The readings first taken when something has been put into a place that is on their pan.</summary>
-    private static HashSet<string> Loaded(Practical practical)
-    {
-        var filled = new HashSet<string>(StringComparer.Ordinal);
-        var taken = new HashSet<string>(StringComparer.Ordinal);
-        var loaded = new HashSet<string>(StringComparer.Ordinal);
-        Walk(practical.Procedure);
-        return loaded;
-
-        void Walk(IReadOnlyList<ProcedureEvent> events)
-        {
-            foreach (ProcedureEvent step in events)
-            {
-                switch (step)
-                {
-                    case AddEvent add: filled.Add(add.To); break;
-                    case MoveEvent move: filled.Add(move.To); break;
-                    case RepeatEvent repeat: Walk(repeat.Do); break;
-                    case ReadEvent read when taken.Add(read.Reading) && practical.Reading(read.Reading).Pan.Places.Any(filled.Contains):
-                        loaded.Add(read.Reading);
-                        break;
-                }
-            }
-        }
     }
 
     private static ExpectedColumn Column(Practical practical, ColumnDefinition column)

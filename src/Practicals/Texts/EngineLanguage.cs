@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using Calx.Practicals.Definition;
+
 namespace Calx.Practicals.Texts;
 
 /// <summary>
@@ -7,17 +10,28 @@ namespace Calx.Practicals.Texts;
 public sealed class EngineLanguage
 {
     private readonly TextStore texts;
+    private readonly Func<string, Stream?> resources;
+    private readonly EngineLanguage plain;
+    private readonly ConcurrentDictionary<string, EngineLanguage> manners = new(StringComparer.Ordinal);
 
     /// <summary>Names a language.</summary>
     /// <param name="tag">Its tag (BCP 47).</param>
     /// <param name="resources">Opens the compiled texts (.resources) of a topic, or gives null where this language has none.</param>
-    internal EngineLanguage(string tag, Func<string, Stream?> resources) => (Tag, texts) = (tag, new TextStore(resources, British?.texts));
+    internal EngineLanguage(string tag, Func<string, Stream?> resources) =>
+        (Tag, this.resources, texts, plain) = (tag, resources, new TextStore(resources, British?.texts), this);
+
+    private EngineLanguage(EngineLanguage before, string manner) =>
+        (Tag, resources, texts, plain) = (before.Tag, before.resources, new TextStore(topic => before.resources($"{topic}.{manner}"), before.texts), before.plain);
 
     /// <summary>British English, in which every text exists.</summary>
     public static EngineLanguage British { get; } = new("en-GB", Embedded);
 
     /// <summary>Its tag (BCP 47), as pages and documents say it.</summary>
     public string Tag { get; }
+
+    /// <summary>The same language in the words that fit a practical (<see cref="Manners"/>).</summary>
+    public EngineLanguage For(Practical practical) =>
+        Manners.Of(practical).Aggregate(plain, (said, manner) => said.manners.GetOrAdd(manner, name => new EngineLanguage(said, name)));
 
     /// <summary>A text; where this language lacks it, the British one.</summary>
     internal string Text(string topic, string key) => texts.Text(topic, key);

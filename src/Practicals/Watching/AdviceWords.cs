@@ -32,7 +32,10 @@ internal sealed class AdviceWords(EngineLanguage language)
             NoMoreHeating.MostHeatings => Texts.WorthButNonePlanned,
             _ => Texts.WorthButTeacher,
         };
-        string second = rule?.UnreactedAtMost is double most ? Texts.StopUnreacted((100 * most).InFigures("F0")) : Texts.StopUnsaid;
+        bool reacts = rule?.Reacts ?? true;
+        string second = rule?.UnreactedAtMost is double most
+            ? reacts ? Texts.StopUnreacted(ConstantMass.Percent(most)) : Texts.StopUndried(ConstantMass.Percent(most))
+            : reacts ? Texts.StopUnsaid : Texts.StopUndriedUnsaid;
         return $"{first} {second}";
     }
 }

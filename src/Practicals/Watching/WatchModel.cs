@@ -53,7 +53,7 @@ internal sealed class WatchModel
         }
 
         var estimator = new GroupEstimator(plan.Practical, balance, weights, plan.Language);
-        return new ConstantMassRule(definition, (double)balance.ResolutionOf(definition.Reading), changeOfOneGram, plan.Language).Judge(
+        return new ConstantMassRule(definition, plan.Practical.RepeatsReaction, (double)balance.ResolutionOf(definition.Reading), changeOfOneGram, plan.Language).Judge(
             readings,
             estimator.Estimate(readings).FirstOrDefault(q => q.Quantity.Id == plan.Practical.Findings.Sample) as QuantityEstimate,
             readings.Readings.Count == 0 ? 0 : estimator.UncertaintyOf(readings.Readings[^1]));

@@ -16,7 +16,7 @@ public sealed class CatchUpOfficeTests : IDisposable
     {
         Assert.SkipWhen(OfficeTests.Find("soffice") is null || OfficeTests.Find("pdftotext") is null, "LibreOffice or pdftotext is missing.");
         var names = new List<string>();
-        foreach ((string id, SupportLevel level) in BuiltInPracticals.Ids.SelectMany(id => Enum.GetValues<SupportLevel>().Select(level => (id, level))))
+        foreach ((string id, SupportLevel level) in Shelf.Three.SelectMany(id => Enum.GetValues<SupportLevel>().Select(level => (id, level))))
         {
             names.Add(Path.Combine(folder.FullName, $"{id}.{level}"));
             Paper sheet = CatchUpPaperTests.Papers(id, level)[0];

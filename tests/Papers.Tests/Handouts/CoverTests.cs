@@ -11,7 +11,7 @@ namespace Calx.Papers.Tests.Handouts;
 /// <summary>The papers of a lesson without practical work.</summary>
 public sealed class CoverTests
 {
-    public static TheoryData<string> Ids => [.. BuiltInPracticals.Ids];
+    public static TheoryData<string> Ids => [.. Shelf.Three];
 
     [Theory]
     [MemberData(nameof(Ids))]

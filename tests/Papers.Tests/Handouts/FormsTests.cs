@@ -73,7 +73,7 @@ public sealed partial class FormsTests
         Assert.Contains(file.WorkbookPart.WorkbookStylesPart!.Stylesheet!.NumberingFormats!.Elements<NumberingFormat>(), f => f.FormatCode!.Value!.StartsWith("0.00#", StringComparison.Ordinal));
     }
 
-    public static TheoryData<string> Practicals => [.. BuiltInPracticals.Ids];
+    public static TheoryData<string> Practicals => [.. Shelf.Three];
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -30,14 +30,16 @@ public sealed partial class OfficeTests : IDisposable
         var papers = new List<(string Name, Paper Paper, Practical Practical)>();
         foreach ((string id, Plan plan) in StudentSheetTests.Plans)
         {
-            foreach (Paper paper in PaperSet.Of(StudentSheetTests.Setting(plan), Enum.GetValues<PaperKind>(), Enum.GetValues<SupportLevel>()).Documents)
+            bool proven = Shelf.Three.Contains(id);
+            // Of the rest of the shelf the levels that are longest, on which all others fit as well.
+            foreach (Paper paper in PaperSet.Of(StudentSheetTests.Setting(plan), Enum.GetValues<PaperKind>(), proven ? Enum.GetValues<SupportLevel>() : [SupportLevel.Guided]).Documents)
             {
                 string name = $"{id}.{paper.Id}";
                 await File.WriteAllBytesAsync(Path.Combine(folder.FullName, $"{name}.docx"), PaperWord.Of(paper), TestContext.Current.CancellationToken);
                 papers.Add((name, paper, BuiltInPracticals.Find(id)!));
             }
 
-            foreach (PaperLook look in (PaperLook[])[new(SheetSize.A4, false, null, IsOneStep: true), new(SheetSize.A4, true, null, IsOneStep: true)])
+            foreach (PaperLook look in (PaperLook[])(!proven ? [] : [new(SheetSize.A4, false, null, IsOneStep: true), new(SheetSize.A4, true, null, IsOneStep: true)]))
             {
                 Paper sheet = OneStepTests.Sheet(id, look);
                 string name = $"{id}.{sheet.Id}{(look.IsLarge ? "-large" : "")}";
@@ -54,7 +56,7 @@ public sealed partial class OfficeTests : IDisposable
             Assert.True(File.Exists(pdf), $"{name} did not open.");
             string text = await Run("pdftotext", ["-layout", pdf, "-"]);
             int sides = text.Count(c => c == '\f');
-            wrong.AddRange(paper.Look.IsOneStep ? StepsNotAlone(name, text) : sides == Sides[paper.Id] ? [] : (string[])[$"{name} has {sides} sides"]);
+            wrong.AddRange(paper.Look.IsOneStep ? StepsNotAlone(name, text) : sides == Sides[paper.Id] || (sides < Sides[paper.Id] && !Shelf.Three.Contains(practical.Id)) ? [] : (string[])[$"{name} has {sides} sides"]);
 
             string words = Spaces().Replace(text, " ");
             Assert.Contains(practical.Title, words, StringComparison.Ordinal);

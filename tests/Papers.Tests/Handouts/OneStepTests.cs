@@ -13,7 +13,7 @@ namespace Calx.Papers.Tests.Handouts;
 /// <summary>The student sheet with one step on each page.</summary>
 public sealed class OneStepTests
 {
-    public static TheoryData<string> Ids => [.. BuiltInPracticals.Ids];
+    public static TheoryData<string> Ids => [.. Shelf.Three];
 
     [Theory]
     [MemberData(nameof(Ids))]

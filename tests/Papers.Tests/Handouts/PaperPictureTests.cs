@@ -23,7 +23,7 @@ public sealed class PaperPictureTests
 
     [Fact]
     public void Names_of_files_are_safe() =>
-        Assert.All(BuiltInPracticals.Ids.SelectMany(id => Set(id, Enum.GetValues<PaperKind>()).Pictures), p => Assert.Matches("^[a-z0-9-]+$", p.Id));
+        Assert.All(Shelf.Three.SelectMany(id => Set(id, Enum.GetValues<PaperKind>()).Pictures), p => Assert.Matches("^[a-z0-9-]+$", p.Id));
 
     /// <summary>Programs for drawing know classes of CSS, but no custom properties and no order of painting: each colour stands there by its
     /// value, and no letter is painted over by its own edge.</summary>

@@ -174,7 +174,7 @@ public sealed class ResultsWorkbookTests
         Assert.Matches("^&L(&&)+…&Rx+…$", print.Head);
     }
 
-    public static TheoryData<string> Practicals => [.. BuiltInPracticals.Ids];
+    public static TheoryData<string> Practicals => [.. Shelf.Three];
 
     private static byte[] Bytes(Plan plan) => ResultsWorkbook.Of(StudentSheetTests.Setting(plan)).Bytes();
 

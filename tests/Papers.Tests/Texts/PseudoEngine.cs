@@ -21,7 +21,7 @@ internal static class PseudoEngine
 
     private static readonly Lazy<IReadOnlyDictionary<string, Plan>> AllPlans = new(() => StudentSheetTests.Plans.ToDictionary(p => p.Key, p => In(p.Value)));
 
-    private static readonly Lazy<IReadOnlyDictionary<string, IReadOnlyList<CatchUpPack>>> AllPacks = new(() => BuiltInPracticals.Ids.ToDictionary(id => id, id =>
+    private static readonly Lazy<IReadOnlyDictionary<string, IReadOnlyList<CatchUpPack>>> AllPacks = new(() => Shelf.Three.ToDictionary(id => id, id =>
         CatchUpPacks.Of(CatchUpPlan(id), AtomicWeights.Iupac2024, [CatchUpStudent.Named("Amir K"), CatchUpStudent.Numbered(7, "", PseudoLanguage.Engine)], new CatchUpOptions(2026))));
 
     /// <summary>A plan of each practical.</summary>

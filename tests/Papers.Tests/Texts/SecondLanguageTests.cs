@@ -81,7 +81,7 @@ public sealed partial class SecondLanguageTests
         }
     }
 
-    public static TheoryData<string> Practicals() => [.. BuiltInPracticals.Ids];
+    public static TheoryData<string> Practicals() => [.. Shelf.Three];
 
     private static byte[][] Everything()
     {

@@ -41,7 +41,7 @@ public sealed class SpokenEverywhereTests
     [InlineData(true)]
     public void Papers_with_the_words_behind_their_pictures(bool large)
     {
-        foreach (string id in BuiltInPracticals.Ids)
+        foreach (string id in Shelf.Three)
         {
             PaperLook look = new PaperLook(SheetSize.A4, large, null) { Language = PseudoLanguage.Of() };
             var setting = new PaperSetting(PseudoEngine.Plans[id], new PaperOccasion("9F", "1 June", "L2", "3", "Ms Fern", "31 May"), look, isChecked: false);
@@ -72,7 +72,7 @@ public sealed class SpokenEverywhereTests
     {
         PaperLook look = new PaperLook(SheetSize.A4, large, null) { Language = PseudoLanguage.Of() };
         AssertForeign(
-            from id in BuiltInPracticals.Ids
+            from id in Shelf.Three
             from level in Enum.GetValues<SupportLevel>()
             select PaperHtml.Of(PseudoEngine.CatchUpPapers(id, level, look)));
     }
@@ -85,7 +85,7 @@ public sealed class SpokenEverywhereTests
     public void Student_sheets_with_one_step_on_each_page()
     {
         PaperLook look = PaperLook.Usual with { Language = PseudoLanguage.Of(), IsOneStep = true };
-        AssertForeign(BuiltInPracticals.Ids.Select(id => PaperHtml.Of(StudentSheet.Of(
+        AssertForeign(Shelf.Three.Select(id => PaperHtml.Of(StudentSheet.Of(
             new PaperSetting(PseudoEngine.Plans[id], PaperOccasion.Unsaid, look, isChecked: false), SupportLevel.Guided))));
     }
 
@@ -124,7 +124,7 @@ public sealed class SpokenEverywhereTests
 
     [Fact]
     public void Record_slips() =>
-        AssertForeign(BuiltInPracticals.Ids.Select(id => RecordSlips.Html(BuiltInPracticals.Find(id)!, new SlipSettings(1, 2, trials: 2), Heading, draft: true)));
+        AssertForeign(Shelf.Three.Select(id => RecordSlips.Html(BuiltInPracticals.Find(id)!, new SlipSettings(1, 2, trials: 2), Heading, draft: true)));
 
     [Fact]
     public void What_is_said_of_a_worksheet()

@@ -3,6 +3,9 @@ namespace Calx.Papers.Drawings.Parts;
 /// <summary>A beaker of 250 cm³: 70 mm wide, 95 mm high, with its lip. Common practice, no source.</summary>
 internal static class Beaker
 {
+    /// <summary>Height at which the foot of a basin is that sits in the mouth: its wall is then 36 mm from the middle where the lip is.</summary>
+    public const double BasinSits = 76.15;
+
     private const double Height = 95;
     private const double Half = 35;
 

@@ -88,7 +88,7 @@ public static class CatchUpKey
 
         // All three with the figures of the value, so that they can be compared at a glance.
         string Number(double number) => (AnswerFigures.Decimals(worked.Answer, worked.Value, setting.Decimals) is int places
-            ? number.ToString($"F{places}", CultureInfo.InvariantCulture) : number.ToString("G3", CultureInfo.InvariantCulture)).Replace('-', '−');
+            ? number.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(number)).Replace('-', '−');
     }
 
     private static PaperTable Reasons(IReadOnlyList<CatchUpPack> packs, CatchUpKeyTexts texts) => new(

@@ -95,5 +95,5 @@ public static class CoverKey
     }
 
     private static string Number(double value, int? decimals) =>
-        (decimals is int places ? value.ToString($"F{places}", CultureInfo.InvariantCulture) : value.ToString("G3", CultureInfo.InvariantCulture)).Replace('-', '−');
+        (decimals is int places ? value.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(value)).Replace('-', '−');
 }

@@ -3,7 +3,7 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>Reads what a conclusion says of a quantity.</summary>
 internal sealed class ConclusionReader(IdTables ids, FaultList faults)
 {
-    private static readonly string[] Kinds = ["rises", "falls", "stays", "chooses", "within"];
+    private static readonly string[] Kinds = ["rises", "falls", "stays", "chooses", "within", "known"];
 
     /// <summary>The test, or null where the conclusion has none.</summary>
     public ConclusionTest? Test(FileMap conclusion)
@@ -19,6 +19,7 @@ internal sealed class ConclusionReader(IdTables ids, FaultList faults)
             "falls" => conclusion.ReferenceOf(entry.Value, ids.Quantities) is string down ? new ConclusionTest.Moves(down, up: false) : null,
             "stays" => conclusion.ReferenceOf(entry.Value, ids.Quantities) is string same ? new ConclusionTest.Stays(same) : null,
             "chooses" => Chooses(entry.Value),
+            "known" => Known(entry.Value),
             _ => Within(entry.Value),
         };
     }
@@ -43,5 +44,13 @@ internal sealed class ConclusionReader(IdTables ids, FaultList faults)
         var within = new ConclusionTest.Within(map.Reference("quantity", ids.Quantities), map.Number("share", NumberRange.ShareAboveZero));
         map.Close();
         return within;
+    }
+
+    private ConclusionTest.Known Known(FileNode value)
+    {
+        var map = new FileMap(value, "how closely a quantity is to be known", faults);
+        var known = new ConclusionTest.Known(map.Reference("quantity", ids.Quantities), map.Number("share", NumberRange.ShareAboveZero));
+        map.Close();
+        return known;
     }
 }

@@ -81,7 +81,7 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
 
     private static DrawnState State(FileMap map, Apparatus kind) => new(
         kind == Apparatus.Lid && map.Flag("ajar"),
-        kind == Apparatus.Burner && map.Flag("flame"),
+        kind is Apparatus.Burner or Apparatus.Candle && map.Flag("flame"),
         ApparatusRules.IsContents(kind) && kind != Apparatus.Ribbon ? map.OptionalNumber("level", NumberRange.Filling) : null);
 
     private Dictionary<DrawnPlace, IReadOnlyList<DrawnPart>> Others(

@@ -13,6 +13,8 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
         ["same"] = ExpectedChange.Same,
     };
 
+    private static readonly Dictionary<string, RoundsBy> Rounds = new() { ["heating"] = RoundsBy.Heating, ["drying"] = RoundsBy.Drying };
+
     private readonly FormulaReader formulas = new(faults);
     private readonly EquationReader equations = new(ids, faults);
 
@@ -31,6 +33,7 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             map.Each("alternatives", "an alternative", equations.Alternative, needed: false),
             AsExpected(map),
             Decision(map),
+            map.OptionalText("noAccepted"),
             map.At);
         map.Close();
         return findings;
@@ -46,7 +49,8 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
         var rule = new ConstantMassDefinition(
             map.Reference("reading", ids.Readings),
             map.Number("toleranceInDivisions", NumberRange.AboveZero),
-            map.Number("leastConversion", NumberRange.ShareAboveZero),
+            map.OptionalNumber("leastConversion", NumberRange.Share),
+            map.Find("by") is null ? RoundsBy.Heating : map.Word("by", Rounds),
             map.Provenance(),
             map.At);
         map.Close();

@@ -47,6 +47,6 @@ internal sealed class KitReader(IdTables ids, FaultList faults)
             faults.Add(map.At, "'startsAgain' is said of a piece that never breaks; give 'breaks', the share that does in a lesson");
         }
 
-        return new KitLoss(map.OptionalNumber("spareShare", NumberRange.FromZero) ?? 0, breaks, startsAgain);
+        return new KitLoss(map.OptionalNumber("spareShare", NumberRange.FromZero) ?? 0, breaks, startsAgain, map.Flag("ofRoom"));
     }
 }

@@ -23,6 +23,7 @@ internal sealed class ProcedureCheck(FaultList faults)
 
         CheckGauges(practical);
         CheckConstantMass(practical);
+        CheckAccepted(practical);
         foreach (JudgementAnswer.OfCompleteness answer in practical.FurtherAnswers.OfType<JudgementAnswer.OfCompleteness>().Where(a => a.Rule is null))
         {
             faults.Add(answer.At, "whether it was complete cannot be asked, because 'findings' has no 'constantMass'");
@@ -62,6 +63,23 @@ internal sealed class ProcedureCheck(FaultList faults)
             faults.Add(
                 reading.At,
                 $"the reading '{reading.Id}' has repeats: {reading.Repeats}, but the procedure takes it up to {times} times");
+        }
+    }
+
+    /// <summary>What has no accepted value cannot be held against one.</summary>
+    private void CheckAccepted(Practical practical)
+    {
+        if (practical.Findings.NoAccepted is null)
+        {
+            return;
+        }
+
+        foreach (ConclusionDefinition conclusion in practical.Conclusions.Where(c =>
+            c.Test is ConclusionTest.Within or ConclusionTest.Chooses && c.Test.Quantity == practical.Findings.Key))
+        {
+            faults.Add(
+                conclusion.At,
+                $"'{conclusion.Id}' needs an accepted value, and 'findings' says with 'noAccepted' that there is none; 'known' asks how closely the class knows it");
         }
     }
 

@@ -31,7 +31,7 @@ internal sealed class ConclusionRule
         candidates = test is ConclusionTest.Chooses chooses
             ? [.. (chooses.Among.Count > 0 ? chooses.Among : practical.Findings.Alternatives.Select(a => a.ExpectedFraction(weights).Value)).Order()]
             : [];
-        if (test is ConclusionTest.Chooses or ConclusionTest.Within)
+        if (IsOfNumber)
         {
             var ideal = new IdealRun(practical, weights);
             ExpectedBetween = ideal.SpreadOf(test.Quantity);
@@ -49,7 +49,10 @@ internal sealed class ConclusionRule
     /// <summary>The quantity that it says it of.</summary>
     public QuantityLines Lines { get; }
 
-    /// <summary>How much groups of the practical differ in the number that is chosen or held against a limit; 0 for other tests.</summary>
+    /// <summary>Whether it is about a number that the groups of a class pool, not about which way something goes.</summary>
+    public bool IsOfNumber => Test is ConclusionTest.Chooses or ConclusionTest.Within or ConclusionTest.Known;
+
+    /// <summary>How much groups of the practical differ in the number that is pooled; 0 for other tests.</summary>
     public double ExpectedBetween { get; }
 
     /// <summary>Prepares the conclusions of a practical that readings can decide.</summary>
@@ -80,6 +83,8 @@ internal sealed class ConclusionRule
                 double edge = Math.Clamp(value.Value, accepted * (1 - within.Share), accepted * (1 + within.Share));
                 return edge == value.Value ? Bearing.Right
                     : Math.Abs(Lines.DistanceFrom(edge, last, u)) > Normal95 ? Bearing.Wrong : Bearing.Open;
+            case ConclusionTest.Known known:
+                return IsKnown(value.Value, Normal95 * value.StandardUncertainty, known);
             default:
                 return Chosen(value.Value, new GroupDistance(Lines, last, u));
         }
@@ -102,6 +107,11 @@ internal sealed class ConclusionRule
             return edge == pooled.Value ? Bearing.Right : Math.Abs(pooled.Value - edge) > reach ? Bearing.Wrong : Bearing.Open;
         }
 
+        if (Test is ConclusionTest.Known known)
+        {
+            return IsKnown(pooled.Value, reach, known);
+        }
+
         if (!(pooled.Value > 0))
         {
             return Bearing.Open;
@@ -118,6 +128,9 @@ internal sealed class ConclusionRule
 
         return nearest == right ? Bearing.Right : Bearing.Wrong;
     }
+
+    private static Bearing IsKnown(double value, double reach, ConclusionTest.Known known) =>
+        reach <= known.Share * Math.Abs(value) ? Bearing.Right : Bearing.Open;
 
     /// <summary>The nearest of the numbers, by their ratio, once every other is excluded.</summary>
     private Bearing Chosen(double value, GroupDistance distance)

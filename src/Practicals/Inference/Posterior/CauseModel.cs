@@ -34,7 +34,7 @@ public sealed class CauseModel
     {
         ArgumentNullException.ThrowIfNull(circumstances);
         this.weights = weights;
-        Language = language ?? EngineLanguage.British;
+        Language = (language ?? EngineLanguage.British).For(circumstances.Practical);
         Hidden = new HiddenGroups(circumstances, weights, density);
     }
 

@@ -86,15 +86,16 @@ internal sealed class CauseSizes(CausePosterior posterior)
     private string Size(int fault, FaultDefinition definition, Atom[] with, double present)
     {
         double[] moved = Quantiles(with, a => a.Moved[fault], present);
-        if (definition.Cause != "not-all-reacted")
+        double whole = Math.Abs(posterior.Hidden.Rule.WholeChangeOfOneGram);
+        if (definition.Cause != "not-all-reacted" || whole == 0)
         {
             string milligrams = Range(1000 * Math.Abs(moved[1]), 1000 * Math.Abs(moved[0]), 1000 * Math.Abs(moved[2]), texts.Milligrams);
             return moved[1] < 0 ? texts.TooLow(milligrams) : texts.TooHigh(milligrams);
         }
 
-        double whole = Math.Abs(posterior.Hidden.Rule.WholeChangeOfOneGram);
         double[] left = Quantiles(with, a => 100 * Math.Abs(a.Moved[fault]) / (whole * posterior.Problem.View.SampleOf(a.Point, Amounts(a))), present);
-        return texts.Left(Range(left[1], left[0], left[2], texts.Percents));
+        string percents = Range(left[1], left[0], left[2], texts.Percents);
+        return posterior.Hidden.Rule.IsUsuallyShort(posterior.Problem.View.Rounds) ? texts.LeftBeyondUsual(percents) : texts.Left(percents);
     }
 
     private ReadOnlySpan<double> Amounts(Atom atom) => atom.Estimates.AsSpan(posterior.Problem.Unknowns.Parts);

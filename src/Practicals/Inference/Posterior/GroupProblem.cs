@@ -59,7 +59,8 @@ internal sealed class GroupProblem
     {
         Practical practical = hidden.Circumstances.Practical;
         TakenReading[] taken = [.. group.Readings.Where(r => IsMass(practical, r))];
-        int rounds = Math.Clamp(RoundsOf(hidden, taken), 1, hidden.Program.Dimensions.Rounds - 1);
+        // A practical that repeats nothing has one round.
+        int rounds = Math.Clamp(RoundsOf(hidden, taken), 1, Math.Max(1, hidden.Program.Dimensions.Rounds - 1));
         HiddenView view = hidden.View(rounds);
         Dictionary<string, int> places = view.Weighings.Select((w, i) => (w.Id, i)).ToDictionary(StringComparer.Ordinal);
         FaultEffect.Pen? pen = practical.Faults.Select(f => f.Effect).OfType<FaultEffect.Pen>().FirstOrDefault();

@@ -23,7 +23,7 @@ internal sealed class CauseRule
     private readonly double share;
     private readonly double[] medians;
     private readonly int[][] settersOf;
-    private readonly int[] amounts;
+    private readonly int[] own;
 
     /// <summary>Prepares the rule of a practical.</summary>
     public CauseRule(Circumstances circumstances, BenchProgram program, AtomicWeights weights)
@@ -43,7 +43,8 @@ internal sealed class CauseRule
         }
 
         settersOf = [.. practical.Parameters.Select(p => SettersOf(practical, p.Id))];
-        Amounts = amounts = [.. Enumerable.Range(0, practical.Parameters.Count).Where(IsAmount)];
+        own = [.. Enumerable.Range(0, practical.Parameters.Count).Where(p => settersOf[p].Length == 0)];
+        Amounts = [.. Enumerable.Range(0, practical.Parameters.Count).Where(IsAmount)];
 
         bool IsAmount(int p) => settersOf[p].Length == 0 && AddedMasses(practical.Procedure).Any(m => m.Names.Contains(practical.Parameters[p].Id));
     }
@@ -67,8 +68,17 @@ internal sealed class CauseRule
     public double Threshold(double sampleInGrams, double divisionInGrams) =>
         Math.Max(divisions * divisionInGrams, share * Math.Abs(WholeChangeOfOneGram * sampleInGrams));
 
+    /// <summary>Whether even a middling group without faults leaves more of the change that is due undone than counts: what a
+    /// cause leaves then comes on top.</summary>
+    public bool IsUsuallyShort(int rounds)
+    {
+        IReadOnlyList<Weighing> weighings = program.Weighings(rounds);
+        double whole = WholeChangeOfOneGram * new Walk(program, rounds, SampleCoefficientsOf(weighings)).Difference(medians);
+        return -new Walk(program, rounds, CoefficientsOf(weighings)).Difference(medians) / whole > share;
+    }
+
     /// <summary>How far each fault's parameters moved the key difference, in g, each taken alone with all others at their
-    /// medians.</summary>
+    /// medians. What no fault sets is nobody's fault and stays as it is in the group.</summary>
     /// <param name="values">The numbers of the walk.</param>
     /// <param name="active">Faults at work: where several faults set one parameter, it is laid to the one at work.</param>
     /// <param name="rounds">Rounds of heating.</param>
@@ -79,7 +89,7 @@ internal sealed class CauseRule
         IReadOnlyList<Weighing> weighings = program.Weighings(rounds);
         double[] coefficients = CoefficientsOf(weighings);
         double[] trial = [.. medians];
-        CopyAmounts(values, trial);
+        CopyOwn(values, trial);
         var walk = new Walk(program, rounds, coefficients);
         double usual = walk.Difference(trial);
         moved.Clear();
@@ -91,7 +101,7 @@ internal sealed class CauseRule
             }
 
             medians.CopyTo(trial, 0);
-            CopyAmounts(values, trial);
+            CopyOwn(values, trial);
             if (CopySet(fault, active, values, trial))
             {
                 moved[fault] = walk.Difference(trial) - usual;
@@ -133,9 +143,9 @@ internal sealed class CauseRule
         _ => [],
     });
 
-    private void CopyAmounts(ReadOnlySpan<double> from, Span<double> to)
+    private void CopyOwn(ReadOnlySpan<double> from, Span<double> to)
     {
-        foreach (int p in amounts)
+        foreach (int p in own)
         {
             Range range = program.Dimensions.RangeOf(p);
             from[range].CopyTo(to[range]);

@@ -27,7 +27,8 @@ internal sealed class ClassSampler
     private readonly IReadOnlyList<ConclusionRule> rules;
     private readonly ConclusionRule[] numbers;
     private readonly QuantityLines? key;
-    private readonly double accepted;
+    private readonly double accepted; // 0 where the scatter is no share of anything
+    private readonly bool hasAccepted;
     private readonly TrialTable trials;
     private readonly MeasuredValue[][] found;
     private readonly Bearing[] one;
@@ -46,7 +47,8 @@ internal sealed class ClassSampler
         trials = new TrialTable(settings, tables, keyIsFound);
         key = keyIsFound ? trials.Judged : null;
         accepted = key is null ? 0 : new IdealRun(practical, tables.Weights).Accepted(practical.Findings.Key);
-        numbers = [.. rules.Where(r => r.Test is ConclusionTest.Chooses or ConclusionTest.Within).DistinctBy(r => r.Test.Quantity)];
+        hasAccepted = accepted != 0 && practical.Findings.NoAccepted is null;
+        numbers = [.. rules.Where(r => r.IsOfNumber).DistinctBy(r => r.Test.Quantity)];
         found = [.. rules.Select(_ => new MeasuredValue[settings.Groups])];
         one = new Bearing[rules.Count];
         verdict = new ClassVerdict(settings.Groups);
@@ -76,7 +78,7 @@ internal sealed class ClassSampler
             [.. rules.Select((rule, r) => tally.Chance(rule.Conclusion, r, classes, classes * settings.Groups))],
             SpreadOf(groupKeys),
             SpreadOf(classKeys),
-            classKeys.Count == 0 ? null : (Summary.Median(classKeys.ToArray()) / accepted) - 1,
+            classKeys.Count == 0 || !hasAccepted ? null : (Summary.Median(classKeys.ToArray()) / accepted) - 1,
             classes);
     }
 
@@ -129,7 +131,7 @@ internal sealed class ClassSampler
             (MeasuredValue pooled, double factor) = verdict.Pool(found[first], trials.Odd, number.ExpectedBetween);
             for (int r = 0; r < rules.Count; r++)
             {
-                if (rules[r].Test is ConclusionTest.Chooses or ConclusionTest.Within && rules[r].Test.Quantity == number.Test.Quantity)
+                if (rules[r].IsOfNumber && rules[r].Test.Quantity == number.Test.Quantity)
                 {
                     tally.Class(r, rules[r].OfPooled(pooled, factor));
                 }
@@ -155,7 +157,7 @@ internal sealed class ClassSampler
 
     private double? SpreadOf(List<double> values)
     {
-        if (values.Count < 20)
+        if (values.Count < 20 || accepted == 0)
         {
             return null;
         }

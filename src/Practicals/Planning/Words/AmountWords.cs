@@ -24,6 +24,11 @@ internal sealed class AmountWords
     /// <summary>Where even the best amount leads hardly anywhere, it is not named as if it did.</summary>
     private const double WorthNaming = 0.3;
 
+    /// <summary>Fewer groups than this are not worth a word.</summary>
+    private const double LeastOpen = 0.005;
+
+    private const double LeastAstray = 0.02;
+
     private readonly Plan plan;
     private readonly PlanSettings settings;
     private readonly AmountTexts texts;
@@ -62,7 +67,10 @@ internal sealed class AmountWords
 
     private string Verdict(AmountPoint planned)
     {
-        string sample = Grams(planned.SampleInGrams);
+        // What weighs the vessel with all in it has no sample to vary.
+        bool varies = settings.Practical.Amounts is not null;
+        string sample = varies ? texts.GramsOf(Grams(planned.SampleInGrams))
+            : plan.Undecidable.Count > 0 && planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray ? texts.UsualAmount : texts.UsualAmountFirst;
         (bool one, string groups) = (settings.Groups == 1, settings.Groups.InFigures());
         bool sure = planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray;
         ConclusionChance worst = planned.Chances.OrderBy(c => c.ClassRight.Value).ThenBy(c => c.GroupRight.Value).First();
@@ -125,6 +133,11 @@ internal sealed class AmountWords
     /// <summary>What one group sees, as it would tell it.</summary>
     private string Alone(ConclusionChance chance)
     {
+        if (Open(chance) < LeastOpen)
+        {
+            return chance.GroupWrong.Value >= LeastAstray ? texts.SaysSomethingElse(Odds.OfGroups(chance.GroupWrong.Value, settings.Language)) : texts.AloneIsSure;
+        }
+
         string groups = Odds.OfGroups(Open(chance), settings.Language);
         string said = chance.Conclusion.Test switch
         {
@@ -132,7 +145,7 @@ internal sealed class AmountWords
             ConclusionTest.Moves => texts.SeesNoLoss(groups),
             _ => texts.CannotSay(groups, chance.Conclusion.Label),
         };
-        return chance.GroupWrong.Value >= 0.02 ? texts.AndSomethingElse(said, Odds.OfGroups(chance.GroupWrong.Value, settings.Language)) : said;
+        return chance.GroupWrong.Value >= LeastAstray ? texts.AndSomethingElse(said, Odds.OfGroups(chance.GroupWrong.Value, settings.Language)) : said;
     }
 
     private static double Open(ConclusionChance chance) => 1 - chance.GroupRight.Value - chance.GroupWrong.Value;

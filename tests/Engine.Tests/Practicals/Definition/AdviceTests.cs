@@ -18,7 +18,9 @@ public sealed class AdviceTests
     public void Signs_of_danger_stop_a_group_and_weigh_nothing_in_the_arithmetic(string id)
     {
         IReadOnlyList<Observation> all = BuiltInPracticals.Find(id)!.Observations;
-        foreach (Observation sign in Stops.Select(stop => all.Single(o => o.Id == stop)))
+        Assert.Contains(all, o => o.Id == "injury");
+        Assert.True(all.Count(o => o.Stop) >= 2, "one sign of danger besides an injury at least");
+        foreach (Observation sign in all.Where(o => Stops.Contains(o.Id)))
         {
             Assert.True(sign.Stop, sign.Id);
             Assert.Empty(sign.Likelihood);
@@ -53,7 +55,8 @@ public sealed class AdviceTests
             .Concat(practical.Observations.Where(o => everybody.Any(a => a.Observation == o.Id)).Select(o => o.Label));
         string[] words = [.. said.SelectMany(label => label.Split(' ', ',', '.'))];
         Assert.NotEmpty(words);
-        Assert.Empty(words.Intersect(Never));
+        // Drops of water may be looked for, and a bath of water dries: none is put on anything.
+        Assert.Empty(words.Intersect(Never).Except(said.Any(l => l.Contains("drops", StringComparison.Ordinal) || l.Contains("water bath", StringComparison.Ordinal)) ? ["water"] : []));
         Assert.DoesNotContain(practical.Observations, o => o.Label.Contains("warm", StringComparison.Ordinal));
     }
 
@@ -72,9 +75,10 @@ public sealed class AdviceTests
     public void A_reheat_takes_the_minutes_of_heating_cooling_and_weighing(string id)
     {
         Practical practical = BuiltInPracticals.Find(id)!;
-        double likely = practical.Steps.Where(s => s.Id is "reheat" or "cool" or "weigh-after").Sum(s => s.Minutes.Likely);
-        ActionDefinition reheat = practical.Actions.Single(a => a.Kind == ActionKind.Reheat);
-        Assert.Equal(Math.Ceiling(likely), reheat.Minutes);
+        double likely = practical.Steps.Where(s => s.Place.Round is StepRound.Again or StepRound.Each && s.Place.Freedom.During is null).Sum(s => s.Minutes.Likely);
+        ActionDefinition[] reheats = [.. practical.Actions.Where(a => a.Kind == ActionKind.Reheat)];
+        Assert.Equal(practical.Procedure.Any(e => e is RepeatEvent { Until: StopRule.ConstantMass }), reheats.Length == 1);
+        Assert.All(reheats, reheat => Assert.Equal(Math.Ceiling(likely), reheat.Minutes));
     }
 
     [Fact]
@@ -104,7 +108,14 @@ public sealed class AdviceTests
     public void A_careful_class_has_fewer_faults_of_every_kind_it_names(string id)
     {
         Practical practical = BuiltInPracticals.Find(id)!;
-        ConditionDefinition careful = practical.Conditions.Single(c => c.Id == "careful");
+        ConditionDefinition? careful = practical.Conditions.SingleOrDefault(c => c.Id == "careful");
+        if (careful is null)
+        {
+            // What a teacher shows has no careful class.
+            Assert.Contains(practical.Steps, s => s.Reading is not null && s.Kit.ContainsKey("teacher"));
+            return;
+        }
+
         Assert.NotEmpty(careful.Rates);
         Assert.All(careful.Rates, rate => Assert.True(rate.Value < practical.Faults.Single(f => f.Cause == rate.Key).Rate, rate.Key));
     }

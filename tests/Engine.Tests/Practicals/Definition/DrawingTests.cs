@@ -93,18 +93,16 @@ public sealed class DrawingTests
 
     public static TheoryData<string> Ids => [.. BuiltInPracticals.Ids];
 
-    // What the three practicals have in common: kit and steps of each file, read by eye.
     [Theory]
     [MemberData(nameof(Ids))]
-    public void Each_shipped_practical_draws_its_heating_cooling_and_weighing(string id)
+    public void Each_shipped_practical_draws_what_is_weighed_and_shows_no_flame_while_it_cools(string id)
     {
         Practical practical = BuiltInPracticals.Find(id)!;
 
-        Assert.Equal(["heating", "cooling", "weighing"], practical.Drawings.Select(d => d.Id));
-        Assert.Equal(["cool"], practical.Drawings[1].Steps);
-        Assert.Equal(["weigh-after"], practical.Drawings[2].Steps);
-        Assert.All(practical.Drawings, drawing => Assert.Equal(
-            practical.Kit.Any(k => k.Id == "lid"), drawing.Parts.Any(p => p.Kind == Apparatus.Lid)));
-        Assert.DoesNotContain(practical.Drawings[1].Parts, part => part.State.Flame);
+        Assert.InRange(practical.Drawings.Count, 2, 6);
+        Assert.Contains(practical.Drawings, d => d.Parts.Any(p => p.Kind == Apparatus.Balance));
+        Assert.All(practical.Drawings.Where(d => d.Steps.Contains("cool")), d => Assert.DoesNotContain(d.Parts, part => part.State.Flame));
+        // What burns on paper needs a flame in the kit.
+        Assert.True(practical.Drawings.All(d => d.Parts.All(p => !p.State.Flame)) || practical.Kit.Any(k => k.Flame));
     }
 }

@@ -1,3 +1,4 @@
+using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model;
 using Calx.Practicals.Readings;
@@ -86,6 +87,19 @@ public class ConstantMassRuleTests
         Assert.Contains("without the mass of the sample", found.Reason, StringComparison.Ordinal);
     }
 
+    // Copper under its oxide: no weighing tells how much of it there is.
+    [Fact]
+    public void Where_some_may_be_out_of_reach_a_constant_mass_bounds_nothing_and_it_is_said()
+    {
+        Practical practical = PracticalReader.Read(
+            Given.Magnesium.SourceText.Replace("leastConversion: 0.5", "leastConversion: 0", StringComparison.Ordinal), "reach.yaml").Practical!;
+        ConstantMass found = Judge(practical.Findings.ConstantMass!, 0.01, ReadingUncertainty, "30.24", "30.38", "30.38");
+
+        Assert.Equal(ConstantMassVerdict.Same, found.Verdict);
+        Assert.Null(found.UnreactedAtMost);
+        Assert.Contains("where no reheat reaches it", found.Reason, StringComparison.Ordinal);
+    }
+
     // Coverage by brute force: groups that truly have a share unreacted, drawn with the balance's noise. The bound must
     // hold at least 95 times in 100 for every share.
     [Theory]
@@ -111,18 +125,23 @@ public class ConstantMassRuleTests
 
     private ConstantMass Judge(string before, params string[] after) => Judge(0.01, ReadingUncertainty, before, after);
 
-    private ConstantMass Judge(double division, double uncertainty, string before, params string[] after)
+    private ConstantMass Judge(double division, double uncertainty, string before, params string[] after) =>
+        Judge(Given.Magnesium.Findings.ConstantMass!, division, uncertainty, before, after);
+
+    private ConstantMass Judge(ConstantMassDefinition definition, double division, double uncertainty, string before, params string[] after)
     {
         (string, string)[] weighings = [.. after.Select((digits, i) => (i == 0 ? "after" : $"after{i + 1}", digits))];
         GroupReadings group = Given.Group("1", [("empty", "30.00"), ("before", before), .. weighings]);
         var sample = (QuantityEstimate)(division == 0.01 ? twoDecimals : threeDecimals)
             .Estimate(group).Single(q => q.Quantity.Id == "sampleMass");
-        return Rule(division).Judge(group, sample, uncertainty);
+        return Rule(definition, division).Judge(group, sample, uncertainty);
     }
 
     private static GroupEstimator EstimatorFor(decimal division) => new(
         Given.Magnesium, new BalanceReport(new BalanceOptions(division), new Dictionary<string, decimal>()), Given.Weights);
 
-    private static ConstantMassRule Rule(double division) => new(
-        Given.Magnesium.Findings.ConstantMass!, division, ChangeOfOneGram, EngineLanguage.British);
+    private static ConstantMassRule Rule(double division) => Rule(Given.Magnesium.Findings.ConstantMass!, division);
+
+    private static ConstantMassRule Rule(ConstantMassDefinition definition, double division) =>
+        new(definition, reacts: true, division, ChangeOfOneGram, EngineLanguage.British);
 }

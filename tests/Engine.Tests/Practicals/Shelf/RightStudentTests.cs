@@ -26,13 +26,13 @@ public sealed class RightStudentTests
         var marker = new Marker(practical, MarkingPolicy.Usual with { FiguresPenalty = 0 }, [School], asked);
 
         MarkedWork marked = marker.Mark([new StudentWork("1", readings, right)]).Works[0];
-        Assert.All(marked.Answers, a => Assert.True(a.Verdict is Verdict.Right, $"{a.Answer.Id} {a.Given}: {a.Verdict}, expected {a.Expected}"));
+        Assert.All(marked.Answers, a => Assert.True(a.IsAccepted, $"{a.Answer.Id} {a.Given}: {a.Verdict}, expected {a.Expected}"));
         Assert.Equal(marked.Of, marked.Total);
 
         // Twice the last value is no rounding of it.
         string last = asked[^1];
         right[last] = Written(2 * ShelfTables.Number(right[last]));
-        Assert.IsNotType<Verdict.Right>(marker.Mark([new StudentWork("1", readings, right)]).Works[0].Answers.Single(a => a.Answer.Id == last).Verdict);
+        Assert.False(marker.Mark([new StudentWork("1", readings, right)]).Works[0].Answers.Single(a => a.Answer.Id == last).IsAccepted);
     }
 
     private static Dictionary<string, string> Worked(Practical practical, ShelfTables.Example example)

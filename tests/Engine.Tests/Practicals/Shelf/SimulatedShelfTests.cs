@@ -1,5 +1,4 @@
 using Calx.Chemistry.Elements;
-using Calx.Measurement.Weighing;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
 using Calx.Practicals.Inference;
@@ -31,21 +30,6 @@ public sealed class SimulatedShelfTests
         {
             Assert.All(g.Quantities.OfType<QuantityEstimate>(), q => Assert.True(double.IsFinite(q.Value) && q.StandardUncertainty > 0, $"{q.Quantity.Id} {q.Value} ± {q.StandardUncertainty}"));
             Assert.Equal(1, g.Diagnosis!.Causes.Sum(c => c.Probability), 9);
-        });
-    }
-
-    /// <summary>Each cause that a practical names can befall a group so that it counts on its usual balance; one that never could would
-    /// only fill the list.</summary>
-    [Theory]
-    [MemberData(nameof(Ids))]
-    public void Each_cause_that_a_practical_names_can_count(string id)
-    {
-        Practical practical = BuiltInPracticals.Find(id)!;
-        Assert.All(practical.Faults.Select(f => f.Cause).Distinct(), cause =>
-        {
-            SimulatedGroup group = SimulatedClass.Draw(
-                new Circumstances(practical), Weights, new SimulationPlan(1, new Balance(0.01), cause: cause), seed: 1, cancellation: TestContext.Current.CancellationToken).Groups[0];
-            Assert.Contains(cause, group.Truth.Causes);
         });
     }
 

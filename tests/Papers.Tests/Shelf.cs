@@ -1,0 +1,9 @@
+namespace Calx.Papers.Tests;
+
+/// <summary>Which practicals a test of papers looks at.</summary>
+internal static class Shelf
+{
+    /// <summary>A gain on heating, a loss, and a choice between equations: the three whose papers are proven line by line. What every
+    /// practical's papers must have (sides, cautions, drawings) is asked of the whole shelf.</summary>
+    public static readonly string[] Three = ["copper-sulfate-hydrate", "magnesium-oxide", "sodium-hydrogencarbonate"];
+}
