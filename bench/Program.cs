@@ -23,6 +23,7 @@ Capability[] capabilities =
     new("papers", typeof(PapersBenchmark), PapersBounds.Run),
     new("marking", typeof(MarkingBenchmark), MarkingBounds.Run),
     new("series", typeof(SeriesBenchmark), SeriesBeside.Run),
+    new("learning", typeof(LearningBenchmark), LearningBounds.Run),
 ];
 
 // A whole process is measured, which BenchmarkDotNet does not do.

@@ -92,7 +92,11 @@ internal static class SeriesBeside
     private static bool Bounds()
     {
         var benchmark = new SeriesBenchmark();
-        return Bound("curve, one group", 20, () => benchmark.CurveOneGroup())
+        var ofClass = new SeriesClassBenchmark();
+        return Bound("class of 12 x 21 points, gas held back", 1200, () => ofClass.CurvesOfTwelveGasHeldBack())
+            & Bound("class of 12 x 21 points, noise found", 1200, () => ofClass.CurvesOfTwelve())
+            & Bound("the same with causes and next steps", 2000, () => ofClass.CurvesAndCausesOfTwelve())
+            & Bound("curve, one group", 20, () => benchmark.CurveOneGroup())
             & Bound("curve, noise found, one group", 150, () => benchmark.CurveWithNoiseFoundOneGroup())
             & Bound("curve, delay found, one group", 500, () => benchmark.CurveWithDelayOneGroup())
             & Bound("curve, 18 groups", 360, () => benchmark.CurveEighteenGroups())

@@ -20,11 +20,20 @@ internal sealed class Terminal
 
     public static Terminal Run(params string[] words) => RunIn(AppContext.BaseDirectory, words);
 
-    public static Terminal RunIn(string folder, params string[] words)
+    public static Terminal RunIn(string folder, params string[] words) => Typing(null, folder, words);
+
+    /// <summary>The same with a person who types lines; null where nobody is there.</summary>
+    public static Terminal Typing(string? typed, string folder, params string[] words)
     {
+        using StringReader? keyboard = typed is null ? null : new StringReader(typed);
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
-        using var surroundings = new Surroundings(output, error, folder) { Clock = new OneDay() };
+        using var surroundings = new Surroundings(output, error, folder)
+        {
+            Clock = new OneDay(),
+            Keyboard = keyboard,
+            UsualDataFolder = Path.Combine(folder, "no-data-folder"),
+        };
         int code = CommandLine.Run(words, surroundings);
         return new Terminal(code, output.ToString(), error.ToString());
     }

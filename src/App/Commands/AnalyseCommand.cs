@@ -32,6 +32,7 @@ internal static class AnalyseCommand
             "--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
         var noCauses = new Option<bool>("--no-causes") { Description = "only what the masses show: no causes, decisions or next steps" };
         Option<string[]> condition = new("--condition") { Description = "what is said of the class; may be given several times", HelpName = "ID" };
+        Option<string?> data = PracticalChoice.CreateData();
         Option<bool> json = JsonOption.Create();
         var verb = new Verb(
             "analyse",
@@ -44,6 +45,7 @@ internal static class AnalyseCommand
                 new Asked(
                     result.GetValue(file),
                     result.GetValue(practical),
+                    result.GetValue(data),
                     result.GetValue(html),
                     new BalanceOptions((decimal?)result.GetValue(resolution), result.GetValue(repeatability)),
                     new AnalysisOptions(!result.GetValue(noCauses), result.GetValue(condition) ?? []),
@@ -51,7 +53,7 @@ internal static class AnalyseCommand
                 surroundings),
             "Exit code 1 where none of the practical's quantities can be found from the file's readings.");
         verb.Arguments.Add(file);
-        foreach (Option option in (Option[])[practical, html, resolution, repeatability, condition, noCauses, json])
+        foreach (Option option in (Option[])[practical, html, resolution, repeatability, condition, noCauses, data, json])
         {
             verb.Options.Add(option);
         }
@@ -73,7 +75,7 @@ internal static class AnalyseCommand
             return ExitCode.BadInput;
         }
 
-        Practical? practical = PracticalChoice.Find("analyse", asked.Practical, surroundings);
+        Practical? practical = PracticalChoice.Find("analyse", asked.Practical, asked.Data, surroundings);
         if (practical is not null && !Known(practical, asked.Options, surroundings))
         {
             return ExitCode.BadInput;
@@ -115,5 +117,5 @@ internal static class AnalyseCommand
     }
 
     private sealed record Asked(
-        string? File, string? Practical, string? Html, BalanceOptions Balance, AnalysisOptions Options, bool AsJson);
+        string? File, string? Practical, string? Data, string? Html, BalanceOptions Balance, AnalysisOptions Options, bool AsJson);
 }

@@ -23,6 +23,7 @@ internal static class CatchUpCommand
         };
         var plan = new PlanCommandOptions();
         var options = new CatchUpOptions();
+        Option<string?> data = PracticalChoice.CreateData();
         var verb = new Verb(
             "catch-up",
             "Packs for those who were away: simulated readings of each student's own, a decision to take after each heating, and one key for you.",
@@ -30,13 +31,13 @@ internal static class CatchUpCommand
                 new("calx catch-up magnesium-oxide --students away.txt --seed 2026 --out catch-up", "a sheet a student, the key and the truth, as DOCX and HTML"),
                 new("calx catch-up copper-sulfate-hydrate --students 9F.csv --seed 7 --class 9F --level guided --odd 0.2 --format html --out catch-up", "with more help, and fewer odd cases"),
             ],
-            (result, surroundings) => Run(result.GetValue(practical), plan.Words(result), options.Words(result), surroundings),
+            (result, surroundings) => Run(result.GetValue(practical), result.GetValue(data), plan.Words(result), options.Words(result), surroundings),
             "The same seed and name give the same pack, whoever else is on the list. The options of 'calx plan' say which lesson; its first balance shows the readings. "
             + $"What is true of each pack is written to {CatchUpWords.TruthName} in the folder unless --truth names another file: it and the key are for you alone. "
             + "A file that is there already is left as it is: exit code 2. Exit code 1 where something that is asked for needs a reading that the plan leaves out, or no such data can be drawn. "
             + "Every paper says SIMULATED DATA, and DRAFT until the practical was signed on its page in 'calx serve'.");
         verb.Arguments.Add(practical);
-        foreach (Option option in options.All.Concat(plan.OfLesson.Where(o => options.All.All(own => own.Name != o.Name))))
+        foreach (Option option in options.All.Concat(plan.OfLesson.Where(o => options.All.All(own => own.Name != o.Name))).Append(data))
         {
             verb.Options.Add(option);
         }
@@ -44,9 +45,9 @@ internal static class CatchUpCommand
         return verb;
     }
 
-    private static int Run(string? practical, PlanWords plan, CatchUpWords words, Surroundings surroundings) =>
+    private static int Run(string? practical, string? data, PlanWords plan, CatchUpWords words, Surroundings surroundings) =>
         words.AreUnderstood(practical, surroundings)
-        && PracticalChoice.Named("catch-up", practical!, "", surroundings) is Practical chosen
+        && PracticalChoice.Named("catch-up", practical!, "", data, surroundings) is Practical chosen
         && plan.Plan(chosen, surroundings) is PlanChoice choice
         && StudentsFile.Read(words.Students!, surroundings) is IReadOnlyList<CatchUpStudent> students
             ? Make(choice, students, words, surroundings)

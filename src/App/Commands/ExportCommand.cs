@@ -2,9 +2,11 @@ using System.CommandLine;
 using Calx.App.Input;
 using Calx.App.Output;
 using Calx.App.Live;
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Records;
 using Calx.Records.Archive;
+using Calx.Records.Lessons;
 using Calx.Records.Storage;
 
 namespace Calx.App.Commands;
@@ -45,7 +47,7 @@ internal static class ExportCommand
             return ExitCode.BadInput;
         }
 
-        return RecordsChoice.Open(options, Name, surroundings, (store, cancellation) => Write(store, lesson, file!, surroundings, cancellation))
+        return RecordsChoice.Open(options, Name, surroundings, (store, cancellation) => Write(store, new OwnArchive(options.DataFolder), lesson, file!, surroundings, cancellation))
             .GetAwaiter().GetResult();
     }
 
@@ -65,9 +67,10 @@ internal static class ExportCommand
         return true;
     }
 
-    private static async Task<int> Write(RecordStore store, string? lesson, string file, Surroundings surroundings, CancellationToken cancellation)
+    private static async Task<int> Write(RecordStore store, OwnArchive own, string? lesson, string file, Surroundings surroundings, CancellationToken cancellation)
     {
-        if (RecordId.TryParse(lesson, out RecordId id) && await store.FindLesson(id, cancellation) is null)
+        Lesson? one = RecordId.TryParse(lesson, out RecordId id) ? await store.FindLesson(id, cancellation) : null;
+        if (lesson is not null && one is null)
         {
             surroundings.Error.WriteLine($"calx export: --lesson: there is no lesson {lesson} in these records");
             return ExitCode.BadInput;
@@ -77,6 +80,7 @@ internal static class ExportCommand
         {
             using var zip = new MemoryStream();
             await (lesson is null ? LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation) : LessonArchive.WriteLesson(store, id, zip, TableNames.Of, cancellation));
+            PracticalFiles.Add(zip, own.Files(one?.PracticalId));
             NewFile.Create(surroundings.FullPath(file), zip.GetBuffer().AsSpan(0, (int)zip.Length), cancellation);
             surroundings.Error.WriteLine($"The records are in {file}");
             return ExitCode.Done;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Calx.App.Input;
 using Calx.App.Output;
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Records.Archive;
 using Calx.Records.Storage;
@@ -54,7 +55,11 @@ internal static class ImportCommand
                 options,
                 Name,
                 surroundings,
-                async (store, cancellation) => Tell(await LessonArchive.Read(store, zip, By, cancellation), file, surroundings)).GetAwaiter().GetResult();
+                async (store, cancellation) =>
+                {
+                    ImportResult result = await LessonArchive.Read(store, zip, By, cancellation);
+                    return Tell(result is ImportResult.Taken taken ? await new OwnArchive(options.DataFolder).TakeIn(zip, taken, cancellation) : result, file, surroundings);
+                }).GetAwaiter().GetResult();
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

@@ -66,7 +66,7 @@ internal static class MarkCommand
             return checking;
         }
 
-        Practical? practical = lesson is not null && words.Practical is null ? lesson.View.Practical : PracticalChoice.Find(Name, words.Practical, surroundings);
+        Practical? practical = lesson is not null && words.Practical is null ? lesson.View.Practical : PracticalChoice.Find(Name, words.Practical, words.Data, surroundings);
         if (practical is null || words.Policy(surroundings) is not MarkingPolicy policy || AtomicWeightChoice.Of(words.Sets, surroundings) is not { } sets
             || Table(words, practical, lesson, surroundings) is not MarkingTable.Taken table || Overrulings(words, lesson, surroundings) is not { } overrulings)
         {

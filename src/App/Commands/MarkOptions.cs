@@ -54,12 +54,13 @@ internal sealed class MarkOptions
         result.GetValue(units),
         result.GetValue(csv),
         outputs.Words(result),
-        result.GetValue(json));
+        result.GetValue(json),
+        result.GetValue(Records.Data));
 }
 
 /// <summary>What was said to <c>calx mark</c>, as typed.</summary>
 internal sealed record MarkWords(
-    string? File, string? Practical, string? Lesson, string? Truth, string? Overrulings, string[] Sets, string? Early, bool NoFigures, bool Units, string? Csv, MarkOutputWords Outputs, bool AsJson)
+    string? File, string? Practical, string? Lesson, string? Truth, string? Overrulings, string[] Sets, string? Early, bool NoFigures, bool Units, string? Csv, MarkOutputWords Outputs, bool AsJson, string? Data)
 {
     /// <summary>Whether anything was said of how strictly to mark.</summary>
     public bool SaysHow => Early is not null || NoFigures || Units;

@@ -37,7 +37,7 @@ internal static class PapersCommand
                 new("calx papers magnesium-oxide --set student --format svg --format png --out pictures", "the drawings of the apparatus as files"),
             ],
             (result, surroundings) => Run(
-                result.GetValue(practical), plan.Words(result), papers.Words(result), records.IsSaid(result) ? new RecordsLookUp(records.Options(result, "papers", surroundings)) : null, surroundings),
+                result.GetValue(practical), result.GetValue(records.Data), plan.Words(result), papers.Words(result), records.IsSaid(result) ? new RecordsLookUp(records.Options(result, "papers", surroundings)) : null, surroundings),
             "The options of 'calx plan' say which lesson. A file that is there already is left as it is: exit code 2. Exit code 1 where something that is asked for "
             + "needs a reading that the table has no row for, or the sample is more than a class may use. Papers to work from say DRAFT until the practical was signed for this plan on its page in 'calx serve', and --data says in which records that stands; "
             + "those of a cover lesson never do, since nothing is handled in it.");
@@ -52,7 +52,7 @@ internal static class PapersCommand
         return verb;
     }
 
-    private static int Run(string? practical, PlanWords plan, PapersWords words, RecordsLookUp? records, Surroundings surroundings)
+    private static int Run(string? practical, string? data, PlanWords plan, PapersWords words, RecordsLookUp? records, Surroundings surroundings)
     {
         if (practical is null || words.Out is null)
         {
@@ -60,7 +60,7 @@ internal static class PapersCommand
             return ExitCode.BadInput;
         }
 
-        return PracticalChoice.Named("papers", practical, "", surroundings) is Practical chosen
+        return PracticalChoice.Named("papers", practical, "", data, surroundings) is Practical chosen
             && plan.Plan(chosen, surroundings) is PlanChoice choice
             && words.Order(surroundings) is PapersOrder order
             ? Make(choice, plan, order, records, surroundings)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.App.Output;
 using Calx.Chemistry.Elements;
 using Calx.Practicals.Definition;
@@ -27,9 +28,10 @@ internal static class PlanCommand
             [
                 new("calx plan magnesium-oxide --groups 12 --balances 2 --minutes 60", "does it fit, and if not, what does"),
                 new("calx plan magnesium-oxide --mass 0.10 --heatings 1 --technician-prepares --minutes 75", "with less metal, one heating, prepared by a technician"),
+                new("calx plan magnesium-oxide --learned", "with the times and rates that you accepted from past lessons"),
                 new("calx plan copper-sulfate-hydrate --groups 1 --minutes 100 --html plan.html", "a demonstration, with charts to print"),
             ],
-            (result, surroundings) => Run(result.GetValue(practical), options.Words(result), options.How(result), surroundings),
+            (result, surroundings) => Run(result.GetValue(practical), options.Words(result), options.How(result), new LearnedNumbers(options.Learned, result, "plan"), surroundings),
             "Exit code 1 where the lesson does not fit, the table cannot lead to what is to be concluded, or the sample is more than a class may use. "
             + "A plan helps to think; it replaces neither a trial run nor the employer's risk assessment.");
         verb.Arguments.Add(practical);
@@ -40,7 +42,7 @@ internal static class PlanCommand
 
         return verb;
 
-        static int Run(string? practical, PlanWords words, PlanHow how, Surroundings surroundings)
+        static int Run(string? practical, PlanWords words, PlanHow how, LearnedNumbers learned, Surroundings surroundings)
         {
             if (practical is null)
             {
@@ -48,8 +50,14 @@ internal static class PlanCommand
                 return ExitCode.BadInput;
             }
 
-            return PracticalChoice.Named("plan", practical, "", surroundings) is Practical chosen
-                && words.Plan(chosen, surroundings) is PlanChoice choice
+            if (PracticalChoice.Named("plan", practical, "", learned.Data, surroundings) is not Practical chosen)
+            {
+                return ExitCode.BadInput;
+            }
+
+            int code = learned.Find(chosen, surroundings, out AcceptedNumbers? accepted);
+            return code != ExitCode.Done ? code
+                : (words with { Learned = accepted }).Plan(chosen, surroundings) is PlanChoice choice
                 ? Answer(choice, how, surroundings)
                 : ExitCode.BadInput;
         }

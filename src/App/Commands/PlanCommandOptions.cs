@@ -35,6 +35,9 @@ internal sealed class PlanCommandOptions
     private readonly Option<string?> html = new("--html") { Description = "also write a plan with charts to this file", HelpName = "FILE" };
     private readonly Option<bool> json = JsonOption.Create();
 
+    /// <summary>Those that say whether learned numbers are taken, and from where.</summary>
+    public LearnedOptions Learned { get; } = new();
+
     /// <summary>Those that say which lesson.</summary>
     public IReadOnlyList<Option> OfLesson =>
     [
@@ -43,7 +46,7 @@ internal sealed class PlanCommandOptions
     ];
 
     /// <summary>All of them, in the order of the help page.</summary>
-    public IReadOnlyList<Option> All => [.. OfLesson, seed, noWays, html, json];
+    public IReadOnlyList<Option> All => [.. OfLesson, .. Learned.All, seed, noWays, html, json];
 
     /// <summary>What is said of the lesson.</summary>
     public PlanWords Words(ParseResult result) => new()

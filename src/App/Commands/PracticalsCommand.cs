@@ -2,49 +2,53 @@ using System.CommandLine;
 using System.Text.Json;
 using Calx.App.Input;
 using Calx.App.Output;
+using Calx.App.Own;
 using Calx.Practicals.Definition;
 
 namespace Calx.App.Commands;
 
-/// <summary><c>calx practicals</c>: what there is, and the check of a file of one's own.</summary>
+/// <summary><c>calx practicals</c>: what there is, those that come along and those of one's own.</summary>
 internal static class PracticalsCommand
 {
     public static Verb Create()
     {
+        Option<string?> data = PracticalChoice.CreateData();
         Option<bool> json = JsonOption.Create();
         var verb = new Verb(
             "practicals",
-            "The practicals that Calx brings along.",
+            "The practicals at hand: those that Calx brings along, and your own files.",
             [new("calx practicals", "their ids and titles")],
-            (result, surroundings) => List(result.GetValue(json), surroundings));
+            (result, surroundings) => List(result.GetValue(data), result.GetValue(json), surroundings));
+        verb.Options.Add(data);
         verb.Options.Add(json);
-        verb.Subcommands.Add(CreateCheck());
+        verb.Subcommands.Add(PracticalsCheckCommand.Create());
+        verb.Subcommands.Add(PracticalsNewCommand.Create());
+        verb.Subcommands.Add(LearnedCommand.Create());
         return verb;
     }
 
-    private static Verb CreateCheck()
+    private static int List(string? data, bool asJson, Surroundings surroundings)
     {
-        var file = new Argument<string?>("FILE") { Description = "a practical's file (YAML)", Arity = ArgumentArity.ZeroOrOne };
-        var verb = new Verb(
-            "check",
-            "Names every fault of a practical's file with its line and column.",
-            [new("calx practicals check my-practical.yaml", "is this file right?")],
-            (result, surroundings) => Check(result.GetValue(file), surroundings));
-        verb.Arguments.Add(file);
-        return verb;
-    }
+        IReadOnlyList<OwnFile> own = OwnFolder.In(surroundings.DataFolder(data)).All();
+        (Practical Practical, string? File)[] all =
+        [
+            .. BuiltInPracticals.All.Select(p => (p, (string?)null)),
+            .. own.Where(f => f.Practical is not null).Select(f => (f.Practical!, (string?)f.Name)).OrderBy(f => f.Item1.Id, StringComparer.Ordinal),
+        ];
+        foreach (string fault in own.Where(f => f.Practical is null).SelectMany(f => f.Faults.Select(fault => fault.StartsWith(f.Name, StringComparison.Ordinal) ? fault : $"{f.Name}: {fault}")))
+        {
+            surroundings.Error.WriteLine(fault);
+        }
 
-    private static int List(bool asJson, Surroundings surroundings)
-    {
         if (asJson)
         {
-            JsonAnswer.Print(surroundings.Output, Write);
+            JsonAnswer.Print(surroundings.Output, json => Write(json, all));
             return ExitCode.Done;
         }
 
-        foreach (Practical practical in BuiltInPracticals.All)
+        foreach ((Practical practical, string? file) in all)
         {
-            surroundings.Output.WriteLine($"{practical.Id}: {practical.Title}");
+            surroundings.Output.WriteLine($"{practical.Id}: {practical.Title}{(file is null ? "" : $" (your own, version {practical.Version})")}");
             var columns = new Columns("ll");
             foreach (ReadingDefinition reading in practical.Readings)
             {
@@ -57,14 +61,16 @@ internal static class PracticalsCommand
         return ExitCode.Done;
     }
 
-    private static void Write(Utf8JsonWriter json)
+    private static void Write(Utf8JsonWriter json, IEnumerable<(Practical Practical, string? File)> all)
     {
         json.WriteStartArray();
-        foreach (Practical practical in BuiltInPracticals.All)
+        foreach ((Practical practical, string? file) in all)
         {
             json.WriteStartObject();
             json.WriteString("id", practical.Id);
             json.WriteString("title", practical.Title);
+            json.WriteNumber("version", practical.Version);
+            json.WriteString("file", file);
             json.WriteTexts("reactions", practical.Reactions.Select(r => r.EquationText));
             json.WriteStartArray("readings");
             foreach (ReadingDefinition reading in practical.Readings)
@@ -91,28 +97,5 @@ internal static class PracticalsCommand
         }
 
         json.WriteEndArray();
-    }
-
-    private static int Check(string? path, Surroundings surroundings)
-    {
-        if (path is null)
-        {
-            surroundings.Error.WriteLine("calx practicals check: which file? For example: calx practicals check my-practical.yaml");
-            return ExitCode.BadInput;
-        }
-
-        PracticalReading? reading = PracticalChoice.FromFile(path, surroundings);
-        foreach (DefinitionFault warning in reading?.Warnings ?? [])
-        {
-            surroundings.Error.WriteLine($"{warning} (to look at)");
-        }
-
-        if (reading?.Practical is not Practical practical)
-        {
-            return ExitCode.BadInput;
-        }
-
-        surroundings.Output.WriteLine($"{path}: {practical.Title} (version {practical.Version}) is in order.");
-        return ExitCode.Done;
     }
 }

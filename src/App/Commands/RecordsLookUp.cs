@@ -1,6 +1,7 @@
 using Calx.App.Input;
 using Calx.App.Live;
 using Calx.App.Output;
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Practicals.Clock;
 
@@ -25,6 +26,12 @@ internal sealed class RecordsLookUp(ServeOptions? options)
 
         if (RecordsChoice.Missing(options, "papers") is string missing)
         {
+            if (OwnFolder.In(options.DataFolder).IsThere)
+            {
+                // A folder with practicals of one's own and no records yet: nobody can have signed.
+                return ExitCode.Done;
+            }
+
             surroundings.Error.WriteLine(missing);
             return ExitCode.BadInput;
         }

@@ -18,6 +18,7 @@ internal static class SheetCheckCommand
         var file = new Argument<string?>("FILE") { Description = "your worksheet: DOCX, or plain text in UTF-8", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> practical = PracticalChoice.Create();
         Option<double?> resolution = NumberOption.Between("--resolution", "smallest step of your balance in g; 0.01 unless given", "G", FinestStep, 1000);
+        Option<string?> data = PracticalChoice.CreateData();
         Option<bool> json = JsonOption.Create();
         var verb = new Verb(
             "check",
@@ -27,11 +28,11 @@ internal static class SheetCheckCommand
                 new("calx papers check worksheet.txt --practical copper-sulfate-hydrate --resolution 0.001", "for a balance of three decimals"),
             ],
             (result, surroundings) => Run(
-                result.GetValue(file), result.GetValue(practical), (decimal?)result.GetValue(resolution) ?? CheckedSheet.UsualStepInGrams, result.GetValue(json), surroundings),
+                result.GetValue(file), result.GetValue(practical), result.GetValue(data), (decimal?)result.GetValue(resolution) ?? CheckedSheet.UsualStepInGrams, result.GetValue(json), surroundings),
             "Exit code 1 where something is found. The file is read and never changed; nothing in it is run. What is not found is not thereby right: "
             + "cautions are looked for by their words, and your employer's risk assessment decides.");
         verb.Arguments.Add(file);
-        foreach (Option option in (Option[])[practical, resolution, json])
+        foreach (Option option in (Option[])[practical, resolution, data, json])
         {
             verb.Options.Add(option);
         }
@@ -39,7 +40,7 @@ internal static class SheetCheckCommand
         return verb;
     }
 
-    private static int Run(string? file, string? practicalWord, decimal stepInGrams, bool asJson, Surroundings surroundings)
+    private static int Run(string? file, string? practicalWord, string? data, decimal stepInGrams, bool asJson, Surroundings surroundings)
     {
         if (file is null)
         {
@@ -47,7 +48,7 @@ internal static class SheetCheckCommand
             return ExitCode.BadInput;
         }
 
-        if (PracticalChoice.Find("papers check", practicalWord, surroundings) is not Practical practical)
+        if (PracticalChoice.Find("papers check", practicalWord, data, surroundings) is not Practical practical)
         {
             return ExitCode.BadInput;
         }

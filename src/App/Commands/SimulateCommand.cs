@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.App.Output;
 using Calx.Chemistry.Elements;
 using Calx.Practicals.Model.Simulation;
@@ -33,6 +34,7 @@ internal static class SimulateCommand
         Option<long?> rounds = NumberOption.Whole("--rounds", "heatings; otherwise until two weighings agree", 1, 100);
         Option<string?> csv = new("--csv") { Description = "write the invented class to this new file", HelpName = "FILE" };
         Option<string?> truth = new("--truth") { Description = "write what is true of each group to this new file", HelpName = "FILE" };
+        var learned = new LearnedOptions();
         Option<bool> json = JsonOption.Create();
         var verb = new Verb(
             "simulate",
@@ -54,10 +56,11 @@ internal static class SimulateCommand
                 new SimulationFiles(result.GetValue(csv), result.GetValue(truth)),
                 (ulong)(result.GetValue(seed) ?? 1),
                 result.GetValue(json),
+                new LearnedNumbers(learned, result, "simulate"),
                 surroundings),
             "A file that is there already is left as it is: exit code 2. Exit code 1 where the sample is more than a class may use, or a cause cannot count on this balance.");
         verb.Arguments.Add(practical);
-        foreach (Option option in (Option[])[groups, seed, cause, condition, resolution, repeatability, sample, rounds, csv, truth, json])
+        foreach (Option option in (Option[])[groups, seed, cause, condition, resolution, repeatability, sample, rounds, .. learned.All, csv, truth, json])
         {
             verb.Options.Add(option);
         }
@@ -66,7 +69,7 @@ internal static class SimulateCommand
     }
 
     private static int Run(
-        string? practical, SimulationWords words, SimulationFiles files, ulong seed, bool asJson, Surroundings surroundings)
+        string? practical, SimulationWords words, SimulationFiles files, ulong seed, bool asJson, LearnedNumbers learned, Surroundings surroundings)
     {
         if (practical is null)
         {
@@ -74,8 +77,18 @@ internal static class SimulateCommand
             return ExitCode.BadInput;
         }
 
-        if (PracticalChoice.Named("simulate", practical, "", surroundings) is not { } chosen
-            || words.Plan(chosen, surroundings) is not SimulationChoice choice
+        if (PracticalChoice.Named("simulate", practical, "", learned.Data, surroundings) is not { } chosen)
+        {
+            return ExitCode.BadInput;
+        }
+
+        int code = learned.Find(chosen, surroundings, out AcceptedNumbers? accepted);
+        if (code != ExitCode.Done)
+        {
+            return code;
+        }
+
+        if (words.Plan(chosen, accepted, surroundings) is not SimulationChoice choice
             || !files.AreNew(surroundings))
         {
             return ExitCode.BadInput;

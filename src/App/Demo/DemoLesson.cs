@@ -11,7 +11,6 @@ using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Simulation;
-using Calx.Practicals.Planning;
 using Calx.Records;
 using Calx.Records.Journal;
 using Calx.Records.Lessons;
@@ -20,8 +19,8 @@ using Calx.Records.Storage;
 namespace Calx.App.Demo;
 
 /// <summary>
-/// Fills empty records with an invented school: a class half-way through a lesson, the same practical in two earlier years,
-/// two balances with their checks.
+/// Fills empty records with an invented school: a class half-way through a lesson, six lessons of the same practical in two earlier
+/// years, two balances with their checks.
 /// </summary>
 /// <param name="store">The records, empty.</param>
 /// <param name="clock">The clock of the records, which is set back meanwhile.</param>
@@ -34,6 +33,13 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
 
     /// <summary>The class whose calculations are there to be marked.</summary>
     private const string Answering = "9A";
+
+    /// <summary>In min: crucibles cool longer in this school than the practical's file says, so that there is something to learn.</summary>
+    private static readonly StepMinutes Cooling = new(11, 14.5, 24);
+
+    /// <summary>Years ago, class, seed, and days after the day of the year that it is today.</summary>
+    private static readonly (int Years, string Class, ulong Seed, int Days)[] Earlier =
+        [(2, "9C", 5, 9), (2, "9B", 6, 11), (2, "9F", 7, 16), (1, "9C", 12, 3), (1, "9F", 13, 4), (1, "9A", 11, 9)];
 
     private const int Groups = 12;
     private const int LessonMinutes = 100;
@@ -81,9 +87,9 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
 
     private async Task WriteEarlier(Practical practical, DateTimeOffset now, CancellationToken cancellation)
     {
-        foreach ((int years, string name, ulong seed) in ((int, string, ulong)[])[(2, "9C", 5UL), (1, "9A", 11UL)])
+        foreach ((int years, string name, ulong seed, int days) in Earlier)
         {
-            DateTimeOffset began = now.AddYears(-years).AddDays(9);
+            DateTimeOffset began = now.AddYears(-years).AddDays(days);
             clock.Pretend(began);
             SchoolClass school = await AddClass(Year(began), name, cancellation);
             if (name == Answering)
@@ -138,7 +144,8 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
             await store.CloseDoor(lesson.Id, By, cancellation);
         }
 
-        LessonTimeline timeline = Plan.Of(plan, AtomicWeights.Iupac2024, new PlanOptions(seed, [], looksForWays: false, lessons: 200)).Lesson.Typical;
+        PlanSettings held = isOver ? plan.WithTime("cool", Cooling) : plan;
+        LessonTimeline timeline = LessonForecast.Of(held, AtomicWeights.Iupac2024, seed, lessons: 200).Typical;
         SimulatedClass drawn = SimulatedClass.Draw(
             new Circumstances(practical, plan.AllConditions), AtomicWeights.Iupac2024, new SimulationPlan(Groups, plan.Balances[0]), seed, cancellation: cancellation);
         await Append(lesson.Id, 0, Happening(0, Acts.Began), began, cancellation);
@@ -147,7 +154,7 @@ public sealed class DemoLesson(RecordStore store, ShiftedClock clock)
             await Append(lesson.Id, 0.5, Seat(member, ((member - 1) / 2) + 1), began, cancellation);
         }
 
-        IEnumerable<DemoEntry> entries = new DemoScript(plan, timeline, drawn, name => IdOf($"{lesson.Id}/{name}")).Entries();
+        IEnumerable<DemoEntry> entries = new DemoScript(plan, timeline, drawn, name => IdOf($"{lesson.Id}/{name}"), taps: isOver).Entries();
         foreach (DemoEntry entry in entries.Where(e => e.Minute <= until))
         {
             await Append(lesson.Id, entry.Minute, entry, began, cancellation);

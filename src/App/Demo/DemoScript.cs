@@ -20,14 +20,17 @@ public sealed class DemoScript
     private readonly SimulatedClass drawn;
     private readonly LessonTimeline timeline;
     private readonly Func<string, EntryId> id;
+    private readonly bool taps;
 
     /// <summary>Writes it.</summary>
     /// <param name="plan">The lesson's plan.</param>
     /// <param name="timeline">A simulated run of it.</param>
     /// <param name="drawn">The class's readings.</param>
     /// <param name="id">The id of an entry by its name.</param>
-    public DemoScript(PlanSettings plan, LessonTimeline timeline, SimulatedClass drawn, Func<string, EntryId> id)
+    /// <param name="taps">Whether groups tap 'done' from one heating to the next.</param>
+    public DemoScript(PlanSettings plan, LessonTimeline timeline, SimulatedClass drawn, Func<string, EntryId> id, bool taps)
     {
+        this.taps = taps;
         practical = plan.Practical;
         this.timeline = timeline;
         this.drawn = drawn;
@@ -54,6 +57,11 @@ public sealed class DemoScript
                 }
 
                 yield return Happening(bar.FromMinute + (2 * Moment), group, Acts.FlameOn);
+            }
+
+            if (burning && bar.Kind == BarKind.Flame && bar.StepId is string step && taps)
+            {
+                yield return Happening(bar.FromMinute + (3 * Moment), group, Acts.AtStep, step);
             }
 
             if (burning && bar.Kind == BarKind.Cooling)

@@ -57,6 +57,6 @@ internal sealed class OwnReadings(IReadOnlyDictionary<string, OwnReadings.Source
             notes.Add($"{work.Student}: {string.Join(", ", differing.Select(d => $"'{d}'"))} in the file is not what was kept; marked by what was kept");
         }
 
-        return new StudentWork(work.Student, readings, work.Answers, work.Row, work.Group ?? group, work.SourcedId);
+        return new StudentWork(work.Student, readings, work.Answers, work.Row, work.Group ?? group, work.SourcedId) { ReadOff = work.ReadOff };
     }
 }

@@ -1,7 +1,9 @@
 using System.Globalization;
+using Calx.App.Learning;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Learning;
 using Calx.Practicals.Planning;
 
 namespace Calx.App.Input;
@@ -63,13 +65,14 @@ public sealed class PlanCheck(Practical practical, PlanWords words)
         IReadOnlyDictionary<string, double> kit = Numbers(
             "--kit", words.Kit, practical.Kit.Select(k => k.Id), "a whole number from 1 to 1000", x => x >= 1 && x <= 1000 && Math.Floor(x) == x);
         return faults.Count > 0 ? null : new PlanChoice(
-            Settings(balances, times, kit), words.Wanted, new PlanStock(words.Metre, prices), words.TooMuch(practical));
+            Settings(balances, times, kit), words.Wanted, new PlanStock(words.Metre, prices), words.TooMuch(practical), words.Learned);
     }
 
     private PlanSettings Settings(
         Balance[] balances, IReadOnlyDictionary<string, StepMinutes> times, IReadOnlyDictionary<string, double> kit)
     {
-        PlanSettings settings = new PlanSettings(practical, words.Groups, balances, words.Minutes)
+        AcceptedPriors? learned = words.Learned?.Of(practical);
+        PlanSettings settings = new PlanSettings(learned?.Practical ?? practical, words.Groups, balances, words.Minutes)
             .WithClass(words.Groups, words.Students ?? (2 * words.Groups))
             .WithTrials(words.Trials)
             .WithPrepared(words.Prepared)
@@ -82,6 +85,7 @@ public sealed class PlanCheck(Practical practical, PlanWords words)
         settings = words.Moved.Aggregate(settings, (s, word) => s.WithMoved(word));
         settings = words.Alongside.Aggregate(settings, (s, word) => s.WithAlongside(word));
         settings = times.Aggregate(settings, (s, time) => s.WithTime(time.Key, time.Value));
+        settings = learned is null ? settings : words.Learned!.ApplyTo(settings, learned);
         return kit.Aggregate(settings, (s, piece) => s.WithKit(piece.Key, (int)piece.Value));
     }
 

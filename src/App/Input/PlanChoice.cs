@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
 
@@ -8,8 +9,10 @@ namespace Calx.App.Input;
 /// <param name="Wanted">Ids of the conclusions asked for.</param>
 /// <param name="Stock">What is known of the school's stock.</param>
 /// <param name="TooMuch">Why no class may do it, or null.</param>
+/// <param name="Learned">The learned numbers that it takes, or null.</param>
 public sealed record PlanChoice(
     PlanSettings Settings,
     IReadOnlyList<string> Wanted,
     PlanStock Stock,
-    string? TooMuch);
+    string? TooMuch,
+    AcceptedNumbers? Learned = null);

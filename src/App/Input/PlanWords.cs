@@ -1,4 +1,6 @@
 using System.Globalization;
+using System.Text.Json.Serialization;
+using Calx.App.Learning;
 using Calx.App.Output;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
@@ -52,6 +54,15 @@ public sealed record PlanWords
     public required IReadOnlyList<string> Prices { get; init; }
 
     public required double? Metre { get; init; }
+
+    /// <summary>Which learned numbers were chosen, in the words of <see cref="PlanNumbers"/>; null for those that hold.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? Numbers { get; init; }
+
+    /// <summary>The learned numbers that the plan takes; null where it takes the practical's file as it is. Left out of what is kept then:
+    /// a plan without them is kept as it always was.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public AcceptedNumbers? Learned { get; init; }
 
     /// <summary>The plan, or null after telling each fault on standard error.</summary>
     public PlanChoice? Plan(Practical practical, Surroundings surroundings)

@@ -11,7 +11,7 @@ internal sealed class RecordsChoice
     /// <summary>The folder of the records.</summary>
     public Option<string?> Data { get; } = new("--data")
     {
-        Description = "folder of the records; otherwise 'calx' in your own data folder",
+        Description = "folder of the records and of practicals of your own; otherwise 'calx' in your own data folder",
         HelpName = "DIR",
     };
 
@@ -37,6 +37,9 @@ internal sealed class RecordsChoice
 
     /// <summary>Whether any records were named.</summary>
     public bool IsSaid(ParseResult result) => result.GetValue(Data) is not null || result.GetValue(Database) is not null || result.GetValue(School) is not null;
+
+    /// <summary>Whether other records than those of a data folder were named.</summary>
+    public bool IsElsewhere(ParseResult result) => result.GetValue(Database) is not null || result.GetValue(School) is not null;
 
     /// <summary>Why a command that only reads records finds none there, or null: opening them would make empty ones.</summary>
     public static string? Missing(ServeOptions options, string command) => options.Database is null && !File.Exists(options.Connection)

@@ -47,7 +47,7 @@ public sealed record ServeWords(
             surroundings.Error.WriteLine($"calx {command}: {fault}");
         }
 
-        return faults.Count > 0 ? null : new ServeOptions(Folder(surroundings), Connection(surroundings), School ?? "school")
+        return faults.Count > 0 ? null : new ServeOptions(surroundings.DataFolder(Data), Connection(surroundings), School ?? "school")
         {
             Port = Port ?? ServeOptions.UsualPort,
             MayTakeNextPort = Port is null,
@@ -56,10 +56,6 @@ public sealed record ServeWords(
             CertificateKey = CertificateKey is null ? null : surroundings.FullPath(CertificateKey),
         };
     }
-
-    private string Folder(Surroundings surroundings) => Data is not null
-        ? surroundings.FullPath(Data)
-        : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "calx");
 
     /// <summary>From a file: a connection string holds a password, which does not belong on a command line.</summary>
     private string? Connection(Surroundings surroundings) =>

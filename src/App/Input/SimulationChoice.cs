@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Simulation;
@@ -9,8 +10,9 @@ namespace Calx.App.Input;
 /// <param name="Conditions">What is said of the class, by id.</param>
 /// <param name="Plan">What the class does.</param>
 /// <param name="TooMuch">Why no class may do it, or null.</param>
+/// <param name="Learned">The learned numbers that it takes, or null.</param>
 internal sealed record SimulationChoice(
-    Circumstances Circumstances, IReadOnlyList<string> Conditions, SimulationPlan Plan, string? TooMuch)
+    Circumstances Circumstances, IReadOnlyList<string> Conditions, SimulationPlan Plan, string? TooMuch, AcceptedNumbers? Learned)
 {
     /// <summary>The practical.</summary>
     public Practical Practical => Circumstances.Practical;

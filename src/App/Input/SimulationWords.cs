@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.App.Learning;
 using Calx.App.Output;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Weighing;
@@ -19,7 +20,10 @@ internal sealed record SimulationWords(
     double? Repeatability)
 {
     /// <summary>The class, or null after telling each fault on standard error.</summary>
-    public SimulationChoice? Plan(Practical practical, Surroundings surroundings)
+    /// <param name="practical">The practical.</param>
+    /// <param name="learned">The learned numbers that it takes, or null.</param>
+    /// <param name="surroundings">Where faults are told.</param>
+    public SimulationChoice? Plan(Practical practical, AcceptedNumbers? learned, Surroundings surroundings)
     {
         string[] faults = [.. Faults(practical)];
         foreach (string fault in faults)
@@ -34,7 +38,7 @@ internal sealed record SimulationWords(
 
         double repeatability = Repeatability / Resolution ?? Balance.UsualRepeatabilityInDivisions;
         var plan = new SimulationPlan(Groups, new Balance(Resolution, repeatability), Rounds, Cause, Sample);
-        return new SimulationChoice(new Circumstances(practical, Conditions), Conditions, plan, TooMuch(practical));
+        return new SimulationChoice(new Circumstances(learned?.Of(practical).Practical ?? practical, Conditions), Conditions, plan, TooMuch(practical), learned);
     }
 
     private IEnumerable<string> Faults(Practical practical)

@@ -128,7 +128,8 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
     private (EntryContent? Content, string? Fault) Reading(JsonElement json, string what)
     {
         (ReadingDefinition Reading, int, string)? weighing = view.Weighings.Select(w => ((ReadingDefinition, int, string)?)w).FirstOrDefault(w => w!.Value.Item3 == what);
-        if (weighing is null)
+        string? unit = weighing?.Reading.Unit ?? (view.Practical.Series?.IsPoint(what) == true ? "g" : null);
+        if (unit is null)
         {
             return (null, $"The sheet of this lesson has no reading '{what}'.");
         }
@@ -136,7 +137,7 @@ public sealed class EntryReader(LessonView view, EntryWriter writer, DateTimeOff
         // A comma does for the point where the keyboard has one; what is kept is the number that was read.
         string written = (Text(json, "written") ?? "").Trim().Replace(',', '.');
         return WrittenNumber.TryParse(written, out WrittenNumber number)
-            ? (new EntryContent.Reading(number, weighing.Value.Reading.Unit, Word(json, "balance"), Word(json, "vessel")), null)
+            ? (new EntryContent.Reading(number, unit, Word(json, "balance"), Word(json, "vessel")), null)
             : (null, $"'{Shorten(written)}' is not a number as a balance shows it, such as 24.31.");
     }
 

@@ -12,7 +12,14 @@ public static class LessonFindings
     /// <param name="view">The lesson.</param>
     /// <param name="balances">The school's balances: the coarsest that was used decides how finely a mass is known.</param>
     /// <param name="causes">Whether causes and decisions are worked out too, which takes longer.</param>
-    public static ClassFindings? Of(LessonView view, LetteredBalances balances, bool causes)
+    public static ClassFindings? Of(LessonView view, LetteredBalances balances, bool causes) => ReadingsOf(view, balances) is ClassReadings readings
+        ? ClassAnalysis.Of(view.Room.Plan.Practical, readings, AtomicWeights.Iupac2024, new AnalysisOptions(causes, view.Room.Plan.AllConditions))
+        : null;
+
+    /// <summary>The readings that groups took themselves; null while there are none.</summary>
+    /// <param name="view">The lesson.</param>
+    /// <param name="balances">The school's balances.</param>
+    public static ClassReadings? ReadingsOf(LessonView view, LetteredBalances balances)
     {
         // Groups that share another's data, or go on with simulated ones, are not counted a second time.
         GroupAtWork[] groups =
@@ -27,11 +34,7 @@ public static class LessonFindings
 
         double coarsest = groups.Max(g => g.Balance.ResolutionInGrams);
         var report = new BalanceReport(new BalanceOptions((decimal)coarsest, null), new Dictionary<string, decimal>());
-        return ClassAnalysis.Of(
-            view.Practical,
-            new ClassReadings(view.Practical.Id, [.. groups.Select(g => g.Readings)], report, uncounted: Uncounted(view)),
-            AtomicWeights.Iupac2024,
-            new AnalysisOptions(causes, view.Room.Plan.AllConditions));
+        return new ClassReadings(view.Practical.Id, [.. groups.Select(g => g.Readings)], report, uncounted: Uncounted(view));
     }
 
     /// <summary>The groups that go on with readings that are not their own.</summary>

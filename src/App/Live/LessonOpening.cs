@@ -1,4 +1,5 @@
 using Calx.App.Input;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Records.Lessons;
 using Calx.Records.Storage;
@@ -15,6 +16,10 @@ public static class LessonOpening
         (Practical practical, PlanChoice choice) = Plan(lesson);
         return new LessonRoom(lesson, practical, choice.Settings, store);
     }
+
+    /// <summary>The plan of a lesson that was read before, as it is with the numbers of the practical's own file.</summary>
+    public static PlanSettings PlanOfFile(Lesson lesson, Practical practical) =>
+        new PlanCheck(practical, PlanSnapshot.Read(lesson.Plan) with { Learned = null }).Choice()!.Settings;
 
     /// <summary>The practical as it was then, and the plan.</summary>
     /// <exception cref="InvalidDataException">What was kept cannot be read by this program.</exception>

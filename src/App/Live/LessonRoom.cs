@@ -47,6 +47,9 @@ public sealed class LessonRoom : IDisposable
     /// <summary>Its plan.</summary>
     public PlanSettings Plan { get; }
 
+    /// <summary>Its plan with the practical's own numbers, where it has learned ones.</summary>
+    public PlanSettings PlanOfFile => Plan.Learned is null ? Plan : LessonOpening.PlanOfFile(Lesson, Practical);
+
     /// <summary>The engine made ready for this lesson.</summary>
     public LessonWatch Watch { get; }
 

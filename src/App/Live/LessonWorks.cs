@@ -1,9 +1,11 @@
-using System.Globalization;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
+using Calx.Practicals.Inference;
 using Calx.Practicals.Marking;
+using Calx.Practicals.Readings;
 using Calx.Records.Journal;
 using Calx.Records.Lessons;
+using System.Globalization;
 
 namespace Calx.App.Live;
 
@@ -67,7 +69,10 @@ public sealed class LessonWorks
             name,
             pack is not null ? PackHeatings.Readings(pack, answers) : source is int group ? ReadingsOf(view, group) : new Dictionary<string, IReadOnlyList<WrittenNumber>>(),
             answers,
-            group: source?.ToString(CultureInfo.InvariantCulture));
+            group: source?.ToString(CultureInfo.InvariantCulture))
+        {
+            ReadOff = ReadOff(pack is not null ? pack.Series : source is int own ? view.ReadingsOf(own).Series : null),
+        };
         return new LessonWork(
             member, work, entries,
             Cells(member.Number, Acts.MarkPrefix).ToDictionary(c => c.Key, c => Decision(name, c.Key, c.Value, answered.GetValueOrDefault(c.Key)), StringComparer.Ordinal))
@@ -75,6 +80,12 @@ public sealed class LessonWorks
             Cells = answered,
             Pack = pack,
         };
+    }
+
+    private IReadOnlyDictionary<string, CurveReadOff> ReadOff(GroupSeries? series)
+    {
+        int decimals = series is null ? 0 : series.Points.Select(p => p.Value.Decimals).DefaultIfEmpty(2).Max();
+        return CurveReadOff.Of(view.Practical, series, Math.Pow(10, -decimals));
     }
 
     /// <summary>A member's cells of one kind, by what was asked.</summary>

@@ -70,6 +70,7 @@ internal static class CatchUpJson
         json.WriteEndArray();
         json.WriteFigure("movedTogether", pack.Truth.TogetherInGrams);
         WriteReadings(json, practical, pack);
+        SeriesJson.Write(json, pack.Series, practical.Series);
         WriteDecisions(json, pack);
         WriteAnswers(json, pack);
         WriteTrueValues(json, pack);

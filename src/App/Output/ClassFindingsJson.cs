@@ -20,6 +20,7 @@ internal static class ClassFindingsJson
         }
 
         json.WriteEndObject();
+        SeriesJson.Write(json, result.Curve);
         WriteLine(json, result.Line);
         WriteChange(json, result.Change);
         WriteAccepted(json, result.Accepted);

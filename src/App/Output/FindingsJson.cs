@@ -24,7 +24,7 @@ internal static class FindingsJson
         json.WriteStartArray("groups");
         foreach (GroupFindings group in findings.Groups)
         {
-            WriteGroup(json, group);
+            WriteGroup(json, group, findings.Practical.Series);
         }
 
         json.WriteEndArray();
@@ -83,7 +83,7 @@ internal static class FindingsJson
         json.WriteTexts("notes", readings.Notes.Select(note => note.ToString()));
     }
 
-    private static void WriteGroup(Utf8JsonWriter json, GroupFindings group)
+    private static void WriteGroup(Utf8JsonWriter json, GroupFindings group, SeriesDefinition? series)
     {
         json.WriteStartObject();
         json.WriteString("group", group.Readings.Name);
@@ -103,6 +103,7 @@ internal static class FindingsJson
         }
 
         json.WriteEndObject();
+        SeriesJson.Write(json, group, series);
         WriteConstantMass(json, group.ConstantMass);
         json.WriteBoolean("anomalous", group.IsAnomalous);
         json.WriteString("reason", group.Oddity.Reason);

@@ -23,6 +23,7 @@ internal static class FindingsText
         }
 
         WriteGroups(output, findings);
+        SeriesText.Write(output, findings);
         WriteOdd(output, findings);
         WriteCauses(output, findings);
         WriteClass(output, findings);
@@ -116,8 +117,16 @@ internal static class FindingsText
         ClassReadings readings = findings.Readings;
         WrappedText.Heading(output, "How the table was read");
         var columns = new Columns("lll");
-        foreach (ColumnMatch column in readings.Columns)
+        ColumnMatch[] points = [.. readings.Columns.Where(c => c.Meaning is ColumnMeaning.Point)];
+        foreach (ColumnMatch column in readings.Columns.Where(c => c.Meaning is not ColumnMeaning.Point || c == points[0]))
         {
+            if (column.Meaning is ColumnMeaning.Point)
+            {
+                string letters = points.Length == 1 ? column.ColumnLetter : $"{column.ColumnLetter} ... {points[^1].ColumnLetter}";
+                columns.Add(letters, column.Heading + (points.Length == 1 ? "" : " ..."), "taken as mass against time");
+                continue;
+            }
+
             columns.Add(
                 column.ColumnLetter,
                 column.Heading.Length == 0 ? "(no heading)" : column.Heading,

@@ -79,16 +79,17 @@ internal static class PlanAmountText
     private static void WriteReadings(TextWriter output, Plan plan)
     {
         int decimals = plan.Settings.Balances[0].Decimals;
-        WrappedText.Heading(output, "Readings to expect / g");
+        bool weighed = plan.Settings.Practical.Readings.All(r => r.IsWeighing);
+        WrappedText.Heading(output, weighed ? "Readings to expect / g" : "Readings to expect");
         var columns = new Columns("lrlrl");
         columns.Add("", "typical", "95 of 100 groups", "less vessel", "95 of 100 groups");
         foreach (PredictedReading reading in plan.ExpectedReadings)
         {
             PredictedValue? rest = reading.WithoutParts;
             columns.Add(
-                reading.Label + Taken(reading.Written),
-                Figure.Fixed(reading.Typical, decimals),
-                Between(reading.Written.Most, decimals),
+                (weighed ? reading.Label : $"{reading.Label} / {reading.Unit}") + Taken(reading.Written),
+                Figure.Fixed(reading.Typical, reading.Decimals ?? decimals),
+                Between(reading.Written.Most, reading.Decimals ?? decimals),
                 rest is null ? "" : Figure.Fixed(rest.Median, decimals + 1),
                 rest is null ? "" : Between(rest.Most, decimals + 1));
         }

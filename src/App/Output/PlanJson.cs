@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Calx.App.Commands;
+using Calx.App.Learning;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Inference;
@@ -19,19 +20,20 @@ internal static class PlanJson
         json.WriteNumber("version", settings.Practical.Version);
         json.WriteString("reason", answer.Reason);
         json.WriteNumber("seed", answer.Seed);
-        WriteSettings(json, settings);
+        WriteSettings(json, settings, answer.Choice.Learned);
         json.WriteTexts("sentences", answer.Plan?.Sentences ?? []);
         PlanAmountJson.WriteAmount(json, answer);
         WriteReadings(json, answer.Plan);
         PlanAmountJson.Write(json, answer.Plan);
         WriteTable(json, answer.Plan);
+        SeriesJson.Write(json, answer.Plan?.Curve);
         PlanLessonJson.Write(json, answer.Plan);
         WriteKit(json, answer);
         json.WriteFigure("cost", answer.Plan is null ? null : answer.Choice.Stock.CostOf(answer.Plan.Kit));
         json.WriteEndObject();
     }
 
-    private static void WriteSettings(Utf8JsonWriter json, PlanSettings settings)
+    private static void WriteSettings(Utf8JsonWriter json, PlanSettings settings, AcceptedNumbers? learned)
     {
         json.WriteStartObject("plan");
         json.WriteNumber("groups", settings.Groups);
@@ -58,6 +60,7 @@ internal static class PlanJson
         }
 
         json.WriteEndArray();
+        LearnedJson.Write(json, learned);
         json.WriteEndObject();
     }
 

@@ -18,7 +18,7 @@ internal static class SimulatedCsv
         Practical practical = drawn.Practical;
         var text = new StringBuilder(string.Create(
             CultureInfo.InvariantCulture, $"Simulated and not measured: {practical.Id} with seed {drawn.Seed}\n"));
-        text.Append(CsvLine.Of(["group", .. drawn.Weighings.Select(w => WeighingLabel.Heading(practical, w)), "observations"]));
+        text.Append(CsvLine.Of(["group", .. drawn.Weighings.Select(w => WeighingLabel.Heading(practical, w)), .. Between(practical.Series), "observations"]));
         Dictionary<string, string> seen = practical.Observations.ToDictionary(o => o.Id, InWords);
         foreach (SimulatedGroup group in drawn.Groups)
         {
@@ -26,6 +26,7 @@ internal static class SimulatedCsv
             [
                 group.Name,
                 .. drawn.Weighings.Select(w => Find(group, w)?.Written.ToString() ?? ""),
+                .. group.Series?.Points.Skip(1).SkipLast(1).Select(p => p.Value.ToString()) ?? [],
                 string.Join("; ", group.Observations.Select(id => seen[id])),
             ]));
         }
@@ -40,13 +41,13 @@ internal static class SimulatedCsv
         var text = new StringBuilder(CsvLine.Of(
         [
             "group", "cause", "second cause", "reading", "size", "unit", "slip", "displayed", "faults",
-            .. drawn.Weighings.Select(w => $"true {w.Id} / g"),
+            .. drawn.Weighings.Select(w => $"true {w.Id} / {practical.Reading(w.Reading).Unit}"),
             .. drawn.Numbers,
         ]));
         foreach (SimulatedGroup group in drawn.Groups)
         {
             SimulatedReading? slip = group.Readings.FirstOrDefault(r => r.IsSlip);
-            (string reading, string size) = Struck(practical, group);
+            (string reading, string size, string unit) = Struck(practical, group);
             text.Append(CsvLine.Of(
             [
                 group.Name,
@@ -54,7 +55,7 @@ internal static class SimulatedCsv
                 group.Truth.Causes.Count > 1 ? group.Truth.Causes[1] : "",
                 reading,
                 size,
-                size.Length > 0 ? "g" : "",
+                unit,
                 slip is null ? "" : WeighingLabel.Heading(practical, slip.Weighing),
                 slip?.Displayed.ToString() ?? "",
                 string.Join("; ", group.Truth.Faults.Faults.Select(f => practical.Faults[f].Cause)),
@@ -66,12 +67,16 @@ internal static class SimulatedCsv
         return text.ToString();
     }
 
+    /// <summary>Headings of the points between the first and the last.</summary>
+    private static IEnumerable<string> Between(SeriesDefinition? series) => series is null ? [] : series.TimesInMinutes.Skip(1).SkipLast(1)
+        .Select(t => $"{series.Label} at {series.TimeText(t)} {series.TimeUnit} / g");
+
     /// <summary>The weighing that the cause struck, where it struck one, and how far it moved the result.</summary>
-    private static (string Reading, string Size) Struck(Practical practical, SimulatedGroup group)
+    private static (string Reading, string Size, string Unit) Struck(Practical practical, SimulatedGroup group)
     {
         if (group.Truth.Causes.Count == 0)
         {
-            return ("", "");
+            return ("", "", "");
         }
 
         int fault = practical.Faults.Select((f, i) => (f.Cause, i)).First(f => f.Cause == group.Truth.Cause).i;
@@ -82,7 +87,8 @@ internal static class SimulatedCsv
             FaultEffect.Set => (null, group.Truth.MovedInGrams[fault]),
             _ => (group.Readings.FirstOrDefault(r => r.ShiftInGrams != 0), group.Truth.MovedInGrams[fault]),
         };
-        return (at is null ? "" : WeighingLabel.Heading(practical, at.Weighing), Number(size));
+        string unit = practical.Faults[fault].Effect is FaultEffect.Pen && at is not null ? practical.Reading(at.Weighing.Reading).Unit : "g";
+        return (at is null ? "" : WeighingLabel.Heading(practical, at.Weighing), Number(size), unit);
     }
 
     /// <summary>A label with a sign that parts remarks is not one remark to whoever reads the file: its id is.</summary>

@@ -20,6 +20,7 @@ internal static class SimulationJson
         WriteNumber(json, "rounds", plan.Rounds == 0 ? null : plan.Rounds);
         json.WriteString("cause", plan.Cause);
         json.WriteTexts("conditions", answer.Choice.Conditions);
+        LearnedJson.Write(json, answer.Choice.Learned);
         json.WriteFigure("sample", plan.SampleInGrams);
         json.WriteStartObject("balance");
         json.WriteFigure("resolution", plan.Balance.ResolutionInGrams);
@@ -63,7 +64,7 @@ internal static class SimulationJson
             json.WriteString("label", quantity.Quantity.Label);
             json.WriteString("unit", quantity.Quantity.Unit);
             WriteValue(json, "value", quantity.Value);
-            json.WriteString("reason", quantity.Value is null ? "weighings alone do not give it" : null);
+            json.WriteString("reason", quantity.Value is null ? "these readings do not give it" : null);
             json.WriteEndObject();
         }
 

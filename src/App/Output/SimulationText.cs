@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.App.Commands;
 using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
@@ -29,32 +30,33 @@ internal static class SimulationText
 
     private static void WriteReadings(TextWriter output, Practical practical, Prediction prediction, int decimals)
     {
-        Heading(output, "Readings / g");
-        Table(output, prediction.Readings.Select(r => (r.Label + Taken(r.Written), (PredictedValue?)r.Written)), _ => decimals);
+        bool weighed = practical.Readings.All(r => r.IsWeighing);
+        Heading(output, weighed ? "Readings / g" : "Readings");
+        Table(output, prediction.Readings.Select(r => (
+            (weighed ? r.Label : $"{r.Label} / {r.Unit}") + Taken(r.Written), (PredictedValue?)r.Written, r.Decimals ?? decimals)));
         if (practical.Parts.Count > 0)
         {
             Heading(output, $"The same less the true mass of {string.Join(" and ", practical.Parts.Select(p => p.Label))} / g");
-            Table(output, prediction.Readings.Where(r => r.WithoutParts is not null).Select(r => (r.Label, r.WithoutParts)), _ => decimals + 1);
+            Table(output, prediction.Readings.Where(r => r.WithoutParts is not null).Select(r => (r.Label, r.WithoutParts, decimals + 1)));
         }
     }
 
     private static void WriteQuantities(TextWriter output, Prediction prediction)
     {
         Heading(output, "Results");
-        Table(output, prediction.Quantities.Select(q => (WithUnit(q.Quantity), q.Value)), DecimalsOf);
+        Table(output, prediction.Quantities.Select(q => (WithUnit(q.Quantity), q.Value, q.Value is null ? 0 : DecimalsOf(q.Value))));
     }
 
-    private static void Table(TextWriter output, IEnumerable<(string Name, PredictedValue? Value)> rows, Func<PredictedValue, int> decimalsOf)
+    private static void Table(TextWriter output, IEnumerable<(string Name, PredictedValue? Value, int Decimals)> rows)
     {
         var columns = new Columns("lrll");
         columns.Add("", "median", "half of the groups", "95 of 100 groups");
-        foreach ((string name, PredictedValue? value) in rows)
+        foreach ((string name, PredictedValue? value, int decimals) in rows)
         {
-            int decimals = value is null ? 0 : decimalsOf(value);
             columns.Add(
                 name,
                 value is null ? "-" : Figure.Fixed(value.Median, decimals),
-                value is null ? "not from weighings alone" : Between(value.Half, decimals),
+                value is null ? "not from these readings" : Between(value.Half, decimals),
                 value is null ? "" : Between(value.Most, decimals));
         }
 
@@ -69,6 +71,7 @@ internal static class SimulationText
             string.Create(CultureInfo.InvariantCulture, $"Balance: {balance.ResolutionInGrams:0.########} g; repeats scatter by {balance.RepeatabilityInGrams:0.########} g"),
             .. PlanSettings.MostHeatings(choice.Practical) > 1 ? [Heatings(choice)] : Array.Empty<string>(),
             .. choice.Plan.Cause is string cause ? [$"only '{cause}' counts"] : Array.Empty<string>(),
+            .. choice.Learned is AcceptedNumbers learned ? [LearnedText.Of(learned)] : Array.Empty<string>(),
             .. choice.Practical.Conditions.Where(c => choice.Conditions.Contains(c.Id)).Select(c => c.Label),
         ];
         return string.Join("; ", parts) + ".";

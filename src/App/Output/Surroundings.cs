@@ -39,6 +39,13 @@ public sealed class Surroundings : IDisposable
     /// <summary>Paths that a person writes are relative to this folder.</summary>
     public string CurrentFolder { get; }
 
+    /// <summary>Where records and practicals of one's own stand unless a folder is named.</summary>
+    public string UsualDataFolder { get; init; } = Path.Combine(
+        Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "calx");
+
+    /// <summary>The data folder that a person named, or the usual one.</summary>
+    public string DataFolder(string? named) => named is null ? UsualDataFolder : FullPath(named);
+
     /// <summary>The process's own streams, UTF-8 whatever the terminal's language.</summary>
     public static Surroundings OfProcess()
     {
@@ -82,7 +89,22 @@ public sealed class Surroundings : IDisposable
     }
 
     /// <summary>Whether a person sits before it: commands that would wait for one do not where none does.</summary>
-    public bool HasPerson => isProcess && !Console.IsOutputRedirected && !Console.IsInputRedirected;
+    public bool HasPerson => Keyboard is not null || (isProcess && !Console.IsOutputRedirected && !Console.IsInputRedirected);
+
+    /// <summary>What a person types where it is not the terminal's own keyboard; null for that one.</summary>
+    public TextReader? Keyboard { get; init; }
+
+    /// <summary>Asks a question and returns the line that is typed; null where nobody is there, or nothing more comes.</summary>
+    public string? Ask(string question)
+    {
+        if (!HasPerson)
+        {
+            return null;
+        }
+
+        Error.Write(question);
+        return (Keyboard ?? Console.In).ReadLine();
+    }
 
     /// <summary>Asks for a secret, which does not show while it is typed; null where nobody is there.</summary>
     public string? AskUnseen(string question)

@@ -2,10 +2,12 @@ using Calx.App.Pages.Answers;
 using Calx.App.Pages.Classes;
 using Calx.App.Pages.Home;
 using Calx.App.Pages.Keeping;
+using Calx.App.Pages.Learning;
 using Calx.App.Pages.Lessons;
 using Calx.App.Pages.Live;
 using Calx.App.Pages.Marking;
 using Calx.App.Pages.Practicals;
+using Calx.App.Pages.Series;
 using Calx.App.Pages.SignIn;
 using Calx.App.Pages.Students;
 using Calx.App.Pages.Week;
@@ -22,6 +24,7 @@ public static class AllPages
         OwnFiles.Map(routes);
         HomeRoutes.Map(routes);
         PracticalsRoutes.Map(routes);
+        LearnedRoutes.Map(routes);
         ClassesRoutes.Map(routes);
         LessonsRoutes.Map(routes);
         MarkingRoutes.Map(routes);
@@ -34,6 +37,7 @@ public static class AllPages
         JoinRoutes.Map(routes);
         GroupsRoutes.Map(routes);
         TableRoutes.Map(routes);
+        PointsRoutes.Map(routes);
         AnswersRoutes.Map(routes);
     }
 }

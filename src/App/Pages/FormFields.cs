@@ -1,14 +1,26 @@
 using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
 
 namespace Calx.App.Pages;
 
 /// <summary>Reads a form's fields as text without spaces round it; a field that was not sent is empty.</summary>
 public sealed class FormFields(IFormCollection form)
 {
+    private const int OtherFields = 64 * 1024;
+
     /// <summary>Reads the form of a request.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="longestField">Most characters of one field, where a form may hold more than forms usually do; else null.</param>
     /// <exception cref="BadHttpRequestException">The request has no form, or none that can be read.</exception>
-    public static async Task<FormFields> Of(HttpContext context)
+    public static async Task<FormFields> Of(HttpContext context, int? longestField = null)
     {
+        if (longestField is int longest && context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
+        {
+            // Three bytes for a character as forms are sent, and the other fields.
+            limit.MaxRequestBodySize = (3L * longest) + OtherFields;
+            context.Features.Set<IFormFeature>(new FormFeature(context.Request, new FormOptions { ValueLengthLimit = longest, ValueCountLimit = 200 }));
+        }
+
         if (!context.Request.HasFormContentType)
         {
             throw new BadHttpRequestException("A form is expected.");

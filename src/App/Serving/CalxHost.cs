@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Pages;
 using Calx.App.Pages.Answers;
@@ -91,6 +92,8 @@ public static class CalxHost
         services.AddSingleton<PlanDesk>();
         services.AddSingleton<LessonList>();
         services.AddSingleton<History>();
+        services.AddSingleton<PastLessons>();
+        services.AddSingleton<NumberDesk>();
         services.AddSingleton<LessonDesk>();
         services.AddSingleton<LessonMarking>();
         services.AddSingleton<CommentTexts>();

@@ -34,13 +34,17 @@
     const pad = make("div", "keypad");
     const press = key => {
       const old = input.value;
-      input.value = key === "back" ? old.slice(0, -1) : key === "." && old.includes(".") ? old : (old + key).slice(0, 12);
+      input.value = key === "back" ? old.slice(0, -1)
+        : key === "-" ? (old.startsWith("-") ? old.slice(1) : `-${old}`)
+        : key === "." && old.includes(".") ? old : (old + key).slice(0, 12);
       input.dispatchEvent(new Event("input", { bubbles: true }));
     };
-    for (const key of ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", "back"]) {
-      const button = make("button", "key", key === "back" ? "\u232b" : key);
+    // A temperature may lie below zero.
+    const keys = ["1", "2", "3", "4", "5", "6", "7", "8", "9", ".", "0", "back", ...(form.dataset.unit === "°C" ? ["-"] : [])];
+    for (const key of keys) {
+      const button = make("button", "key", key === "back" ? "\u232b" : key === "-" ? "\u2212" : key);
       button.type = "button";
-      button.setAttribute("aria-label", key === "back" ? "take the last digit back" : key === "." ? "point" : key);
+      button.setAttribute("aria-label", key === "back" ? "take the last digit back" : key === "." ? "point" : key === "-" ? "minus" : key);
       // The field keeps the focus, so that a keyboard goes on where the keypad stopped.
       button.addEventListener("pointerdown", event => event.preventDefault());
       button.addEventListener("click", () => { press(key); });
@@ -59,7 +63,7 @@
     form.addEventListener("submit", event => {
       event.preventDefault();
       const written = plain(input.value);
-      if (!/^-?\d+(\.\d+)?$/.test(written)) { say("Type all that the display shows: digits, with a point."); input.focus(); return; }
+      if (!/^-?\d+(\.\d+)?$/.test(written)) { say(form.dataset.decimals === undefined && !form.querySelector("[name=balance]") ? "Type the number that you read: digits, with a point." : "Type all that the display shows: digits, with a point."); input.focus(); return; }
       const choice = form.querySelector("[name=balance]:checked");
       if (form.querySelector("[name=balance]") && !choice) { say("Choose the letter of your balance first."); return; }
       const decimals = form.dataset.decimals === undefined ? NaN : Number(choice?.dataset.decimals ?? form.dataset.decimals);

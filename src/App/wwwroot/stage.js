@@ -77,7 +77,8 @@
       article.append(make("h1", "", `${item.state === "warm" ? "Now cool" : "Again"}: ${item.title}`), find("[data-again]", document).content.firstElementChild.cloneNode(true));
       const form = find("form", article);
       const { what, group, trial } = item.entry;
-      Object.assign(form.dataset, { what, group, trial, label: item.title.split("\u00a0/")[0] });
+      const [label, unit] = item.title.split("\u00a0/\u00a0");
+      Object.assign(form.dataset, { what, group, trial, label, unit: unit ?? form.dataset.unit });
       if (!item.entry.balance) find(".which", form)?.remove();
       // The decimals are those of the balance that is chosen; the form itself knows none.
       delete form.dataset.decimals;

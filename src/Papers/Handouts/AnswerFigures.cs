@@ -15,12 +15,14 @@ internal static class AnswerFigures
     /// <param name="answer">The answer.</param>
     /// <param name="value">Its value, or one like it.</param>
     /// <param name="ofBalance">Decimals of the balance.</param>
-    public static int? Decimals(AnswerDefinition answer, double value, int ofBalance)
+    /// <param name="practical">The practical, whose other instruments have decimals of their own.</param>
+    public static int? Decimals(AnswerDefinition answer, double value, int ofBalance, Practical practical)
     {
         bool isDifference = answer.Formula.Nodes.All(n => n is NameTerm or BinaryOperation { Operator: Operator.Add or Operator.Subtract });
         if (isDifference)
         {
-            return ofBalance;
+            int[] own = [.. practical.Readings.Where(r => answer.Formula.Names.Contains(r.Id)).Select(r => r.Errors?.Step.Decimals).OfType<int>()];
+            return own.Length == 0 ? ofBalance : own.Min();
         }
 
         int places = value == 0 ? Significant - 1 : Significant - 1 - (int)Math.Floor(Math.Log10(Math.Abs(value)));

@@ -45,7 +45,7 @@ public static class AnswerKey
         KeyValuePair<string, double>[] readings = [.. ExpectedAnswers.ReadingsOf(setting.Plan)];
         return new PaperTable(
             [.. readings.Select(r => new PaperColumn(Sentences.Heading(Name(r.Key), plan.Practical.Reading(r.Key).Unit), 1))],
-            [[.. readings.Select(r => new PaperCell(r.Value.ToString($"F{decimals}", CultureInfo.InvariantCulture)))]]);
+            [[.. readings.Select(r => new PaperCell(r.Value.ToString($"F{plan.Practical.Reading(r.Key).Errors?.Step.Decimals ?? decimals}", CultureInfo.InvariantCulture)))]]);
     }
 
     private static PaperTable Worked(PaperSetting setting, AnswerKeyTexts texts, IReadOnlyList<ExpectedAnswer> answers)
@@ -58,8 +58,8 @@ public static class AnswerKey
                 [
                     new PaperCell(Sentences.Heading(Text.Capital(a.Answer.Label), a.Answer.Unit), IsHeading: true),
                     SheetWorkings.InWords(setting.Practical, a.Answer, setting.Language),
-                    Number(a.Answer, a.Worked, decimals),
-                    texts.Range(Number(a.Answer, a.Low, decimals), Number(a.Answer, a.High, decimals)),
+                    Number(setting.Practical, a.Answer, a.Worked, decimals),
+                    texts.Range(Number(setting.Practical, a.Answer, a.Low, decimals), Number(setting.Practical, a.Answer, a.High, decimals)),
                     a.Answer.Marks.ToString(CultureInfo.InvariantCulture),
                 ]),
             ]);
@@ -83,6 +83,6 @@ public static class AnswerKey
         }
     }
 
-    private static string Number(AnswerDefinition answer, double value, int decimals) => (AnswerFigures.Decimals(answer, value, decimals) is int places
+    private static string Number(Practical practical, AnswerDefinition answer, double value, int decimals) => (AnswerFigures.Decimals(answer, value, decimals, practical) is int places
         ? value.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(value)).Replace('-', '−');
 }

@@ -13,6 +13,9 @@ public static class DisplaySheet
     /// <summary>From margin to margin of A4.</summary>
     private const double WidthOfChart = 178;
 
+    /// <summary>Curves are higher than dots: they leave room at the sides.</summary>
+    private const double ShareOfCurves = 0.75;
+
     /// <summary>Makes it.</summary>
     /// <param name="setting">The lesson. That the practical still has to be checked is not said: nothing is to be done from this sheet.</param>
     /// <param name="outcome">What the class found.</param>
@@ -34,11 +37,25 @@ public static class DisplaySheet
                 new PaperBlock.Paragraph(key.Text + key.Quantity.UnitBehind, ParagraphLook.Huge),
                 new PaperBlock.Paragraph(key.Quantity.Label),
             ],
-            .. DotsChart.Of(findings, key is null ? findings.Practical.Findings.Change : key.Quantity.Id, outcome.ShowsAccepted, room, setting.Language) is Chart chart
-                ? [new PaperBlock.Figure(chart.Picture, chart.Caption, WidthOfChart * look.WallScale)] : (PaperBlock[])[],
+            .. Picture(findings, key, outcome, room, setting),
             new PaperBlock.Items(ListKind.Bullets, [.. said.Select(s => Phrase.Of(Text.Together(s)))]),
         ];
         return new Paper("wall-display", findings.Practical.Question, setting.Heads(texts.DisplayKind) with { Draft = null }, content, look);
+    }
+
+    /// <summary>The curves where mass is read against time, else a dot a group.</summary>
+    private static IEnumerable<PaperBlock> Picture(ClassFindings findings, ClassQuantity? key, ClassOutcome outcome, double room, PaperSetting setting)
+    {
+        double width = WidthOfChart * setting.Look.ForWall().WallScale;
+        var view = new ReportView(Causes: false, outcome.ShowsAccepted, Names: false) { Language = setting.Language };
+        if (SeriesChart.Of(findings, view, ChartSize.Half) is Chart curves)
+        {
+            return [new PaperBlock.Figure(curves.Picture, curves.Caption, ShareOfCurves * width)];
+        }
+
+        string shown = key is null ? findings.Practical.Findings.Change : key.Quantity.Id;
+        return DotsChart.Of(findings, shown, outcome.ShowsAccepted, room, setting.Language) is Chart dots
+            ? [new PaperBlock.Figure(dots.Picture, dots.Caption, width)] : [];
     }
 
     /// <summary>How high the dots may stand: what the sheet has once all is said that has to be. A unit is some 0.5 mm, a sentence of two lines

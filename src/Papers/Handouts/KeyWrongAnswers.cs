@@ -1,3 +1,4 @@
+using Calx.Practicals.Definition;
 using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Papers.Documents;
@@ -44,13 +45,13 @@ internal static class KeyWrongAnswers
                     .. shown.Select((w, i) => (PaperCell[])
                     [
                         new PaperCell(i > 0 && shown[i - 1].Answer == w.Answer ? string.Empty : Text.Capital(w.Answer.Label), IsHeading: true),
-                        Number(w, decimals),
+                        Number(setting.Practical, w, decimals),
                         Text.Capital(w.Ideas.Take(MostIdeas).Select(i => KnownIdeas.LabelOf(i, setting.Language.Engine)).Aggregate(texts.OrIdea)),
                     ]),
                 ])),
         ];
     }
 
-    private static string Number(UsualWrongAnswer wrong, int decimals) => (AnswerFigures.Decimals(wrong.Answer, wrong.Value, decimals) is int places
+    private static string Number(Practical practical, UsualWrongAnswer wrong, int decimals) => (AnswerFigures.Decimals(wrong.Answer, wrong.Value, decimals, practical) is int places
         ? wrong.Value.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(wrong.Value)).Replace('-', '−');
 }

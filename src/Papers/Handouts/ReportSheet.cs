@@ -52,7 +52,9 @@ public static class ReportSheet
         bool isLarge = setting.Look.IsLarge;
         ReportView view = ReportView.Teacher with { Language = setting.Language };
         ChartSize size = isLarge ? ChartSize.Whole : ChartSize.Half;
-        Chart[] charts = [.. new[] { RatioChart.Of(findings, view, size), SampleChart.Of(findings, view, size) }.OfType<Chart>()];
+        // Where mass is read against time, that is the picture of the lesson.
+        Chart? second = SeriesChart.Of(findings, view, size) ?? SampleChart.Of(findings, view, size);
+        Chart[] charts = [.. new[] { RatioChart.Of(findings, view, size), second }.OfType<Chart>()];
         if (charts.Length == 2 && !isLarge)
         {
             return [new PaperBlock.Beside([Figure(charts[0], WidthOfHalf)], [Figure(charts[1], WidthOfHalf)], leftShare: 0.5)];
@@ -74,7 +76,7 @@ public static class ReportSheet
     private static IReadOnlyList<PaperBlock> Showing(ClassFindings findings, ClassReportTexts texts) => [.. Section(
         texts.ShowHeading,
         ListKind.Bullets,
-        About(findings, ConclusionTopic.Change, ConclusionTopic.Accepted, ConclusionTopic.Equations, ConclusionTopic.Formula, ConclusionTopic.Uncounted))];
+        About(findings, ConclusionTopic.Change, ConclusionTopic.Accepted, ConclusionTopic.Equations, ConclusionTopic.Formula, ConclusionTopic.Curve, ConclusionTopic.Uncounted))];
 
     private static IReadOnlyList<PaperBlock> NotShowing(ClassFindings findings, ClassReportTexts texts) => [.. Section(
         texts.NotShowHeading,

@@ -22,13 +22,20 @@ internal static class SheetReadings
             : [new(texts.ReadingColumn, 3), .. Enumerable.Range(1, plan.Trials).Select(t => new PaperColumn(texts.TrialColumn(Sentences.Count(t)), 1.2, IsNumber: true))];
         PaperCell[][] rows =
         [
-            .. Weighings(plan).Select(weighing => (PaperCell[])[new(Heading(plan.Practical, weighing), RowInMillimetres, IsHeading: true), .. Enumerable.Repeat(new PaperCell(""), columns.Length - 1)]),
+            .. Weighings(plan).Select(weighing => (PaperCell[])[new(Heading(plan.Practical, weighing), RowInMillimetres, IsHeading: true), .. Blanks(plan, weighing, columns.Length - 1)]),
         ];
         return
         [
             new PaperBlock.Table(new PaperTable(columns, rows, TableRuling.Framed)),
             new PaperBlock.Paragraph(Decimals(plan, setting.Language), ParagraphLook.Small),
         ];
+    }
+
+    /// <summary>No letter of a balance belongs to a time or a temperature.</summary>
+    private static IEnumerable<PaperCell> Blanks(PlanSettings plan, Weighing weighing, int columns)
+    {
+        bool balance = plan.Trials > 1 || plan.Practical.Reading(weighing.Reading).IsWeighing;
+        return Enumerable.Range(0, columns).Select(i => new PaperCell(balance || i != 1 ? "" : "–"));
     }
 
     /// <summary>What a group may write down, in order: each reading as often as the plan has it taken.</summary>

@@ -105,6 +105,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
     {
         MolarMassTerm molar => texts.MolarMassOf(Written(molar.Formula)),
         NameTerm name when practical.Answers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition answer => answer.Label,
+        NameTerm name when practical.Series?.Quantities.FirstOrDefault(q => q.Id == name.Name) is CurveQuantityDefinition read => texts.ReadOffCurve(read.Label),
         NameTerm name => LowerCase(ReadingNames.OfId(practical, name.Name)),
         _ => "?",
     });

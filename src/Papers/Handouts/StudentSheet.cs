@@ -7,7 +7,7 @@ using Calx.Practicals.Definition;
 namespace Calx.Papers.Handouts;
 
 /// <summary>The sheet that a student works from: question, cautions, steps with the plan's amounts, table, workings, questions. Two sides
-/// at the usual size; with one step a page, as many as it has steps and two or three more.</summary>
+/// at the usual size, and one of squared paper where mass is read against time; with one step a page, as many as it has steps and two or three more.</summary>
 public static class StudentSheet
 {
     private const double SmallDrawing = 68;
@@ -30,9 +30,11 @@ public static class StudentSheet
             .. WhatToDo(setting, texts),
             new PaperBlock.Heading(texts.ReadingsHeading),
             .. Readings(setting, texts, seen),
+            .. SheetSeries.Table(practical, setting.Language),
             new PaperBlock.Heading(texts.WorkingsHeading),
             .. new SheetWorkings(practical, AtomicWeights.Iupac2024, setting.Language).Of(level),
             .. SheetQuestions.Of(practical, level, texts),
+            .. SheetSeries.Squared(practical, setting.Language, numbered: level != SupportLevel.Open),
         ];
         return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}{(setting.StudentLook.IsOneStep ? "-one-step" : "")}", texts.Kind, practical.Title, content, setting.StudentLook);
     }

@@ -54,11 +54,12 @@ internal static class ExpectedSection
         var table = new ReportTable("expected", texts.ExpectedHeading, columns);
         foreach (PredictedReading reading in readings)
         {
+            int shown = reading.Decimals ?? decimals;
             string[] without = reading.WithoutParts is PredictedValue contents
                 ? [Figures.Text(contents.Median, decimals), Between(contents, decimals, texts)] : ["–", "–"];
             table.Add(
             [
-                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Typical, decimals), Between(reading.Written, decimals, texts),
+                WithUnit(reading.Label, reading.Unit), Figures.Text(reading.Typical, shown), Between(reading.Written, shown, texts),
                 .. parts ? without : [], .. some ? [Odds.InHundred(reading.Written.Share)] : Array.Empty<string>(),
             ]);
         }

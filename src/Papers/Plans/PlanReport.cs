@@ -25,7 +25,7 @@ public static class PlanReport
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
-        PaperLanguage language = heading?.Language ?? PaperLanguage.BritishEnglish;
+        PaperLanguage language = (heading?.Language ?? PaperLanguage.BritishEnglish).For(plan.Settings.Practical);
         var page = new StringBuilder();
         ReportPage.Begin(page, plan.Settings.Practical.Title, heading?.ClassName ?? new PlanTexts(language).ForWhom, language, "plan");
         PlanHead.Write(page, plan, heading, draft, language);
@@ -47,7 +47,7 @@ public static class PlanReport
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
         var page = new StringBuilder();
-        WriteSections(page, plan, sentences, stock, language ?? PaperLanguage.BritishEnglish);
+        WriteSections(page, plan, sentences, stock, (language ?? PaperLanguage.BritishEnglish).For(plan.Settings.Practical));
         return page.ToString();
     }
 
@@ -58,7 +58,7 @@ public static class PlanReport
     {
         ArgumentNullException.ThrowIfNull(plan);
         var page = new StringBuilder();
-        PlanVerdicts.Write(page, plan, new PlanTexts(language ?? PaperLanguage.BritishEnglish));
+        PlanVerdicts.Write(page, plan, new PlanTexts((language ?? PaperLanguage.BritishEnglish).For(plan.Settings.Practical)));
         return page.ToString();
     }
 

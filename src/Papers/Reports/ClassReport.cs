@@ -58,6 +58,7 @@ public static class ClassReport
         }
 
         new GroupTable(findings, view).Write(page);
+        CurveTable.Write(page, findings, view);
         ReadingTables.Write(page, findings, view, texts);
         WriteMethods(page, texts);
     }
@@ -113,7 +114,7 @@ public static class ClassReport
     {
         Chart?[] all =
         [
-            RatioChart.Of(findings, view), SampleChart.Of(findings, view), StepsChart.Of(findings, view), BudgetChart.Of(findings, view),
+            RatioChart.Of(findings, view), SeriesChart.Of(findings, view), SampleChart.Of(findings, view), StepsChart.Of(findings, view), BudgetChart.Of(findings, view),
         ];
         Chart[] charts = [.. all.OfType<Chart>()];
         if (charts.Length == 0)

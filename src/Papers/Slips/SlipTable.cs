@@ -47,7 +47,26 @@ internal sealed class SlipTable
         }
 
         return table.Append(CultureInfo.InvariantCulture, $"</tbody>\n<tfoot><tr><td colspan=\"{columns.Length}\">{Text.Of(texts.WriteAll)}")
-            .Append("<span class=\"room\"></span></td></tr></tfoot>\n</table>\n").ToString();
+            .Append("<span class=\"room\"></span></td></tr></tfoot>\n</table>\n").Append(Times()).ToString();
+    }
+
+    /// <summary>Mass against time: a box under each time, as many in a line as fit.</summary>
+    private string Times()
+    {
+        const int inLine = 7;
+        if (practical.Series is not SeriesDefinition series)
+        {
+            return string.Empty;
+        }
+
+        var lines = new StringBuilder(string.Create(
+            CultureInfo.InvariantCulture, $"<h3>{Text.Of(texts.Times(series.Label, series.TimeUnit))}</h3>\n<table class=\"times\">\n"));
+        foreach (double[] times in series.TimesInMinutes.Skip(1).SkipLast(1).Chunk(inLine))
+        {
+            lines.Append("<tr>").AppendJoin(string.Empty, times.Select(t => $"<td><small>{series.TimeText(t)}</small></td>")).Append("</tr>\n");
+        }
+
+        return lines.Append("</table>\n").ToString();
     }
 
     private void WriteRow(StringBuilder table, ReadingDefinition reading, string name)

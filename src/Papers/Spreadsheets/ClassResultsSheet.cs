@@ -1,8 +1,9 @@
-using System.Globalization;
 using Calx.Papers.Handouts;
 using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
+using System.Globalization;
 
 namespace Calx.Papers.Spreadsheets;
 
@@ -56,7 +57,33 @@ internal static class ClassResultsSheet
         }
 
         Summary(sheet, lesson, answers, lastRow);
+        Points(sheet, lesson, columns + 1, lastRow);
         return sheet;
+    }
+
+    /// <summary>Mass against time to the right of everything: a column for each time between the first and the last.</summary>
+    private static void Points(SheetDraft sheet, ResultsLesson lesson, int first, int lastRow)
+    {
+        if (lesson.Setting.Practical.Series is not SeriesDefinition series)
+        {
+            return;
+        }
+
+        double[] times = [.. series.TimesInMinutes.Skip(1).SkipLast(1)];
+        string? format = lesson.FormatOf(lesson.Weighings.First(w => w.Reading == series.From));
+        for (int i = 0; i < times.Length; i++)
+        {
+            sheet.Wide(first + i, 11);
+            sheet.Text(
+                HeadingRow, first + i, Sentences.Heading(lesson.Texts.PointColumn(series.Label, series.TimeText(times[i]), series.TimeUnit), "g"), CellLook.Heading);
+            for (int row = FirstRow; row <= lastRow; row++)
+            {
+                sheet.Blank(row, first + i, CellLook.Reading(format));
+            }
+        }
+
+        sheet.Fit(HeadingRow);
+        sheet.Checked.Add(new CheckedRange(SheetDraft.Reference(FirstRow, first), SheetDraft.Reference(lastRow, first + times.Length - 1), true));
     }
 
     private static void Widths(SheetDraft sheet, int names, int observations, int columns)

@@ -56,13 +56,13 @@ internal sealed class ResultsLesson
     public int[] Decimals { get; }
 
     /// <summary>Format of a reading's number.</summary>
-    public string? FormatOf(Weighing weighing) => IsMass(weighing) ? ReadingCheck.Format(Decimals[0]) : null;
+    public string? FormatOf(Weighing weighing) => ReadingCheck.Format(Setting.Practical.Reading(weighing.Reading).Errors?.Step.Decimals ?? Decimals[0]);
 
     /// <summary>Format of an answer's number.</summary>
     public string? FormatOf(AnswerDefinition answer) => formats[answer.Id];
 
     /// <summary>Whether a reading is a mass from a balance.</summary>
-    public bool IsMass(Weighing weighing) => Setting.Practical.Reading(weighing.Reading).Instrument == Instrument.Balance;
+    public bool IsMass(Weighing weighing) => Setting.Practical.Reading(weighing.Reading).IsWeighing;
 
     /// <summary>Places of an answer's formula: where a name's value stands.</summary>
     /// <param name="ofWeighing">The cell of a weighing, by its place in <see cref="Weighings"/>.</param>
@@ -85,7 +85,7 @@ internal sealed class ResultsLesson
         List<AnswerDefinition> answers = [.. Setting.Practical.Answers.Where(a => a.Formula.Names.All(given.Contains) && given.Add(a.Id))];
         foreach (AnswerDefinition answer in answers)
         {
-            formats[answer.Id] = Expected(answer, expected) is double value && AnswerFigures.Decimals(answer, value, Balance.Decimals) is int places
+            formats[answer.Id] = Expected(answer, expected) is double value && AnswerFigures.Decimals(answer, value, Balance.Decimals, Setting.Practical) is int places
                 ? Fixed(places) : null;
         }
 

@@ -1,4 +1,5 @@
 using Calx.Practicals.Definition;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.CatchUp;
 
@@ -26,6 +27,9 @@ public sealed class CatchUpPack
 
     /// <summary>The weighings in order, to the last heating that the practical allows.</summary>
     public IReadOnlyList<PackReading> Readings { get; }
+
+    /// <summary>Mass against time as the balance showed it, or null where the practical takes none.</summary>
+    public GroupSeries? Series { get; init; }
 
     /// <summary>What went wrong.</summary>
     public PackTruth Truth { get; }

@@ -39,7 +39,7 @@ public static class CatchUpPacks
         DrawnPack[] drawn = Drawn(new PackDrawer(plan, weights, options.OddShare), students, options, besides ?? []);
         var working = new PackWorking(plan, weights);
         var packs = new CatchUpPack[students.Count];
-        Side(packs.Length, options, i => packs[i] = working.Of(students[i], drawn[i].Readings, drawn[i].Truth));
+        Side(packs.Length, options, i => packs[i] = working.Of(students[i], drawn[i].Readings, drawn[i].Truth, series: drawn[i].Series));
         return packs;
     }
 

@@ -68,6 +68,7 @@ internal sealed class PackDrawer
                 .. group.Readings.Where(r => !plan.Unread.Contains(r.Weighing.Reading))
                     .Select(r => new PackReading(r.Weighing, r.Displayed, r.TrueMassInGrams, r.ShiftInGrams)),
             ],
-            new PackTruth(planted, group.Truth.TogetherInGrams));
+            new PackTruth(planted, group.Truth.TogetherInGrams),
+            group.Series);
     }
 }

@@ -1,3 +1,4 @@
+using Calx.Chemistry.Elements;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 
@@ -14,6 +15,20 @@ public sealed class LessonForecast
 
     /// <summary>Minutes before the bell by which a class should have weighed, to pack up in peace.</summary>
     public const double PackingMinutes = 10;
+
+    /// <summary>How lessons of a plan go, without all else that a plan works out.</summary>
+    /// <param name="settings">What the teacher means to do.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="seed">Which of the possible lessons.</param>
+    /// <param name="lessons">How many are simulated, from 1.</param>
+    public static LessonForecast Of(PlanSettings settings, AtomicWeights weights, ulong seed, int lessons)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        ArgumentNullException.ThrowIfNull(weights);
+        ArgumentOutOfRangeException.ThrowIfLessThan(lessons, 1);
+        var tables = new PlanTables(weights);
+        return new LessonSimulator(settings, tables.Durations, tables.DrawersOf(settings), seed, new ParallelOptions()).Forecast(lessons);
+    }
 
     internal LessonForecast(
         PlanSettings settings,

@@ -46,7 +46,7 @@ public sealed class PlanSettings
         (Trials, Heatings, SampleInGrams) = (other.Trials, other.Heatings, other.SampleInGrams);
         (Prepared, StaggerInMinutes) = (other.Prepared, other.StaggerInMinutes);
         (LeftOut, Moved, Alongside, Unread) = (other.LeftOut, other.Moved, other.Alongside, other.Unread);
-        (Times, Kit) = (other.Times, other.Kit);
+        (Times, Kit, Learned) = (other.Times, other.Kit, other.Learned);
         Language = other.Language;
     }
 
@@ -99,6 +99,9 @@ public sealed class PlanSettings
 
     /// <summary>Times of one's own, by step.</summary>
     public IReadOnlyDictionary<string, StepMinutes> Times { get; private set; } = new Dictionary<string, StepMinutes>();
+
+    /// <summary>From where its learned numbers are; null where all are the file's or its own.</summary>
+    public LearnedFrom? Learned { get; private set; }
 
     /// <summary>How many pieces of a kit there are, where there are fewer than the groups need.</summary>
     public IReadOnlyDictionary<string, int> Kit { get; private set; } = new Dictionary<string, int>();
@@ -178,6 +181,9 @@ public sealed class PlanSettings
     {
         [Known(step, Practical.Steps.Select(x => x.Id))] = minutes,
     });
+
+    /// <summary>With word of where learned numbers are from that it has already.</summary>
+    public PlanSettings WithLearned(LearnedFrom learned) => Copy(s => s.Learned = learned);
 
     /// <summary>With so many pieces of a kit for all groups, from 1.</summary>
     public PlanSettings WithKit(string piece, int number) => Copy(s => s.Kit = new Dictionary<string, int>(Kit)

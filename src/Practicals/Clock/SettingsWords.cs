@@ -23,7 +23,8 @@ internal static class SettingsWords
             .. settings.Alongside.Select(id => texts.Meanwhile(Label(settings, id))),
             .. settings.Unread.Select(id => texts.WithoutReading(settings.Practical.Reading(id).Label)),
             .. settings.StaggerInMinutes > 0 ? [texts.Staggered(settings.StaggerInMinutes.InFigures("0.#"))] : Array.Empty<string>(),
-            .. settings.Times.Select(time => texts.OwnTimes(
+            .. LearnedInPlanWords.Of(settings, texts),
+            .. settings.Times.Where(time => settings.Learned?.Times.Contains(time.Key) != true).Select(time => texts.OwnTimes(
                 Label(settings, time.Key), time.Value.Least.InFigures("0.##"), time.Value.Likely.InFigures("0.##"), time.Value.Most.InFigures("0.##"))),
             .. settings.Kit.Select(piece => texts.PiecesOf(piece.Value.InFigures(), settings.Practical.Kit.First(k => k.Id == piece.Key).Label)),
             .. settings.Practical.Conditions.Where(c => settings.AllConditions.Contains(c.Id)).Select(c => Condition(settings, c, texts)),

@@ -8,4 +8,5 @@ internal sealed record Asked(
     FindingsDefinition Findings,
     IReadOnlyList<ConclusionDefinition> Conclusions,
     IReadOnlyList<AnswerDefinition> Answers,
-    IReadOnlyList<AskedAnswer> FurtherAnswers);
+    IReadOnlyList<AskedAnswer> FurtherAnswers,
+    SeriesDefinition? Series = null);

@@ -30,10 +30,12 @@ public static class BuiltInPracticals
     }
 
     /// <summary>Why an id that <see cref="Find"/> does not know is a fault, with what it may have meant.</summary>
-    public static string Unknown(string id)
+    /// <param name="id">The id.</param>
+    /// <param name="others">Ids of practicals from elsewhere that are at hand as well.</param>
+    public static string Unknown(string id, IEnumerable<string>? others = null)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return $"there is no practical '{id}'; {NearestWord.Choice(id, Ids)}";
+        return $"there is no practical '{id}'; {NearestWord.Choice(id, [.. Ids, .. others ?? []])}";
     }
 
     private static Practical Load(string resource)

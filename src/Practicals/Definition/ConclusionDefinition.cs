@@ -1,7 +1,10 @@
+using Calx.Measurement.Statistics.Series;
+
 namespace Calx.Practicals.Definition;
 
 /// <summary>A statement that the class is to come to.</summary>
-public sealed class ConclusionDefinition(string id, string label, ConclusionTest? test, bool optional, FilePosition at)
+public sealed class ConclusionDefinition(
+    string id, string label, ConclusionTest? test, bool optional, FilePosition at, KineticOrder? order = null)
 {
     /// <summary>Its id, unique among the conclusions.</summary>
     public string Id { get; } = id;
@@ -11,6 +14,9 @@ public sealed class ConclusionDefinition(string id, string label, ConclusionTest
 
     /// <summary>What it says of a quantity, or null where readings cannot decide it.</summary>
     public ConclusionTest? Test { get; } = test;
+
+    /// <summary>The order that the curve is to show, and neither of the others; null where it says nothing of a curve.</summary>
+    public KineticOrder? Order { get; } = order;
 
     /// <summary>Whether a plan looks at it only when asked to.</summary>
     public bool IsOptional { get; } = optional;

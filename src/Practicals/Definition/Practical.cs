@@ -59,6 +59,9 @@ public sealed class Practical
     /// <summary>Ready-made masses that teachers keep instead of readings.</summary>
     public IReadOnlyList<ColumnDefinition> Columns => asked.Columns;
 
+    /// <summary>Mass against time, or null where the practical takes no series.</summary>
+    public SeriesDefinition? Series => asked.Series;
+
     /// <summary>Numbers that differ from group to group.</summary>
     public IReadOnlyList<Parameter> Parameters => course.Parameters;
 

@@ -38,32 +38,40 @@ public static class PracticalReader
         ArgumentException.ThrowIfNullOrEmpty(fileName);
         var faults = new FaultList(fileName);
         FileNode? root = FileTree.Read(text.TrimStart('\uFEFF'), faults);
-        Practical? practical = root is null ? null : Assemble(new FileMap(root, "a practical", faults), text, faults);
-        if (faults.IsEmpty && practical is not null)
+        if (root is null)
         {
-            new ProcedureCheck(faults).Run(practical);
+            return new PracticalReading(null, faults.Faults, faults.Warnings);
         }
 
-        return new PracticalReading(faults.IsEmpty ? practical : null, faults.Faults, faults.Warnings);
+        var sections = new SoundSections(faults);
+        Practical practical = Assemble(new FileMap(root, "a practical", faults), text, sections, faults);
+        new ProcedureCheck(faults).Run(practical, sections);
+        if (faults.IsEmpty)
+        {
+            new InstrumentCheck(faults).Run(practical);
+        }
+
+        return new PracticalReading(
+            faults.IsEmpty ? practical : null, faults.Faults, faults.Warnings, new PracticalDraft(practical, sections, root));
     }
 
     // Sections are read in the order in which they refer to each other, whatever their order in the file.
-    private static Practical Assemble(FileMap root, string text, FaultList faults)
+    private static Practical Assemble(FileMap root, string text, SoundSections sections, FaultList faults)
     {
         var ids = new IdTables();
         PracticalHeading heading = Heading(root);
-        Bench bench = new BenchReader(ids, faults).Read(root);
+        Bench bench = sections.Read(FileSection.Bench, () => new BenchReader(ids, faults).Read(root));
         var parameters = new ParameterReader(ids, faults);
-        IReadOnlyList<Parameter> read = parameters.Parameters(root);
-        IReadOnlyList<Arm> arms = parameters.Arms(root);
-        Asked asked = Questions(root, ids, faults);
-        IReadOnlyList<ProcedureEvent> procedure = new EventReader(ids, faults).Events(root, "procedure");
+        IReadOnlyList<Parameter> read = sections.Read(FileSection.Parameters, () => parameters.Parameters(root));
+        IReadOnlyList<Arm> arms = sections.Read(FileSection.Parameters, () => parameters.Arms(root));
+        Asked asked = Questions(root, ids, sections, faults);
+        IReadOnlyList<ProcedureEvent> procedure = sections.Read(FileSection.Procedure, () => new EventReader(ids, faults).Events(root, "procedure"));
         var wrong = new FaultReader(ids, faults);
-        IReadOnlyList<FaultDefinition> causes = wrong.Faults(root);
-        IReadOnlyList<Observation> observations = wrong.Observations(root);
+        IReadOnlyList<FaultDefinition> causes = sections.Read(FileSection.Faults, () => wrong.Faults(root));
+        IReadOnlyList<Observation> observations = sections.Read(FileSection.Faults, () => wrong.Observations(root));
         var advice = new AdviceReader(ids, faults, observations);
         var course = new Course(
-            read,
+            asked.Series is SeriesDefinition series ? [.. read, Elapsed(series)] : read,
             arms,
             procedure,
             causes,
@@ -71,12 +79,22 @@ public static class PracticalReader
             advice.Actions(root, procedure.Any(e => e is RepeatEvent)),
             advice.Conditions(root),
             advice.Cooling(root));
-        LessonPlan lesson = new LessonReader(ids, faults).Read(root, bench.Materials);
+        LessonPlan lesson = sections.Read(FileSection.Lesson, () => new LessonReader(ids, faults).Read(root, bench.Materials));
         Handouts handouts = new HandoutReader(ids, faults).Read(root);
         root.Close();
         new SafetyCheck(faults).Run(bench, course.Procedure, lesson);
         return new Practical(heading, bench, course, asked, lesson, handouts, text);
     }
+
+    /// <summary>The minutes of a series as a number of the procedure: its length, and for ever where everything is ideal.</summary>
+    private static Parameter Elapsed(SeriesDefinition series) => new(
+        series.Elapsed,
+        "minutes since the first point",
+        "min",
+        SeriesDefinition.Forever,
+        new ParameterLaw.Fixed(series.UntilInMinutes),
+        new Provenance(Standing.Computed, null),
+        series.At);
 
     private static PracticalHeading Heading(FileMap root) => new(
         root.Id("practical", new IdTable("practical")),
@@ -84,18 +102,19 @@ public static class PracticalReader
         root.Text("title"),
         root.Text("question"));
 
-    private static Asked Questions(FileMap root, IdTables ids, FaultList faults)
+    private static Asked Questions(FileMap root, IdTables ids, SoundSections sections, FaultList faults)
     {
         var readings = new ReadingReader(ids, faults);
         var questions = new QuestionReader(ids, faults);
-        IReadOnlyList<ReadingDefinition> read = readings.Readings(root);
-        IReadOnlyList<ColumnDefinition> columns = readings.Columns(root);
-        IReadOnlyList<QuantityDefinition> quantities = questions.Quantities(root);
-        FindingsDefinition findings = new FindingsReader(ids, faults).Read(root);
-        IReadOnlyList<ConclusionDefinition> conclusions = questions.Conclusions(root);
+        IReadOnlyList<ReadingDefinition> read = sections.Read(FileSection.Readings, () => readings.Readings(root));
+        IReadOnlyList<ColumnDefinition> columns = sections.Read(FileSection.Readings, () => readings.Columns(root));
+        IReadOnlyList<QuantityDefinition> quantities = sections.Read(FileSection.Quantities, () => questions.Quantities(root));
+        SeriesDefinition? series = sections.Read(FileSection.Quantities, () => new SeriesReader(ids, faults).Read(root));
+        FindingsDefinition findings = sections.Read(FileSection.Findings, () => new FindingsReader(ids, faults).Read(root));
+        IReadOnlyList<ConclusionDefinition> conclusions = sections.Read(FileSection.Conclusions, () => questions.Conclusions(root));
         IReadOnlyList<AnswerDefinition> answers = questions.Answers(root);
         return new Asked(
-            read, columns, quantities, findings, conclusions, answers, new FurtherAnswerReader(ids, faults, questions, answers, findings).Read(root));
+            read, columns, quantities, findings, conclusions, answers, new FurtherAnswerReader(ids, faults, questions, answers, findings).Read(root), series);
     }
 
     private static int FirstBadByte(ReadOnlySpan<byte> bytes)

@@ -4,12 +4,16 @@ namespace Calx.Practicals.Definition;
 public sealed class PracticalReading
 {
     internal PracticalReading(
-        Practical? practical, IReadOnlyList<DefinitionFault> faults, IReadOnlyList<DefinitionFault> warnings)
+        Practical? practical, IReadOnlyList<DefinitionFault> faults, IReadOnlyList<DefinitionFault> warnings, PracticalDraft? draft = null)
     {
         Practical = practical;
         Faults = faults;
         Warnings = warnings;
+        Draft = draft;
     }
+
+    /// <summary>What could be read in spite of the faults, or null where nothing could.</summary>
+    internal PracticalDraft? Draft { get; }
 
     /// <summary>The practical, or null where there is a fault.</summary>
     public Practical? Practical { get; }

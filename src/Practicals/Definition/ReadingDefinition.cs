@@ -8,6 +8,7 @@ public sealed class ReadingDefinition(
     Instrument instrument,
     Pan pan,
     string? gauge,
+    InstrumentErrors? errors,
     int repeats,
     string? repeatLabel,
     IReadOnlyList<string> aliases,
@@ -30,6 +31,12 @@ public sealed class ReadingDefinition(
 
     /// <summary>Id of the gauge that is read, or null for a weighing.</summary>
     public string? Gauge { get; } = gauge;
+
+    /// <summary>How far the instrument may be off; null for a weighing, where the lesson's balances say it.</summary>
+    public InstrumentErrors? Errors { get; } = errors;
+
+    /// <summary>Whether it is taken on a balance.</summary>
+    public bool IsWeighing => Gauge is null;
 
     /// <summary>Most times it is taken, from 1.</summary>
     public int Repeats { get; } = repeats;

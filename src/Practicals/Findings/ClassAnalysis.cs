@@ -56,6 +56,7 @@ public static class ClassAnalysis
         FormulaRanking? formula = FormulaDeduction.Of(practical, ideal, groups, weights, language);
         IReadOnlyList<EquationChoice> equations = EquationChoice.All(
             practical, pooled.FirstOrDefault(q => q.Quantity.Id == practical.Findings.Key), weights);
+        ClassCurve? curve = ClassCurve.Of(practical, groups, language);
         var conclusion = new Conclusion(practical, readings, identifiability, groups, pooled, language);
         return new ClassResult(
             pooled,
@@ -64,8 +65,9 @@ public static class ClassAnalysis
             accepted,
             formula,
             equations,
-            conclusion.Sentences(change, accepted, formula, equations),
-            diagnosis?.Shared ?? []);
+            [.. conclusion.Sentences(change, accepted, formula, equations), .. curve?.Sentences ?? []],
+            diagnosis?.Shared ?? [],
+            curve);
     }
 
     /// <summary>By the columns of the table: a reading that some group has belongs to the table.</summary>
@@ -89,10 +91,11 @@ public static class ClassAnalysis
         ClassDiagnosis? found = diagnosis = options.Causes
             ? new ClassDiagnosis(practical, readings, weights, options, same) : null;
         var wording = new Wording(options.Language);
+        CurveRule? curve = practical.Series is SeriesDefinition series ? new CurveRule(series, readings.Balance, options.Language) : null;
         return
         [
             .. readings.Groups.Select((group, i) => new GroupFindings(
-                group, wording.Trial(group.Name, group.Trial), estimates[i], same[i], oddity.Judge(estimates[i]), [.. estimator.Contradictions(group)], found?.Groups[i])),
+                group, wording.Trial(group.Name, group.Trial), estimates[i], same[i], oddity.Judge(estimates[i]), [.. estimator.Contradictions(group)], found?.Groups[i], curve?.Of(group.Series))),
         ];
 
         ConstantMass? JudgeConstantMass(GroupReadings group, IReadOnlyList<QuantityResult> quantities) => constantMass?.Judge(

@@ -14,7 +14,8 @@ public sealed class ClassResult
         FormulaRanking? formula,
         IReadOnlyList<EquationChoice> equations,
         IReadOnlyList<ConclusionSentence> sentences,
-        IReadOnlyList<SharedCause> sharedCauses)
+        IReadOnlyList<SharedCause> sharedCauses,
+        ClassCurve? curve = null)
     {
         Quantities = quantities;
         Line = line;
@@ -25,6 +26,7 @@ public sealed class ClassResult
         Sentences = sentences;
         Conclusion = [.. sentences.Select(s => s.Text)];
         SharedCauses = sharedCauses;
+        Curve = curve;
     }
 
     /// <summary>Pooled quantities, in the practical's order; those that no group gives are absent.</summary>
@@ -54,6 +56,9 @@ public sealed class ClassResult
     /// <summary>Causes that befell most groups at once, the likeliest first; empty where none did or causes were not asked
     /// for.</summary>
     public IReadOnlyList<SharedCause> SharedCauses { get; }
+
+    /// <summary>What mass against time shows of the class; null where the practical takes no series.</summary>
+    public ClassCurve? Curve { get; }
 
     /// <summary>A pooled quantity, or null.</summary>
     public ClassQuantity? Find(string quantityId) => Quantities.FirstOrDefault(q => q.Quantity.Id == quantityId);

@@ -21,6 +21,9 @@ public enum ConclusionTopic
     /// <summary>Which formula the masses allow.</summary>
     Formula,
 
+    /// <summary>What mass against time shows: half-life, rate and order.</summary>
+    Curve,
+
     /// <summary>Which groups have an odd result.</summary>
     OddResults,
 

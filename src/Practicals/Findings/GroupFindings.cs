@@ -16,7 +16,8 @@ public sealed class GroupFindings
         ConstantMass? constantMass,
         Oddity oddity,
         IReadOnlyList<string> contradictions,
-        GroupDiagnosis? diagnosis)
+        GroupDiagnosis? diagnosis,
+        GroupCurve? curve = null)
     {
         Readings = readings;
         Name = name;
@@ -25,6 +26,7 @@ public sealed class GroupFindings
         Oddity = oddity;
         Contradictions = contradictions;
         Diagnosis = diagnosis;
+        Curve = curve;
         byId = quantities.ToDictionary(q => q.Quantity.Id, StringComparer.Ordinal);
     }
 
@@ -58,6 +60,9 @@ public sealed class GroupFindings
 
     /// <summary>What probably happened and what to do next; null where causes were not asked for.</summary>
     public GroupDiagnosis? Diagnosis { get; }
+
+    /// <summary>What its mass against time shows; null where the practical takes no series.</summary>
+    public GroupCurve? Curve { get; }
 
     /// <summary>Whether the group is left out of the class's pooled values.</summary>
     public bool IsAnomalous => Oddity is Oddity.Odd;

@@ -51,11 +51,19 @@ public abstract record ProductLine
         public double TheorySlope { get; }
     }
 
+    /// <summary>Beyond it sample and change are one number: what burns is what is missing.</summary>
+    private const double MostCorrelated = 0.999999;
+
     /// <summary>Fits the line to a class.</summary>
     internal static ProductLine Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, EngineLanguage language)
     {
         QuantityDefinition x = practical.Quantities.First(q => q.Id == practical.Findings.Sample);
         QuantityDefinition y = practical.Quantities.First(q => q.Id == practical.Findings.Change);
+        if (groups.Select(g => Correlation(g.Find(x.Id), g.Find(y.Id))).Any(c => Math.Abs(c) > MostCorrelated))
+        {
+            return new None(new ConclusionTexts(language).LineOfOneNumber(x.Label, y.Label));
+        }
+
         UncertainPoint[] points =
         [
             .. groups.Where(g => !g.IsAnomalous)
@@ -82,9 +90,9 @@ public abstract record ProductLine
             return null;
         }
 
-        double correlation = x.StandardUncertainty > 0
-            ? SharedReadings.Covariance(x, y) / (x.StandardUncertainty * y.StandardUncertainty)
-            : 0;
-        return new UncertainPoint(x.Value, x.StandardUncertainty, y.Value, y.StandardUncertainty, correlation);
+        return new UncertainPoint(x.Value, x.StandardUncertainty, y.Value, y.StandardUncertainty, Correlation(x, y));
     }
+
+    private static double Correlation(QuantityEstimate? x, QuantityEstimate? y) =>
+        x?.StandardUncertainty > 0 && y?.StandardUncertainty > 0 ? SharedReadings.Covariance(x, y) / (x.StandardUncertainty * y.StandardUncertainty) : 0;
 }

@@ -1,3 +1,4 @@
+using Calx.Measurement.Expressions;
 using Calx.Chemistry.Elements;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
@@ -43,13 +44,13 @@ public sealed class GroupEstimator
         TakenReading[] used = [.. prepared.Pattern.Used.Select(id => group.Find(id)!)];
         double[] values = [.. used.Select(r => r.Value.AsDouble)];
         double[] uncertainties = [.. used.Select(UncertaintyOf)];
-        int decimals = used.Length == 0 ? 0 : used.Max(r => r.Value.Decimals);
+        SharedError[] shared = prepared.Gauges.IsEmpty ? [] : [.. prepared.Gauges.Shared(values)];
         var results = new QuantityResult[quantities.Length];
         for (int q = 0; q < results.Length; q++)
         {
             results[q] = prepared.Missing[q] is string reason
                 ? new QuantityNotFound(quantities[q].Quantity, reason)
-                : quantities[q].Estimate(prepared.Pattern, values, uncertainties, decimals);
+                : quantities[q].Estimate(prepared.Pattern, values, uncertainties, shared, DecimalsOf(quantities[q].Quantity, used));
         }
 
         return results;
@@ -75,10 +76,22 @@ public sealed class GroupEstimator
         }
     }
 
-    /// <summary>Standard uncertainty of one reading or ready-made mass, in g (docs/methods/intervals.md).</summary>
+    /// <summary>Standard uncertainty of one reading or ready-made column by itself, in its unit (docs/methods/intervals.md): what an
+    /// instrument is out by for all its readings together is not in it.</summary>
     public double UncertaintyOf(TakenReading reading)
     {
         ArgumentNullException.ThrowIfNull(reading);
+        if (practical.Readings.FirstOrDefault(r => r.Id == reading.BaseId) is { Errors: InstrumentErrors errors } gauge)
+        {
+            return Math.Sqrt(errors.ReadingVariance((double)balance.ResolutionOf(gauge)));
+        }
+
+        if (practical.FindColumn(reading.BaseId) is ColumnDefinition { Stands: Expression stands }
+            && practical.Readings.FirstOrDefault(r => !r.IsWeighing && stands.Names.Contains(r.Id)) is { Errors: InstrumentErrors ofColumn } read)
+        {
+            return Math.Sqrt(2 * ofColumn.ReadingVariance((double)balance.ResolutionOf(read)));
+        }
+
         double division = (double)balance.ResolutionOf(reading.BaseId);
         double rounding = division * division / 12;
         double scatter = balance.RepeatabilityInDivisions * division;
@@ -89,6 +102,17 @@ public sealed class GroupEstimator
             _ => 2 * (rounding + scatter * scatter),
         };
         return Math.Sqrt(variance);
+    }
+
+    /// <summary>As many as the readings have from which it is a sum; null where it is none, or in another unit.</summary>
+    private int? DecimalsOf(QuantityDefinition quantity, TakenReading[] used)
+    {
+        TakenReading[] alike = [.. used.Where(r => r.Unit == quantity.Unit)];
+        bool ofGauges = practical.Readings.Any(r => !r.IsWeighing && quantity.Formula.Names.Contains(r.Id));
+        bool isSum = quantity.Formula.Names.All(name => quantity.Formula.Derivative(name).Simplified().Names.Count == 0);
+        return ofGauges
+            ? isSum && alike.Length > 0 ? alike.Where(r => quantity.Formula.Names.Contains(r.BaseId)).Select(r => r.Value.Decimals).DefaultIfEmpty(0).Max() : null
+            : quantity.Unit == "g" ? alike.Select(r => r.Value.Decimals).DefaultIfEmpty(0).Max() : null;
     }
 
     private Prepared PreparedFor(GroupReadings group)
@@ -111,10 +135,13 @@ public sealed class GroupEstimator
             Pattern = new ReadingPattern(practical, readings, columns, Repeats.Implied(practical, readings.Concat(columns)));
             Dictionary<string, string> why = Identifiability.Of(practical, readings, columns, language).Undetermined
                 .ToDictionary(missing => missing.Quantity.Id, missing => missing.Why, StringComparer.Ordinal);
+            Gauges = new GaugeErrors(practical, Pattern.Used);
             Missing = [.. quantities.Select(q => why.GetValueOrDefault(q.Quantity.Id))];
         }
 
         public ReadingPattern Pattern { get; }
+
+        public GaugeErrors Gauges { get; }
 
         /// <summary>For each quantity why it cannot be found, or null where it can.</summary>
         public string?[] Missing { get; }

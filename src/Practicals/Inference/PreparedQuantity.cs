@@ -29,13 +29,14 @@ internal sealed class PreparedQuantity
     public QuantityDefinition Quantity { get; }
 
     /// <summary>Value, uncertainty, interval and budget from readings that determine the quantity.</summary>
-    public QuantityResult Estimate(ReadingPattern pattern, double[] values, double[] uncertainties, int readingDecimals)
+    public QuantityResult Estimate(ReadingPattern pattern, double[] values, double[] uncertainties, SharedError[] shared, int? readingDecimals)
     {
         int width = program.Width;
         double[][] weights = [.. program.Names.Select(pattern.WeightsOfReading)];
         Span<double> point = stackalloc double[width];
         Span<double> covariance = stackalloc double[width * width];
         Arrange(weights, values, uncertainties, point, covariance);
+        AddShared(weights, shared, covariance);
         Span<double> gradient = stackalloc double[width];
         double value = program.Evaluate(point, gradient);
         double variance = QuadraticForm.Of(covariance, gradient);
@@ -48,9 +49,9 @@ internal sealed class PreparedQuantity
         double? low = ProfileInterval.End(program, point, covariance, -Factor);
         double? high = ProfileInterval.End(program, point, covariance, Factor);
         CoverageInterval? interval = low is double l && high is double h ? new CoverageInterval(l, h, Coverage) : null;
-        int decimals = Quantity.Unit == "g" ? readingDecimals : Figures.DecimalsFor(standard);
+        int decimals = readingDecimals ?? Figures.DecimalsFor(standard);
         return new QuantityEstimate(
-            Quantity, value, standard, interval, Budget(pattern, weights, gradient, uncertainties, covariance), decimals);
+            Quantity, value, standard, interval, Budget(pattern, weights, gradient, uncertainties, shared, covariance), decimals);
     }
 
     private void Arrange(
@@ -81,12 +82,28 @@ internal sealed class PreparedQuantity
         }
     }
 
+    private void AddShared(double[][] weights, SharedError[] shared, Span<double> covariance)
+    {
+        foreach (SharedError error in shared)
+        {
+            double[] moved = [.. weights.Select(w => error.StandardUncertainty * w.Zip(error.Factors, (share, factor) => share * factor).Sum())];
+            for (int s = 0; s < moved.Length; s++)
+            {
+                for (int t = 0; t < moved.Length; t++)
+                {
+                    covariance[(s * program.Width) + t] += moved[s] * moved[t];
+                }
+            }
+        }
+    }
+
     private List<ReadingContribution> Budget(
-        ReadingPattern pattern, double[][] weights, ReadOnlySpan<double> gradient, double[] uncertainties, ReadOnlySpan<double> covariance)
+        ReadingPattern pattern, double[][] weights, ReadOnlySpan<double> gradient, double[] uncertainties, SharedError[] shared, ReadOnlySpan<double> covariance)
     {
         double variance = QuadraticForm.Of(covariance, gradient);
         var lines = new List<ReadingContribution>();
         double explained = 0;
+        double[] sensitivities = new double[uncertainties.Length];
         for (int reading = 0; reading < uncertainties.Length; reading++)
         {
             double sensitivity = 0;
@@ -95,13 +112,13 @@ internal sealed class PreparedQuantity
                 sensitivity += gradient[s] * weights[s][reading];
             }
 
-            double contribution = Math.Abs(sensitivity) * uncertainties[reading];
-            explained += contribution * contribution;
-            if (contribution > 0)
-            {
-                lines.Add(new ReadingContribution(
-                    pattern.Used[reading], sensitivity, contribution, contribution * contribution / variance));
-            }
+            sensitivities[reading] = sensitivity;
+            Add(pattern.Used[reading], sensitivity, uncertainties[reading]);
+        }
+
+        foreach (SharedError error in shared)
+        {
+            Add(error.Source, sensitivities.Zip(error.Factors, (s, f) => s * f).Sum(), error.StandardUncertainty);
         }
 
         double rest = Math.Max(0, variance - explained);
@@ -111,5 +128,15 @@ internal sealed class PreparedQuantity
         }
 
         return lines;
+
+        void Add(string source, double sensitivity, double uncertainty)
+        {
+            double contribution = Math.Abs(sensitivity) * uncertainty;
+            explained += contribution * contribution;
+            if (contribution > 0)
+            {
+                lines.Add(new ReadingContribution(source, sensitivity, contribution, contribution * contribution / variance));
+            }
+        }
     }
 }

@@ -78,10 +78,10 @@ public sealed record ReadingContribution
         Share = share;
     }
 
-    /// <summary>Id of the reading, or <see cref="MolarMasses"/>.</summary>
+    /// <summary>Id of the reading, <see cref="MolarMasses"/>, or what an instrument is out by (<see cref="InstrumentOf"/>, <see cref="ScaleOf"/>).</summary>
     public string Source { get; }
 
-    /// <summary>Change of the quantity for a change of 1 g in the reading; 0 for the molar masses.</summary>
+    /// <summary>Change of the quantity for a change of the reading by 1 of its unit; 0 for the molar masses.</summary>
     public double Sensitivity { get; }
 
     /// <summary>|sensitivity| times the reading's standard uncertainty, in the quantity's unit.</summary>
@@ -89,6 +89,12 @@ public sealed record ReadingContribution
 
     /// <summary>Share of the variance, 0 to 1; the shares of a budget sum to 1.</summary>
     public double Share { get; }
+
+    /// <summary>The source under which is listed what an instrument other than a balance is out by.</summary>
+    public static string InstrumentOf(string gauge) => $"instrument of {gauge}";
+
+    /// <summary>The source under which is listed by how much its scale is too wide or too narrow.</summary>
+    public static string ScaleOf(string gauge) => $"scale of {gauge}";
 
     /// <summary>The source under which the molar masses' part is listed.</summary>
     public const string MolarMasses = "molar masses";

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calx.Measurement.Expressions;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Readings;
@@ -5,8 +6,8 @@ using Calx.Practicals.Readings;
 namespace Calx.Practicals.Inference;
 
 /// <summary>
-/// How each reading of a practical is made of unknown masses: a part each, a material added each, and what was
-/// exchanged at each step that changes the contents. No equation and no completeness is assumed
+/// How each reading of a practical is made of unknowns: a part each, a material added each, what was exchanged at each step
+/// that changes the contents, and what a gauge is each time it is set. No equation and no completeness is assumed
 /// (docs/methods/identifiability.md).
 /// </summary>
 internal sealed class ReadingRows
@@ -16,6 +17,8 @@ internal sealed class ReadingRows
     private readonly Dictionary<string, Dictionary<string, double>> contents = new(StringComparer.Ordinal);
     private readonly HashSet<string> changed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> taken = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> at = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> setTimes = new(StringComparer.Ordinal);
     private readonly List<(string Id, Dictionary<string, double> Row)> named = [];
     private readonly Practical practical;
 
@@ -35,7 +38,7 @@ internal sealed class ReadingRows
         }
     }
 
-    /// <summary>How many unknown masses there are.</summary>
+    /// <summary>How many unknowns there are.</summary>
     public int Width => unknowns.Count;
 
     /// <summary>The row of a weighing such as <c>after2</c> or of a ready-made column, or null where there is none.</summary>
@@ -59,6 +62,9 @@ internal sealed class ReadingRows
             case ReadEvent read:
                 Read(practical.Reading(read.Reading));
                 break;
+            case SetEvent set:
+                at[set.Gauge] = UnknownOf($"{set.Gauge} set {(setTimes[set.Gauge] = setTimes.GetValueOrDefault(set.Gauge) + 1).ToString(CultureInfo.InvariantCulture)}");
+                break;
             case AddEvent add:
                 Change(add.To, UnknownOf($"{add.Material} added to {add.To}"), 1);
                 break;
@@ -81,6 +87,11 @@ internal sealed class ReadingRows
         int occurrence = taken[reading.Id] = taken.GetValueOrDefault(reading.Id) + 1;
         string id = TakenReading.IdOf(reading.Id, occurrence);
         var row = new Dictionary<string, double>(StringComparer.Ordinal);
+        if (reading.Gauge is string gauge && at.TryGetValue(gauge, out string? shown))
+        {
+            row[shown] = 1;
+        }
+
         foreach (string part in reading.Pan.Parts)
         {
             row[UnknownOf(part)] = 1;

@@ -6,14 +6,17 @@ namespace Calx.Practicals.Learning;
 /// <summary>What past lessons would change in a practical, before and after. A closed set.</summary>
 public abstract record LearnedChange
 {
-    private LearnedChange(string id, string label, string restsOn, string? sentence) =>
-        (Id, Label, RestsOn, Sentence) = (id, label, restsOn, sentence);
+    private LearnedChange(string id, string label, int lessons, string restsOn, string? sentence) =>
+        (Id, Label, Lessons, RestsOn, Sentence) = (id, label, lessons, restsOn, sentence);
 
     /// <summary>By what it is accepted; unique among the changes of a practical.</summary>
     public string Id { get; }
 
     /// <summary>What changes, as the practical says it.</summary>
     public string Label { get; }
+
+    /// <summary>How many lessons of the school it rests on.</summary>
+    public int Lessons { get; }
 
     /// <summary>What it rests on, for people.</summary>
     public string RestsOn { get; }
@@ -25,10 +28,10 @@ public abstract record LearnedChange
     /// <summary>How long a step takes.</summary>
     public sealed record Time : LearnedChange
     {
-        internal Time(LessonStep step, Timed timed, string restsOn, string? sentence)
-            : base(IdOf(step.Id), step.Label, restsOn, sentence)
+        internal Time(LessonStep step, Timed timed, StepMinutes kept, string restsOn, string? sentence)
+            : base(IdOf(step.Id), step.Label, timed.Lessons, restsOn, sentence)
         {
-            (Step, Before, After) = (step.Id, step.Minutes, timed.Minutes);
+            (Step, Before, After) = (step.Id, step.Minutes, kept);
             (MeanInMinutes, OneGroupInMinutes, Times) = (timed.Mean, timed.OneGroup, timed.Times);
         }
 
@@ -38,7 +41,7 @@ public abstract record LearnedChange
         /// <summary>Times in min as the practical has them.</summary>
         public StepMinutes Before { get; }
 
-        /// <summary>Times in min as past lessons would have them.</summary>
+        /// <summary>Times in min as past lessons would have them; of a hot vessel that cools, never shorter than the practical's.</summary>
         public StepMinutes After { get; }
 
         /// <summary>90 % interval of the mean time in min.</summary>
@@ -56,8 +59,8 @@ public abstract record LearnedChange
     /// <summary>How often something happens to a group, or to a piece of kit.</summary>
     public sealed record Rate : LearnedChange
     {
-        internal Rate(string id, string label, string of, double before, Rated rated, string restsOn, string? sentence)
-            : base(id, label, restsOn, sentence)
+        internal Rate(string id, string label, string of, double before, Rated rated, (int Lessons, string RestsOn) from, string? sentence)
+            : base(id, label, from.Lessons, from.RestsOn, sentence)
         {
             (Of, Before, After, Interval, NextLesson, Cases) = (of, before, rated.Rate, rated.Interval, rated.Count, rated.Tried);
             IsBreakage = id == IdOfKit(of);

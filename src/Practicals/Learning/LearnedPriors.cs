@@ -16,7 +16,7 @@ public sealed class LearnedPriors
         var words = new LearningWords(next.Language);
         Changes =
         [
-            .. practical.Steps.Select(s => Time(s, lessons, next, words)).OfType<LearnedChange>(),
+            .. practical.Steps.Select(s => Time(practical, s, lessons, next, words)).OfType<LearnedChange>(),
             .. practical.Faults.Select(f => Fault(f, lessons, next, words)).OfType<LearnedChange>(),
             .. practical.Kit.Select(k => Breakage(k, lessons, next, words)).OfType<LearnedChange>(),
         ];
@@ -59,10 +59,10 @@ public sealed class LearnedPriors
         ArgumentNullException.ThrowIfNull(ids);
         LearnedChange[] accepted = [.. Changes.Where(c => ids.Contains(c.Id))];
         string? unknown = ids.FirstOrDefault(id => accepted.All(c => c.Id != id));
-        return unknown is null ? new AcceptedPriors(practical, accepted) : throw new ArgumentException($"Nothing was learned of '{unknown}'.", nameof(ids));
+        return unknown is null ? AcceptedPriors.Of(practical, accepted) : throw new ArgumentException($"Nothing was learned of '{unknown}'.", nameof(ids));
     }
 
-    private static LearnedChange.Time? Time(LessonStep step, IReadOnlyList<PastLesson> lessons, NextLesson next, LearningWords words)
+    private static LearnedChange.Time? Time(Practical practical, LessonStep step, IReadOnlyList<PastLesson> lessons, NextLesson next, LearningWords words)
     {
         if (step.Minutes.Most <= 0 || !lessons.Any(l => l.Steps.Any(s => s.Step == step.Id)))
         {
@@ -70,7 +70,10 @@ public sealed class LearnedPriors
         }
 
         Timed timed = TimeRule.Of(step.Minutes, step.Id, lessons, next);
-        return new LearnedChange.Time(step, timed, words.Times(timed.Times, timed.Lessons), words.Took(step, timed));
+        StepMinutes kept = LearnedCooling.Kept(practical, step, timed.Minutes);
+        bool isHeld = kept.Likely > timed.Minutes.Likely;
+        string? sentence = isHeld ? words.CoolsNoFaster(step, timed) : words.Took(step, timed);
+        return new LearnedChange.Time(step, timed, kept, words.Times(timed.Times, timed.Lessons), sentence);
     }
 
     private static LearnedChange.Rate? Fault(FaultDefinition fault, IReadOnlyList<PastLesson> lessons, NextLesson next, LearningWords words)
@@ -85,7 +88,7 @@ public sealed class LearnedPriors
         Rated rated = RateRule.Of(fault.Rate, ClassCount.Together(seen), next, next.Groups);
         return new LearnedChange.Rate(
             LearnedChange.Rate.IdOfFault(fault.Cause), fault.Label, fault.Cause, fault.Rate, rated,
-            words.Groups(rated.Tried, seen.Count(s => s.School == next.School)), words.Happened(fault.Label, fault.Rate, rated));
+            (Own(seen, next), words.Groups(rated.Tried, Own(seen, next))), words.Happened(fault.Label, fault.Rate, rated));
     }
 
     private static LearnedChange.Rate? Breakage(KitItem kit, IReadOnlyList<PastLesson> lessons, NextLesson next, LearningWords words)
@@ -100,6 +103,8 @@ public sealed class LearnedPriors
         Rated rated = RateRule.Of(kit.Loss.Breaks, ClassCount.Together(seen), next, next.Groups);
         return new LearnedChange.Rate(
             LearnedChange.Rate.IdOfKit(kit.Id), kit.Label, kit.Id, kit.Loss.Breaks, rated,
-            words.Pieces(rated.Tried, seen.Count(s => s.School == next.School)), words.Broke(kit.Label, kit.Loss.Breaks, rated));
+            (Own(seen, next), words.Pieces(rated.Tried, Own(seen, next))), words.Broke(kit.Label, kit.Loss.Breaks, rated));
     }
+
+    private static int Own(ClassCount[] seen, NextLesson next) => seen.Count(s => s.School == next.School);
 }

@@ -25,6 +25,10 @@ internal sealed class LearningWords(EngineLanguage language)
             ? null
             : texts.Took(wording.Quoted(Wording.Capital(step.Label)), Minutes(timed.Minutes.Likely), Minutes(step.Minutes.Likely));
 
+    /// <summary>Groups that weighed sooner have a warmer vessel, and no faster one.</summary>
+    public string? CoolsNoFaster(LessonStep step, Timed timed) => Took(step, timed) is null
+        ? null : texts.CoolsNoFaster(wording.Quoted(Wording.Capital(step.Label)), Minutes(timed.Minutes.Likely), Minutes(step.Minutes.Likely));
+
     /// <summary>How often a fault was found.</summary>
     public string? Happened(string label, double before, Rated rated) => Differs(before, rated.Interval)
         ? texts.Happened(wording.Quoted(Wording.Capital(label)), wording.Percent(rated.Rate), wording.Percent(before)) : null;

@@ -55,7 +55,7 @@ public sealed class Marker
         AskedAnswer[] answers = [.. Practical.AllAnswers.Where(a => IsAsked(a.Id, works, always: a is AnswerDefinition value && Practical.Answers.Contains(value)))];
         SheetQuestion[] questions = [.. Practical.Sheet.Questions.Where(q => IsAsked(q.Id, works, always: false))];
         var teacher = TeachersMarks.Of(overrulings ?? [], works, answers, questions, Practical.Sheet.Questions);
-        OwnNumbers[] readings = [.. works.Select(w => new OwnNumbers(w, values))];
+        OwnNumbers[] readings = [.. works.Select(w => new OwnNumbers(w, values, facts.Practical))];
         var groups = new Lazy<OddGroupsOfClass>(() => new OddGroupsOfClass(works, readings, facts));
         var marker = new WorkMarker(values, answers, Policy, sets, facts, groups);
         var marked = new MarkedWork[works.Count];

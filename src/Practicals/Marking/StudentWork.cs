@@ -1,4 +1,5 @@
 using Calx.Measurement.Numbers;
+using Calx.Practicals.Inference;
 
 namespace Calx.Practicals.Marking;
 
@@ -49,6 +50,9 @@ public sealed class StudentWork
 
     /// <summary>Ids of the answers whose zeros at the end may have been lost before the program saw them: no figures are missed in these.</summary>
     public IReadOnlySet<string> WithoutZeros { get; }
+
+    /// <summary>What may be read off the own curve, by the id of the curve's quantity; empty where there is no curve.</summary>
+    public IReadOnlyDictionary<string, CurveReadOff> ReadOff { get; init; } = new Dictionary<string, CurveReadOff>();
 
     /// <summary>What was answered; empty for nothing.</summary>
     internal string Answer(string id) => Answers.GetValueOrDefault(id)?.Trim() ?? string.Empty;

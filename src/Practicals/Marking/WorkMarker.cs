@@ -32,7 +32,7 @@ internal sealed class WorkMarker(
     public IReadOnlyList<AnswerMark> Mark(int at, IReadOnlyList<StudentWork> works, IReadOnlyList<OwnNumbers> readings)
     {
         StudentWork work = works[at];
-        var own = new OwnNumbers(work, asked);
+        var own = new OwnNumbers(work, asked, facts.Practical);
         var marks = new Dictionary<string, AnswerMark>(StringComparer.Ordinal);
         foreach (AskedAnswer answer in answers)
         {
@@ -62,8 +62,8 @@ internal sealed class WorkMarker(
 
     /// <summary>A difference from a spreadsheet that keeps no zeros at the end has the decimals of its readings.</summary>
     private static AnswerText Padded(AskedValue value, StudentWork work, OwnNumbers own, AnswerText text) =>
-        value.IsDifference && text is AnswerText.Number { Decimals: int decimals } number && decimals < own.Decimals && own.Decimals < int.MaxValue && work.WithoutZeros.Contains(value.Answer.Id)
-            ? number with { Decimals = own.Decimals, HalfWidth = 0.5 * Math.Pow(10, -own.Decimals), Figures = number.Figures + own.Decimals - decimals }
+        value.IsDifference && text is AnswerText.Number { Decimals: int decimals } number && decimals < own.DecimalsOf(value.Expanded) && own.DecimalsOf(value.Expanded) is < int.MaxValue and var there && work.WithoutZeros.Contains(value.Answer.Id)
+            ? number with { Decimals = there, HalfWidth = 0.5 * Math.Pow(10, -there), Figures = number.Figures + there - decimals }
             : text;
 
     private AnswerMark Judge(JudgementAnswer answer, StudentWork work, OwnNumbers own, Dictionary<string, AnswerMark> marks)
@@ -117,7 +117,7 @@ internal sealed class WorkMarker(
                 }
 
                 Verdict verdict = values.Of(value, own, Meant(value, number), isRight);
-                FiguresFault figures = FiguresRule.Of(value.IsDifference, own.Decimals, Figures(value, own), InUnit(value, number));
+                FiguresFault figures = FiguresRule.Of(value.IsDifference, own.DecimalsOf(value.Expanded), Figures(value, own), InUnit(value, number));
                 figures = figures == FiguresFault.TooFew && work.WithoutZeros.Contains(answer.Id) ? FiguresFault.None : figures;
                 if (verdict is Verdict.Wrong && UnitRule.Factor(answer.Unit, number.Unit) != 1 && values.Of(value, own, Meant(value, number with { Unit = string.Empty }), isRight) is var bare and not Verdict.Wrong)
                 {
@@ -220,13 +220,12 @@ internal sealed class WorkMarker(
     /// <summary>Figures that the readings leave: those of the smallest difference of two readings in it.</summary>
     private int Figures(AskedValue value, OwnNumbers own)
     {
-        double step = Math.Pow(10, -own.Decimals);
         double[] differences =
         [
             .. value.Expanded.Nodes.OfType<Measurement.Expressions.BinaryOperation>().Where(n => n.Operator == Measurement.Expressions.Operator.Subtract)
-                .Select(n => Math.Abs(ValueRange.Of(n, name => ValueRange.Of(own.Reading(name)), sets[0]).Middle)).Where(d => d > 0),
+                .Select(n => Math.Abs(ValueRange.Of(n, name => ValueRange.Of(own.Reading(name)), sets[0]).Middle) / Math.Pow(10, -own.DecimalsOf(n))).Where(d => d > 0),
         ];
-        return differences.Length == 0 ? 3 : Math.Max(1, 1 + (int)Math.Floor(Math.Log10(differences.Min() / step * (1 + 1e-9))));
+        return differences.Length == 0 ? 3 : Math.Max(1, 1 + (int)Math.Floor(Math.Log10(differences.Min() * (1 + 1e-9))));
     }
 
     private string MissingReadings(AskedValue value, OwnNumbers own)

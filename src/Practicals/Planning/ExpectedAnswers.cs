@@ -1,10 +1,12 @@
 using Calx.Chemistry.Elements;
+using Calx.Measurement.Expressions;
 using Calx.Measurement.Weighing;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Simulation;
+using Calx.Practicals.Planning.Curves;
 
 namespace Calx.Practicals.Planning;
 
@@ -38,13 +40,22 @@ public static class ExpectedAnswers
         Dictionary<string, double>[] all = [.. drawn.Select(d => worked.Of(d))];
         return
         [
-            .. settings.Practical.Answers.Where(a => example.ContainsKey(a.Id)).Select(answer =>
+            .. settings.Practical.Answers.Where(a => example.ContainsKey(a.Id) || OffCurve(a, plan) is not null).Select(answer =>
             {
+                if (OffCurve(answer, plan) is CurveOutlookQuantity read)
+                {
+                    return new ExpectedAnswer(answer, read.Median, read.Low, read.High);
+                }
+
                 double[] values = [.. all.Where(a => a.ContainsKey(answer.Id)).Select(a => a[answer.Id]).Order()];
                 return new ExpectedAnswer(answer, example[answer.Id], values[(int)(0.025 * (values.Length - 1))], values[(int)(0.975 * (values.Length - 1))]);
             }),
         ];
     }
+
+    /// <summary>What is read straight off the curve, or null.</summary>
+    private static CurveOutlookQuantity? OffCurve(AnswerDefinition answer, Plan plan) =>
+        answer.Formula is NameTerm name && plan.Settings.Practical.Series is not null ? plan.Curve?.Find(name.Name) : null;
 
     /// <summary>The readings that the worked values start from, as the balance shows them, by id; a repeated one is its last.</summary>
     /// <param name="plan">The plan.</param>

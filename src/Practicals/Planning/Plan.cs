@@ -5,6 +5,7 @@ using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Planning.Amounts;
+using Calx.Practicals.Planning.Curves;
 using Calx.Practicals.Planning.Ways;
 using Calx.Practicals.Planning.Words;
 
@@ -15,6 +16,7 @@ namespace Calx.Practicals.Planning;
 public sealed class Plan
 {
     private readonly PlannedTable table;
+    private readonly Lazy<CurveOutlook?> curve;
 
     private Plan(
         PlanSettings settings,
@@ -22,8 +24,10 @@ public sealed class Plan
         AmountAdvice amounts,
         Prediction expected,
         LessonForecast lesson,
-        IReadOnlyList<PlanWay>? ways)
+        IReadOnlyList<PlanWay>? ways,
+        Lazy<CurveOutlook?> curve)
     {
+        this.curve = curve;
         this.table = table;
         Settings = settings;
         Amounts = amounts;
@@ -48,6 +52,12 @@ public sealed class Plan
     /// <summary>How the lesson goes.</summary>
     public LessonForecast Lesson { get; }
 
+    /// <summary>What mass against time will show; null where the practical takes none. Worked out when it is first asked for.</summary>
+    public CurveOutlook? Curve => curve.Value;
+
+    /// <summary>What a teacher is told of it, a sentence each; empty where the practical takes none.</summary>
+    public IReadOnlyList<string> CurveSentences => Curve is CurveOutlook outlook ? CurveOutlookWords.Of(outlook, Settings.Language) : [];
+
     /// <summary>Ways out, the best first; empty where none was found, null where none was looked for.</summary>
     public IReadOnlyList<PlanWay>? Ways { get; }
 
@@ -70,7 +80,7 @@ public sealed class Plan
     public bool Fits => Lesson.Fits.Value >= LessonForecast.FitsNot;
 
     /// <summary>What a teacher is to read first: the amounts, then the lesson, a sentence each.</summary>
-    public IReadOnlyList<string> Sentences => [.. AmountWords.Of(this), .. LessonSentences];
+    public IReadOnlyList<string> Sentences => [.. AmountWords.Of(this), .. CurveSentences, .. LessonSentences];
 
     /// <summary>Those of them that are about the lesson: whether it fits, what takes longest, when the last heating starts.</summary>
     public IReadOnlyList<string> LessonSentences => [.. LessonWords.Of(this)];
@@ -110,6 +120,7 @@ public sealed class Plan
         how.Report("ways");
         bool looks = how.LooksForWays && lesson.Fits.Value < LessonForecast.FitsWell;
         IReadOnlyList<PlanWay>? ways = looks ? new WaySearch(settings, tables, search, how.Seed, parallel).Ways(amounts.Planned, amounts.Smallest?.SampleInGrams) : how.LooksForWays ? [] : null;
-        return new Plan(settings, new PlannedTable(settings, rules, how.Wanted), amounts, expected, lesson, ways);
+        return new Plan(settings, new PlannedTable(settings, rules, how.Wanted), amounts, expected, lesson, ways,
+            new Lazy<CurveOutlook?>(() => CurveOutlook.Of(settings, tables.DrawersOf(settings)[0], how.Seed, parallel.CancellationToken)));
     }
 }

@@ -1,4 +1,5 @@
 using Calx.Measurement.Weighing;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Readings;
@@ -13,6 +14,7 @@ public sealed class BalanceReport
     public const decimal DefaultResolutionInGrams = 0.01m;
 
     private readonly IReadOnlyDictionary<string, decimal> byReading;
+    private readonly IReadOnlyDictionary<string, decimal> byGauge;
 
     /// <summary>Of a balance that is known.</summary>
     public static BalanceReport Of(Balance balance)
@@ -25,8 +27,11 @@ public sealed class BalanceReport
     /// <param name="options">What the teacher said.</param>
     /// <param name="foundInGrams">The step of the last digit by base id of the reading; empty where no reading was
     /// taken.</param>
-    public BalanceReport(BalanceOptions options, IReadOnlyDictionary<string, decimal> foundInGrams)
+    /// <param name="foundOnGauges">The same of readings that are no weighings, in their units; null where none was taken.</param>
+    public BalanceReport(
+        BalanceOptions options, IReadOnlyDictionary<string, decimal> foundInGrams, IReadOnlyDictionary<string, decimal>? foundOnGauges = null)
     {
+        byGauge = foundOnGauges ?? new Dictionary<string, decimal>();
         ArgumentNullException.ThrowIfNull(options);
         ArgumentNullException.ThrowIfNull(foundInGrams);
         byReading = options.ResolutionInGrams is null ? foundInGrams : new Dictionary<string, decimal>();
@@ -57,6 +62,14 @@ public sealed class BalanceReport
     /// <summary>The smallest step for one reading of the practical, where its column shows another than the rest.</summary>
     /// <param name="baseId">Id of the practical's reading, without the number of a repeat.</param>
     public decimal ResolutionOf(string baseId) => byReading.GetValueOrDefault(baseId, ResolutionInGrams);
+
+    /// <summary>The smallest step of a reading, in its unit: that of the balance, or of the instrument that shows the gauge as far as
+    /// it was written down.</summary>
+    public decimal ResolutionOf(ReadingDefinition reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading.Errors is InstrumentErrors errors ? byGauge.GetValueOrDefault(reading.Id, errors.Step.Exact) : ResolutionOf(reading.Id);
+    }
 
     /// <summary>The balance assumed and where its figures came from, one sentence for the teacher.</summary>
     /// <param name="language">In which language.</param>

@@ -14,8 +14,18 @@ public static class ClassTableReader
     /// <param name="practical">The practical.</param>
     /// <param name="options">What the teacher says of the balances; null where nothing.</param>
     /// <param name="language">The language of notes and reasons; British where nothing else is said.</param>
-    public static ClassReading Read(IReadOnlyList<CellTable> sheets, Practical practical, BalanceOptions? options = null, EngineLanguage? language = null) =>
-        Read(sheets, ExpectedTable.Of(practical), options, language);
+    public static ClassReading Read(IReadOnlyList<CellTable> sheets, Practical practical, BalanceOptions? options = null, EngineLanguage? language = null)
+    {
+        ArgumentNullException.ThrowIfNull(sheets);
+        ArgumentNullException.ThrowIfNull(practical);
+        ExpectedTable expected = ExpectedTable.Of(practical);
+        if (practical.Series is null)
+            return Read(sheets, expected, options, language);
+        SeriesTable series = SeriesTable.Split(sheets, practical, language ?? EngineLanguage.British);
+        return Read(series.Rest, expected, options, language) is var read && read is ClassReading.Taken taken
+            ? new ClassReading.Taken(series.Attach(taken.Readings))
+            : read;
+    }
 
     /// <summary>Reads the first sheet that has a readable heading row.</summary>
     /// <param name="sheets">The sheets of a file in order.</param>

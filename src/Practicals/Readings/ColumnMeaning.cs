@@ -43,6 +43,14 @@ public abstract record ColumnMeaning
         };
     }
 
+    /// <summary>Points of mass against time.</summary>
+    /// <param name="Time">The time with its unit.</param>
+    public sealed record Point(string Time) : ColumnMeaning
+    {
+        /// <inheritdoc/>
+        public override string Word => "series " + Time;
+    }
+
     /// <summary>One row a reading: this column names the reading.</summary>
     public sealed record ReadingName : ColumnMeaning
     {

@@ -10,12 +10,15 @@ public sealed class ExpectedLimits
     /// <param name="heavierThan">Ids of readings whose pan holds part of what this one's holds, so that this reading
     /// is the heavier.</param>
     /// <param name="mayBeNegative">Whether a number below zero can be right: a change of mass, a temperature.</param>
+    /// <param name="step">What the scale of an instrument other than a balance goes by, in its unit.</param>
     public ExpectedLimits(
         decimal? leastVesselInGrams = null,
         decimal? mostVesselInGrams = null,
         IReadOnlyList<string>? heavierThan = null,
-        bool mayBeNegative = false)
+        bool mayBeNegative = false,
+        decimal? step = null)
     {
+        Step = step;
         LeastVesselInGrams = leastVesselInGrams;
         MostVesselInGrams = mostVesselInGrams;
         HeavierThan = heavierThan ?? [];
@@ -33,6 +36,9 @@ public sealed class ExpectedLimits
 
     /// <summary>Ids of readings that are lighter than this one.</summary>
     public IReadOnlyList<string> HeavierThan { get; }
+
+    /// <summary>What the scale of an instrument other than a balance goes by, in its unit, or null.</summary>
+    public decimal? Step { get; }
 
     /// <summary>Whether a number below zero can be right.</summary>
     public bool MayBeNegative { get; }

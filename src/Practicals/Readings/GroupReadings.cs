@@ -17,6 +17,7 @@ public sealed class GroupReadings
     /// <param name="derived">Ready-made masses (tared or subtracted) of the practical's columns.</param>
     /// <param name="remarks">Arm, time, balance, observations; null where nothing was said.</param>
     /// <param name="row">Row in the file, from 1; null for a lesson.</param>
+    /// <param name="series">Mass against time; null where the practical takes none.</param>
     /// <exception cref="ArgumentException">The name is empty, or two readings have the same id.</exception>
     public GroupReadings(
         string name,
@@ -24,7 +25,8 @@ public sealed class GroupReadings
         IReadOnlyList<TakenReading> readings,
         IReadOnlyList<TakenReading>? derived = null,
         GroupRemarks? remarks = null,
-        int? row = null)
+        int? row = null,
+        GroupSeries? series = null)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(readings);
@@ -34,6 +36,7 @@ public sealed class GroupReadings
         DerivedColumns = derived ?? [];
         Remarks = remarks ?? GroupRemarks.None;
         Row = row;
+        Series = series;
         foreach (TakenReading reading in Readings.Concat(DerivedColumns))
         {
             if (!byId.TryAdd(reading.Id, reading))
@@ -61,6 +64,9 @@ public sealed class GroupReadings
 
     /// <summary>Row in the file, from 1 (the first, where a group has several); null for a lesson.</summary>
     public int? Row { get; }
+
+    /// <summary>Mass against time, or null where the practical takes none.</summary>
+    public GroupSeries? Series { get; }
 
     /// <summary>The reading or ready-made mass with an id such as <c>after2</c>, or null where the group has none.</summary>
     public TakenReading? Find(string id) => byId.GetValueOrDefault(id);

@@ -16,6 +16,8 @@ internal sealed class HeadingLexicon
         (SaidOfGroup.Balance, ["balance", "balance used", "scales", "scale", "balance letter"]),
     ];
 
+    private static readonly string[] TimesOfDay = ["time of day", "date", "when"];
+
     private static readonly string[] NamesOfReading =
         ["reading", "weighing", "measurement", "stage", "step", "what was weighed", "weighed", "item", "which reading"];
 
@@ -33,7 +35,9 @@ internal sealed class HeadingLexicon
             StringComparer.Ordinal);
         vessel = [.. expected.VesselLabels.SelectMany(label => Text(label).Words)];
         material = [.. Names.Values.SelectMany(words => words)];
-        HeadingTarget[] said = [.. Usual.Select(u => Spoken(new ColumnMeaning.Said(u.Kind), u.Phrases))];
+        // Where a clock is read, 'time' is its reading, not the time of day.
+        bool clock = expected.Columns.Any(c => c.Kind == ExpectedKind.Gauge && c.Unit is "s" or "min" or "h");
+        HeadingTarget[] said = [.. Usual.Select(u => Spoken(new ColumnMeaning.Said(u.Kind), u.Kind == SaidOfGroup.Time && clock ? TimesOfDay : u.Phrases))];
         Wide = [.. expected.Columns.Select(OfColumn), .. said];
         Long =
         [

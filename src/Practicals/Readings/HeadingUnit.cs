@@ -12,10 +12,13 @@ internal static class HeadingUnit
         // 'Mg' is magnesium, so milligrams are read in small letters only.
         ["mg"] = "mg", ["milligram"] = "mg", ["milligrams"] = "mg",
         ["kg"] = "kg", ["Kg"] = "kg", ["KG"] = "kg", ["kilogram"] = "kg", ["kilograms"] = "kg",
-        ["s"] = "s", ["sec"] = "s", ["seconds"] = "s", ["min"] = "min", ["mins"] = "min", ["minutes"] = "min", ["h"] = "h",
-        ["°C"] = "°C", ["ºC"] = "°C", ["degC"] = "°C", ["K"] = "K", ["A"] = "A", ["V"] = "V", ["C"] = "C", ["J"] = "J",
+        ["s"] = "s", ["sec"] = "s", ["secs"] = "s", ["second"] = "s", ["seconds"] = "s", ["min"] = "min", ["mins"] = "min", ["minute"] = "min",
+        ["minutes"] = "min", ["h"] = "h", ["hr"] = "h", ["hours"] = "h",
+        ["°C"] = "°C", ["ºC"] = "°C", ["degC"] = "°C", ["deg C"] = "°C", ["°c"] = "°C", ["degrees C"] = "°C", ["K"] = "K",
+        ["A"] = "A", ["amp"] = "A", ["amps"] = "A", ["ampere"] = "A", ["amperes"] = "A", ["mA"] = "mA", ["milliamps"] = "mA", ["V"] = "V", ["C"] = "C", ["J"] = "J",
         ["cm3"] = "cm3", ["cm³"] = "cm3", ["cm^3"] = "cm3", ["ml"] = "cm3", ["mL"] = "cm3", ["dm3"] = "dm3",
         ["dm³"] = "dm3", ["l"] = "dm3", ["L"] = "dm3", ["mol"] = "mol", ["moles"] = "mol", ["%"] = "%", ["kJ"] = "kJ",
+        ["kJ/mol"] = "kJ/mol", ["kJ/g"] = "kJ/g", ["g/mol"] = "g/mol", ["mg/C"] = "mg/C",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The unit that a text names, in its usual form, or null where it names none.</summary>
@@ -44,8 +47,14 @@ internal static class HeadingUnit
 
     private static (string, string?)? AfterSign(string text, char sign)
     {
-        int at = text.LastIndexOf(sign);
-        return at > 0 && Named(text.AsSpan(at + 1)) is string unit ? (text[..at].TrimEnd(), unit) : null;
+        // From the left, for units that have the sign in themselves: 'enthalpy / kJ/mol'.
+        for (int at = text.IndexOf(sign); at >= 0; at = text.IndexOf(sign, at + 1))
+        {
+            if (at > 0 && Named(text.AsSpan(at + 1)) is string unit)
+                return (text[..at].TrimEnd(), unit);
+        }
+
+        return null;
     }
 
     private static (string, string?)? InBrackets(string text, char open, char close)

@@ -2,7 +2,8 @@ using Calx.Measurement.Numbers;
 
 namespace Calx.Practicals.Readings;
 
-/// <summary>Exact conversion of masses between mg, g and kg: the decimal point is moved, no digit changes.</summary>
+/// <summary>Exact conversion between units that are powers of ten apart (mg, g and kg; cm³ and dm³; mA and A): the decimal point is
+/// moved, no digit changes.</summary>
 internal static class MassUnits
 {
     /// <summary>By how many places the point moves to the right from one unit to another: 0 for the same unit, -3 from
@@ -11,7 +12,7 @@ internal static class MassUnits
     {
         if (from == to)
             return 0;
-        return (Power(from), Power(to)) is (int a, int b) ? a - b : null;
+        return (Power(from), Power(to)) is ((string kind, int a), (string other, int b)) && kind == other ? a - b : null;
     }
 
     /// <summary>Moves the point; decimals move with it as far as there are any.</summary>
@@ -30,7 +31,17 @@ internal static class MassUnits
         return left >= 0 ? new decimal(1, 0, 0, false, (byte)left) : Ten(-left);
     }
 
-    private static int? Power(string unit) => unit switch { "mg" => -3, "g" => 0, "kg" => 3, _ => null };
+    private static (string Kind, int Power)? Power(string unit) => unit switch
+    {
+        "mg" => ("g", -3),
+        "g" => ("g", 0),
+        "kg" => ("g", 3),
+        "cm3" => ("cm3", 0),
+        "dm3" => ("cm3", 3),
+        "mA" => ("A", -3),
+        "A" => ("A", 0),
+        _ => null,
+    };
 
     private static decimal Ten(int power)
     {

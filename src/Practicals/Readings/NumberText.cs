@@ -110,7 +110,7 @@ public static class NumberText
     {
         (NumberExpectation expected, NumberTexts texts) = read;
         string unit = HeadingUnit.Named(behind) ?? expected.WrittenUnit;
-        if (MassUnits.Shift(unit, expected.Unit) is not int shift)
+        if (!ReadingUnits.Fits(unit, expected.Unit))
             return new NumberCell.Rejected(texts.OtherUnit(unit, expected.Unit));
         string plain = digits.ToString().Replace(',', '.').Replace('·', '.').Replace('٫', '.');
         if (!WrittenNumber.TryParse(plain, out WrittenNumber written))
@@ -118,9 +118,9 @@ public static class NumberText
         if (negative && written.Value != 0 && !expected.MayBeNegative)
             return new NumberCell.Rejected(expected.Unit == "g" ? texts.MassNegative : texts.Negative);
         WrittenNumber signed = negative && written.Value != 0 ? new WrittenNumber(-written.Value) : written;
-        WrittenNumber value = MassUnits.Move(signed, shift);
+        (WrittenNumber value, decimal lastDigit) = ReadingUnits.Converted(signed, unit, expected.Unit)!.Value;
         return expected.Unit == "g" && Math.Abs(value.Value) > LargestMassInGrams
             ? new NumberCell.Rejected(texts.TooHeavy)
-            : new NumberCell.Number(value, MassUnits.LastDigit(signed.Decimals, shift));
+            : new NumberCell.Number(value, lastDigit);
     }
 }

@@ -16,11 +16,11 @@ internal static class PracticalExpectations
 
     private static ExpectedColumn Reading(Practical practical, ReadingDefinition reading)
     {
-        bool weighing = reading.Gauge is null;
+        bool weighing = reading.IsWeighing;
         ExpectedLimits limits = weighing
             ? new ExpectedLimits(
                 Vessel(practical, reading, p => p.Mass.Low), Vessel(practical, reading, p => p.Mass.High), Lighter(practical, reading))
-            : new ExpectedLimits(mayBeNegative: reading.Unit is "°C");
+            : new ExpectedLimits(mayBeNegative: reading.Unit is "°C", step: reading.Errors?.Step.Exact);
         return new ExpectedColumn(
             reading.Id, reading.Label, weighing ? ExpectedKind.Weighing : ExpectedKind.Gauge,
             reading.Aliases, reading.Unit, reading.Repeats, reading.RepeatLabel, limits);

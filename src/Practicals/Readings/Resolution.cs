@@ -50,6 +50,15 @@ internal sealed class Resolution
         return found.ToDictionary(column => column.Key, column => column.Min(), StringComparer.Ordinal);
     }
 
+    /// <summary>The same of readings that are no weighings. A scale that goes by halves is read to a decimal: where all numbers lie
+    /// on its steps it is taken at its word, otherwise the digits are.</summary>
+    public IReadOnlyDictionary<string, decimal> ByGauge() => byColumn.Where(c => c.Value[0].Column.Kind == ExpectedKind.Gauge)
+        .GroupBy(c => c.Key.Id, StringComparer.Ordinal)
+        .ToDictionary(column => column.Key, column => StepOf([.. column.SelectMany(c => c.Value)], column.Min(c => steps[c.Key])), StringComparer.Ordinal);
+
+    private static decimal StepOf(RawReading[] readings, decimal written) =>
+        readings[0].Column.Limits.Step is decimal step && step > written && readings.All(r => r.Value.Value % step == 0) ? step : written;
+
     /// <summary>The number with the zeros that its format dropped.</summary>
     public (Calx.Measurement.Numbers.WrittenNumber Value, decimal LastDigit) Padded(RawGroup group, RawReading reading)
     {
@@ -88,8 +97,11 @@ internal sealed class Resolution
             return;
         }
 
-        TellFewer([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown)]);
+        TellFewer([.. readings.Where(r => r.LastDigit > step && r.Written.DecimalsShown && IsDecimal(r.LastDigit))]);
     }
+
+    // A time written in minutes has steps of sixty seconds: no zero was dropped.
+    private static bool IsDecimal(decimal lastDigit) => lastDigit is 1 or < 1 || lastDigit % 10 == 0 && lastDigit % 60 != 0;
 
     private void TellFewer(RawReading[] odd)
     {

@@ -44,7 +44,7 @@ internal sealed class TableReading
         return new ClassReadings(
             expected.PracticalId,
             isSimulated ? groups : [.. groups.Where(g => !g.IsSimulated)],
-            new BalanceReport(options, resolution.ByReading()),
+            new BalanceReport(options, resolution.ByReading(), resolution.ByGauge()),
             columns,
             [.. Intake.Rejected.OrderBy(r => r.Cell.Row).ThenBy(r => r.Cell.Column)],
             Intake.Notes,

@@ -75,6 +75,15 @@ public sealed class TakenReading
     public static string IdOf(string baseId, int occurrence) =>
         occurrence == 1 ? baseId : baseId + occurrence.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Whether an id is that of a weighing of a reading: the base id, or that with a number behind it.</summary>
+    public static bool IsOf(string baseId, string id)
+    {
+        ArgumentNullException.ThrowIfNull(baseId);
+        ArgumentNullException.ThrowIfNull(id);
+        return id == baseId || (id.StartsWith(baseId, StringComparison.Ordinal)
+            && int.TryParse(id.AsSpan(baseId.Length), NumberStyles.None, CultureInfo.InvariantCulture, out _));
+    }
+
     /// <summary>The id and the number, for a message.</summary>
     public override string ToString() => $"{Id} {Value} {Unit}";
 }

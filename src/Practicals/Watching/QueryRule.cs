@@ -48,12 +48,8 @@ internal sealed class QueryRule
     public ReadingQuery Of(GroupAtWork group, Weighing weighing, WrittenNumber written, UInt128 entry)
     {
         ReadingDefinition reading = model.Practical.Reading(weighing.Reading);
-        if (reading.Gauge is not null)
-        {
-            return new ReadingQuery.None();
-        }
-
-        switch (group.Balance.Check(written))
+        // What a clock or a thermometer shows has no decimals that a display prescribes: somebody reads it off.
+        switch (reading.IsWeighing ? group.Balance.Check(written) : new ReadingCheck.Shown())
         {
             case ReadingCheck.TooManyDecimals or ReadingCheck.ZerosNotWritten:
                 return new ReadingQuery.WrongDecimals(group.Balance.Decimals, language);

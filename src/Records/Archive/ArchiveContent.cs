@@ -15,5 +15,7 @@ internal sealed class ArchiveContent
 
     public List<Signature> Signatures { get; } = [];
 
+    public List<NumberDecision> Decisions { get; } = [];
+
     public List<ArchivedLesson> Lessons { get; } = [];
 }

@@ -34,6 +34,7 @@ internal sealed class ArchiveGathering(Session session, CancellationToken cancel
         await AddClasses("0 = 0", "0 = 0");
         await AddBalances(_ => true);
         await AddSignatures(_ => true);
+        await AddDecisions();
         List<Lesson> lessons = await Rows("lesson", RecordRows.Lesson, RecordRows.LessonOf, "0 = 0");
         foreach (Lesson lesson in lessons.OrderBy(l => l.Date).ThenBy(l => l.Id.ToString(), StringComparer.Ordinal))
         {
@@ -68,6 +69,11 @@ internal sealed class ArchiveGathering(Session session, CancellationToken cancel
         (await Rows("signature", RecordRows.Signature, RecordRows.SignatureOf, "0 = 0")).Where(wanted)
             .OrderBy(s => s.PracticalId, StringComparer.Ordinal).ThenBy(s => s.PracticalVersion).ThenBy(s => s.At)
             .ThenBy(s => s.Fingerprint, StringComparer.Ordinal).ThenBy(s => s.Initials, StringComparer.Ordinal));
+
+    private async Task AddDecisions() => content.Decisions.AddRange(
+        (await Rows("number_decision", RecordRows.Decision, RecordRows.DecisionOf, "0 = 0"))
+            .OrderBy(d => d.PracticalId, StringComparer.Ordinal).ThenBy(d => d.PracticalVersion).ThenBy(d => d.At)
+            .ThenBy(d => d.ClassName, StringComparer.Ordinal).ThenBy(d => d.Number, StringComparer.Ordinal));
 
     private Task<List<T>> Rows<T>(string table, string columns, Func<DbDataReader, T> row, string which, params (string Name, object? Value)[] values) =>
         session.Query($"SELECT {columns} FROM {table} WHERE school = @school AND {which}", row, cancel, values);

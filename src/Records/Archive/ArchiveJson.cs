@@ -26,6 +26,12 @@ internal static class ArchiveJson
         Write(json, "balances", content.Balances.Select(RecordJson.Of));
         Write(json, "checks", content.Checks.Select(RecordJson.Of));
         Write(json, "signatures", content.Signatures.Select(RecordJson.Of));
+        if (content.Decisions.Count > 0)
+        {
+            // Only where there are some: records in which nothing was learned are written as they always were.
+            Write(json, "numbers", content.Decisions.Select(RecordJson.Of));
+        }
+
         Write(json, "lessons", content.Lessons.Select(Of));
         json.WriteEndObject();
     }

@@ -124,6 +124,11 @@ internal static class ArchiveReader
         Each(root, "balances", faults, json => content.Balances.Add(ArchiveRecords.Balance(json)));
         Each(root, "checks", faults, json => content.Checks.Add(ArchiveRecords.Check(json)));
         Each(root, "signatures", faults, json => content.Signatures.Add(ArchiveRecords.Signature(json)));
+        if (root.TryGetProperty("numbers", out _))
+        {
+            Each(root, "numbers", faults, json => content.Decisions.Add(ArchiveRecords.Decision(json)));
+        }
+
         Each(root, "lessons", faults, json => content.Lessons.Add(Lesson(json, faults)));
         return faults.Count < MostFaults
             ? new ArchiveReading(content, faults)

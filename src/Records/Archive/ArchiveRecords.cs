@@ -22,6 +22,18 @@ internal static class ArchiveRecords
     public static Signature Signature(JsonElement json) =>
         new(Text(json, "practicalId"), Whole(json, "practicalVersion"), Text(json, "fingerprint"), Text(json, "initials"), Time(json, "at"));
 
+    public static NumberDecision Decision(JsonElement json) => new(
+        Text(json, "practicalId"),
+        Whole(json, "practicalVersion"),
+        Text(json, "class"),
+        Text(json, "number"),
+        Text(json, "was"),
+        Text(json, "became"),
+        Text(json, "restsOn"),
+        Whole(json, "lessons"),
+        Text(json, "initials"),
+        Time(json, "at"));
+
     public static Lesson Lesson(JsonElement json) => new(
         Id(json, "id"),
         Id(json, "classId"),

@@ -20,6 +20,18 @@ internal static class ArchiveTables
             "checks.csv",
             ["id", "balance", "at", "weight / g", "shown / g", "by", "note"],
             content.Checks.Select(c => new[] { c.Id.ToString(), c.BalanceId.ToString(), Written.Time(c.At), c.Weight.ToString(), c.Shown.ToString(), c.By, c.Note }));
+        if (content.Decisions.Count > 0)
+        {
+            Table(
+                zip,
+                "numbers.csv",
+                ["practical", "version", "class", "number", "in the file", "accepted", "rests on", "lessons", "initials", "at"],
+                content.Decisions.Select(d => new[]
+                {
+                    d.PracticalId, Text(d.PracticalVersion), d.ClassName, d.Number, d.Was, d.IsTakenBack ? "taken back" : d.Became, d.RestsOn, Text(d.Lessons), d.Initials, Written.Time(d.At),
+                }));
+        }
+
         Table(
             zip,
             "lessons.csv",

@@ -30,7 +30,9 @@ public static class LessonReadings
     {
         ArgumentNullException.ThrowIfNull(cells);
         ArgumentNullException.ThrowIfNull(practical);
-        return new GroupReadings(name, trial, [.. ReadingsOf(practical, cells)], remarks: new GroupRemarks(observations: [.. SeenIn(practical, cells)]));
+        TakenReading[] taken = [.. ReadingsOf(practical, cells)];
+        return new GroupReadings(
+            name, trial, taken, remarks: new GroupRemarks(observations: [.. SeenIn(practical, cells)]), series: SeriesOf(practical, cells, taken));
     }
 
     private static bool IsOfGroup(CellState cell) =>
@@ -49,6 +51,21 @@ public static class LessonReadings
                 }
             }
         }
+    }
+
+    /// <summary>Mass against time, or null where the practical takes none.</summary>
+    private static GroupSeries? SeriesOf(Practical practical, IReadOnlyList<CellState> cells, TakenReading[] taken)
+    {
+        if (practical.Series is not SeriesDefinition series)
+        {
+            return null;
+        }
+
+        var typed = cells.GroupBy(c => c.Cell.What).ToDictionary(g => g.Key, g => g.First().Current.Entry.Content as EntryContent.Reading, StringComparer.Ordinal);
+        return GroupSeries.Of(
+            series,
+            series.TimesInMinutes.Where(t => typed.GetValueOrDefault(series.PointId(t)) is not null).Select(t => (t, typed[series.PointId(t)]!.Written)),
+            taken);
     }
 
     /// <summary>An observation may be taken back and noted again: what was said last holds.</summary>

@@ -57,6 +57,20 @@ internal static class RecordJson
         ["at"] = Written.Time(one.At),
     };
 
+    public static JsonObject Of(NumberDecision one) => new()
+    {
+        ["practicalId"] = one.PracticalId,
+        ["practicalVersion"] = one.PracticalVersion,
+        ["class"] = one.ClassName,
+        ["number"] = one.Number,
+        ["was"] = one.Was,
+        ["became"] = one.Became,
+        ["restsOn"] = one.RestsOn,
+        ["lessons"] = one.Lessons,
+        ["initials"] = one.Initials,
+        ["at"] = Written.Time(one.At),
+    };
+
     /// <summary>The parts of the first that the second has otherwise.</summary>
     public static JsonObject Differing(JsonObject one, JsonObject other) =>
         new(one.Where(p => !JsonNode.DeepEquals(p.Value, other[p.Key])).Select(p => KeyValuePair.Create(p.Key, p.Value?.DeepClone())));

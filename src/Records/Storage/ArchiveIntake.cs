@@ -43,6 +43,11 @@ internal sealed class ArchiveIntake(Session session, CancellationToken cancel)
             await Put(IntakeTables.Signatures, one, $"signature for {one.PracticalId}");
         }
 
+        foreach (NumberDecision one in content.Decisions)
+        {
+            await Put(IntakeTables.Decisions, one, $"decision on {one.Number} of {one.PracticalId}");
+        }
+
         foreach (ArchivedLesson lesson in content.Lessons)
         {
             await Take(lesson);

@@ -39,6 +39,10 @@ internal static class IntakeTables
         "signature", RecordRows.Signature, RecordRows.SignatureOf, RecordRows.Of,
         ["practical_id", "practical_version", "fingerprint", "initials", "signed_at"], [], null);
 
+    public static readonly IntakeTable<NumberDecision> Decisions = new(
+        "number_decision", RecordRows.Decision, RecordRows.DecisionOf, RecordRows.Of,
+        ["practical_id", "practical_version", "class_name", "number_id", "decided_at"], [], null);
+
     public static readonly IntakeTable<Lesson> Lessons = new(
         "lesson", RecordRows.Lesson, RecordRows.LessonOf, RecordRows.Of, ["id"], [], ("class", "class_id"));
 }

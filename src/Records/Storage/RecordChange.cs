@@ -23,6 +23,9 @@ public sealed record RecordChange(RecordId? Lesson, string What)
     /// <summary>A signature was given.</summary>
     public const string Signatures = "signature";
 
+    /// <summary>A number that past lessons taught was accepted or taken back.</summary>
+    public const string Numbers = "numbers";
+
     /// <summary>A setting.</summary>
     public const string Settings = "setting";
 

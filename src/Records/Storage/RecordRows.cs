@@ -14,6 +14,7 @@ internal static class RecordRows
         "id, class_id, practical_id, practical_version, practical_source, plan, held_on, room, group_count, minutes, assessed, decide_first, trial, teacher, period";
     public const string Door = "lesson_id, code, station_code, opened_at, closed_at";
     public const string Signature = "practical_id, practical_version, fingerprint, initials, signed_at";
+    public const string Decision = "practical_id, practical_version, class_name, number_id, was, became, rests_on, lessons, initials, decided_at";
 
     public static SchoolClass ClassOf(DbDataReader row) => new(row.Id(0), row.GetString(1), row.GetString(2), row.Flag(3));
 
@@ -43,6 +44,9 @@ internal static class RecordRows
         row.Id(0), row.GetString(1), row.GetString(2), row.Time(3), row.IsDBNull(4) ? null : row.Time(4));
 
     public static Signature SignatureOf(DbDataReader row) => new(row.GetString(0), row.Whole(1), row.GetString(2), row.GetString(3), row.Time(4));
+
+    public static NumberDecision DecisionOf(DbDataReader row) => new(
+        row.GetString(0), row.Whole(1), row.GetString(2), row.GetString(3), row.GetString(4), row.GetString(5), row.GetString(6), row.Whole(7), row.GetString(8), row.Time(9));
 
     public static (string Name, object? Value)[] Of(SchoolClass one) =>
         [("id", one.Id.ToString()), ("year", one.Year), ("name", one.Name), ("names_forgotten", Written.Flag(one.NamesForgotten))];
@@ -77,6 +81,13 @@ internal static class RecordRows
     [
         ("practical_id", one.PracticalId), ("practical_version", (long)one.PracticalVersion), ("fingerprint", one.Fingerprint), ("initials", one.Initials),
         ("signed_at", Written.Time(one.At)),
+    ];
+
+    public static (string Name, object? Value)[] Of(NumberDecision one) =>
+    [
+        ("practical_id", one.PracticalId), ("practical_version", (long)one.PracticalVersion), ("class_name", one.ClassName), ("number_id", one.Number),
+        ("was", one.Was), ("became", one.Became), ("rests_on", one.RestsOn), ("lessons", (long)one.Lessons), ("initials", one.Initials),
+        ("decided_at", Written.Time(one.At)),
     ];
 
     /// <summary>A statement that adds a row.</summary>

@@ -34,6 +34,25 @@ public sealed class ExportImportTests : IDisposable
     }
 
     [Fact]
+    public async Task Practicals_of_ones_own_go_along_with_their_versions_and_one_that_is_there_stays()
+    {
+        await Fill("old");
+        Run("practicals", "new", "--set", "id=mine", "--data", "old");
+        Directory.CreateDirectory(Path.Combine(folder.FullName, "old", "practicals", "earlier"));
+        File.Copy(Path.Combine(folder.FullName, "old", "practicals", "mine.yaml"), Path.Combine(folder.FullName, "old", "practicals", "earlier", "mine-v1.yaml"));
+        Run("export", "--data", "old", "--out", "all.zip");
+
+        Terminal import = Run("import", "all.zip", "--data", "new");
+        File.AppendAllText(Path.Combine(folder.FullName, "new", "practicals", "mine.yaml"), "# changed\n");
+        Terminal again = Run("import", "all.zip", "--data", "new");
+
+        Assert.Equal((0, "all.zip: 5 new, 0 here already just so, 0 not taken.\n"), (import.ExitCode, import.Output));
+        Assert.True(File.Exists(Path.Combine(folder.FullName, "new", "practicals", "earlier", "mine-v1.yaml")));
+        Assert.Equal(1, again.ExitCode);
+        Assert.Contains("Your practical mine.yaml is another than that of the export, and stays as it is.", again.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task One_lesson_is_exported_by_its_id()
     {
         await Fill("old");

@@ -12,8 +12,8 @@ internal static partial class EveryPage
         string balance = await First(page, "/balances", BalanceAddress());
         return
         [
-            "/", "/lessons", "/lessons/new", "/lessons/new?practical=magnesium-oxide", "/practicals", "/practicals/magnesium-oxide",
-            "/practicals/magnesium-oxide?minutes=40&groups=15", "/practicals/magnesium-oxide/print", "/practicals/magnesium-oxide/papers", "/practicals/magnesium-oxide/history", "/classes",
+            "/", "/lessons", "/lessons/new", "/lessons/new?practical=magnesium-oxide", "/practicals", "/practicals/new", "/practicals/magnesium-oxide",
+            "/practicals/magnesium-oxide?minutes=40&groups=15", "/practicals/magnesium-oxide/print", "/practicals/magnesium-oxide/papers", "/practicals/magnesium-oxide/history", "/practicals/magnesium-oxide/learned", "/classes",
             schoolClass, $"{schoolClass}/forget", "/balances", balance, "/records", "/room", "/room/note", "/room/hello", "/sign-in", "/week", "/week?from=2026-01-01", lesson,
             $"{lesson}/door", $"{lesson}/live", $"{lesson}/groups/7", $"{lesson}/groups/10", $"{lesson}/groups/7/cells/1/before", $"{lesson}/grid",
             $"{lesson}/projector", $"{lesson}/slips", $"{lesson}/papers", $"{lesson}/papers/class-report.html", $"{lesson}/papers/wall-display.html", $"{lesson}/findings", $"{lesson}/findings?all=yes",

@@ -53,6 +53,16 @@ public sealed class CatchUpPaperTests
         Assert.DoesNotMatch(@"(?i)\bweights?\b|\breliab|human error|very accurate", text);
     }
 
+    // Two oxides form at one time: nobody is told twice, and what is not repeated is told all the same.
+    [Fact]
+    public void What_was_done_without_repeats_is_told_once_and_ends_with_a_full_stop()
+    {
+        string text = Written.Of(Papers("iron-wool-in-air", SupportLevel.Standard)[0]);
+
+        Assert.Equal(2, text.Split("let it react;").Length);
+        Assert.Contains("read the balance: mass after burning.", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_true_stands_on_the_key_alone()
     {

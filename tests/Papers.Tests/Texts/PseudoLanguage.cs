@@ -32,12 +32,17 @@ internal static partial class PseudoLanguage
 
     private static char Letter(char letter) => Plain.IndexOf(letter, StringComparison.Ordinal) is >= 0 and int at ? Changed[at] : letter;
 
-    private static MemoryStream Compiled(string library, string topic, string? without)
+    private static MemoryStream? Compiled(string library, string topic, string? without)
     {
+        if (TextTopic.All.Concat(TextTopic.InManner).SingleOrDefault(t => t.Library == library && t.Name == topic) is not TextTopic found)
+        {
+            return null;
+        }
+
         using var bytes = new MemoryStream();
         using (var writer = new ResourceWriter(bytes))
         {
-            foreach (KeptText text in TextTopic.All.Single(t => t.Library == library && t.Name == topic).Texts.Where(t => $"{topic}.{t.Key}" != without))
+            foreach (KeptText text in found.Texts.Where(t => $"{topic}.{t.Key}" != without))
             {
                 writer.AddResource(text.Key, Spoken(text.Value));
             }

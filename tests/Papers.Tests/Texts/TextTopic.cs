@@ -15,10 +15,13 @@ internal sealed record TextTopic(string Library, string Name, IReadOnlyList<Kept
     public const string Engine = "Practicals";
 
     /// <summary>All topics of the checkout.</summary>
-    public static IReadOnlyList<TextTopic> All { get; } = [.. Of(Papers), .. Of(Engine)];
+    public static IReadOnlyList<TextTopic> All { get; } = [.. Of(Papers, "*Texts.resx"), .. Of(Engine, "*Texts.resx")];
 
-    private static IEnumerable<TextTopic> Of(string library) =>
-        Directory.GetFiles(Folder(library), "*Texts.resx").Order(StringComparer.Ordinal).Select(path => Read(library, path));
+    /// <summary>The same in the manner of some practicals: what differs where drying takes the place of heating.</summary>
+    public static IReadOnlyList<TextTopic> InManner { get; } = [.. Of(Papers, "*Texts.*.resx"), .. Of(Engine, "*Texts.*.resx")];
+
+    private static IEnumerable<TextTopic> Of(string library, string files) =>
+        Directory.GetFiles(Folder(library), files).Order(StringComparer.Ordinal).Select(path => Read(library, path));
 
     private static TextTopic Read(string library, string path) => new(
         library,

@@ -21,7 +21,7 @@ public sealed class ArchiveSchemaTests(SqlitePlace place) : IClassFixture<Sqlite
     {
         JsonNode records = await Export();
         Assert.Equal("", Faults(records));
-        Assert.All((string[])["classes", "members", "balances", "checks", "signatures", "lessons"], kind => Assert.NotEmpty(records[kind]!.AsArray()));
+        Assert.All((string[])["classes", "members", "balances", "checks", "signatures", "numbers", "lessons"], kind => Assert.NotEmpty(records[kind]!.AsArray()));
         Assert.Equal(Sample.OfEachKind().Length, records["lessons"]![0]!["journal"]!.AsArray().Count);
     }
 
@@ -43,6 +43,7 @@ public sealed class ArchiveSchemaTests(SqlitePlace place) : IClassFixture<Sqlite
     {
         await using RecordStore store = await place.OpenFresh();
         await Sample.Fill(store);
+        await Sample.Done(store.Decide([new NumberDecision("magnesium-oxide", 1, "", "kit:lid", "0.08", "0.05", "40 pieces in four lessons", 4, "LM", Sample.Noon)], Sample.By, Sample.Cancel));
         using var bytes = new MemoryStream();
         await LessonArchive.WriteAll(store, bytes, null, Sample.Cancel);
         using var zip = new ZipArchive(bytes);

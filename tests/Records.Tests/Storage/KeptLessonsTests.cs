@@ -45,6 +45,20 @@ public abstract class KeptLessonsTests(Place place)
     }
 
     [Fact]
+    public async Task Lessons_of_one_practical_keep_each_the_version_with_which_it_was_made()
+    {
+        await using RecordStore store = await place.OpenFresh();
+        await Sample.Prepare(store);
+        Lesson was = Sample.Lesson;
+        var second = new Lesson(
+            RecordId.Draw(), was.ClassId, was.PracticalId, 2, "practical: magnesium-oxide\nversion: 2\n", was.Plan, was.Date, was.Room, was.Groups, was.Minutes, was.Settings);
+        await Sample.Done(store.AddLesson(second, Sample.By, Sample.Cancel));
+        Lesson first = (await store.FindLesson(was.Id, Sample.Cancel))!;
+        Assert.Equal((1, was.PracticalSource), (first.PracticalVersion, first.PracticalSource));
+        Assert.Equal(second, await store.FindLesson(second.Id, Sample.Cancel));
+    }
+
+    [Fact]
     public async Task A_lesson_is_a_cover_lesson_by_the_last_word_before_it_began()
     {
         await using RecordStore store = await place.OpenFresh();

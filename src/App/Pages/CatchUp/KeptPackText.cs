@@ -1,11 +1,12 @@
-using System.Buffers;
-using System.Text;
-using System.Text.Json;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
+using Calx.Practicals.Readings;
 using Calx.Records.Journal;
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
 
 namespace Calx.App.Pages.CatchUp;
 
@@ -37,7 +38,7 @@ internal static class KeptPackText
             PlantedCause[] planted = [.. json.GetProperty("planted").EnumerateArray().Select(c => Planted(c, practical))];
             PackDecision[] decisions = [.. json.GetProperty("decisions").EnumerateArray().Select(Decision)];
             return readings.Length == 0 || readings.Any(r => practical.Readings.All(known => known.Id != r.Weighing.Reading))
-                ? null : working.Of(student, readings, new PackTruth(planted, json.GetProperty("together").GetDouble()), decisions);
+                ? null : working.Of(student, readings, new PackTruth(planted, json.GetProperty("together").GetDouble()), decisions, Points(json));
         }
         catch (Exception other) when (other is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
         {
@@ -78,6 +79,7 @@ internal static class KeptPackText
             }
 
             json.WriteEndArray();
+            WritePoints(json, pack.Series);
             json.WriteStartArray("planted");
             foreach (PlantedCause cause in pack.Truth.Planted)
             {
@@ -106,6 +108,31 @@ internal static class KeptPackText
 
         return Encoding.UTF8.GetString(bytes.WrittenSpan);
     }
+
+    private static void WritePoints(Utf8JsonWriter json, GroupSeries? series)
+    {
+        if (series is null)
+        {
+            return;
+        }
+
+        json.WriteStartArray("points");
+        foreach (SeriesPoint point in series.Points)
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(point.Time.ToString());
+            json.WriteStringValue(point.Value.ToString());
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static GroupSeries? Points(JsonElement json) => !json.TryGetProperty("points", out JsonElement points) ? null
+        : new GroupSeries([.. points.EnumerateArray().Select(p => new SeriesPoint(Number(p[0]), Number(p[1])))], isLoss: false);
+
+    private static WrittenNumber Number(JsonElement json) =>
+        WrittenNumber.TryParse(json.GetString(), out WrittenNumber number) ? number : throw new FormatException("This is no number.");
 
     private static PackReading Reading(JsonElement json) =>
         WrittenNumber.TryParse(json.GetProperty("shown").GetString(), out WrittenNumber shown) && json.GetProperty("time").GetInt32() is > 0 and var time

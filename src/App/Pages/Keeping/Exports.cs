@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.App.Live;
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Records.Archive;
 using Calx.Records.Lessons;
@@ -11,6 +12,8 @@ namespace Calx.App.Pages.Keeping;
 /// <summary>Writes exports and backups into the data folder, whole or not at all, or gives them to the browser.</summary>
 public sealed class Exports(RecordStore store, ServeOptions options, TimeProvider clock)
 {
+    private readonly OwnArchive own = new(options.DataFolder);
+
     private const string ZipType = "application/zip";
     private const int BufferBytes = 64 * 1024;
 
@@ -19,11 +22,11 @@ public sealed class Exports(RecordStore store, ServeOptions options, TimeProvide
 
     /// <summary>Writes a lesson into the folder.</summary>
     public Task<SavedFile> SaveLesson(Lesson lesson, CancellationToken cancellation) =>
-        Save(Folder, $"lesson-{lesson.Id}.zip", path => Whole(path, zip => LessonArchive.WriteLesson(store, lesson.Id, zip, TableNames.Of, cancellation)));
+        Save(Folder, $"lesson-{lesson.Id}.zip", path => Whole(path, zip => One(lesson, zip, cancellation)));
 
     /// <summary>Writes everything into the folder.</summary>
     public Task<SavedFile> SaveAll(CancellationToken cancellation) =>
-        Save(Folder, "all.zip", path => Whole(path, zip => LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation)));
+        Save(Folder, "all.zip", path => Whole(path, zip => Everything(zip, cancellation)));
 
     /// <summary>Copies everything into the folder of backups: a database of SQLite as it is, the records of PostgreSQL as an export.</summary>
     public Task<SavedFile> BackUp(CancellationToken cancellation) =>
@@ -31,11 +34,23 @@ public sealed class Exports(RecordStore store, ServeOptions options, TimeProvide
 
     /// <summary>Gives a lesson to the browser.</summary>
     public Task<IResult> Download(Lesson lesson, string name, CancellationToken cancellation) =>
-        Download($"{name}.zip", zip => LessonArchive.WriteLesson(store, lesson.Id, zip, TableNames.Of, cancellation));
+        Download($"{name}.zip", zip => One(lesson, zip, cancellation));
 
     /// <summary>Gives everything to the browser.</summary>
     public Task<IResult> DownloadAll(CancellationToken cancellation) =>
-        Download($"calx-{Dates.ForField(Dates.Today(clock))}.zip", zip => LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation));
+        Download($"calx-{Dates.ForField(Dates.Today(clock))}.zip", zip => Everything(zip, cancellation));
+
+    private async Task One(Lesson lesson, Stream zip, CancellationToken cancellation)
+    {
+        await LessonArchive.WriteLesson(store, lesson.Id, zip, TableNames.Of, cancellation);
+        PracticalFiles.Add(zip, own.Files(lesson.PracticalId));
+    }
+
+    private async Task Everything(Stream zip, CancellationToken cancellation)
+    {
+        await LessonArchive.WriteAll(store, zip, TableNames.Of, cancellation);
+        PracticalFiles.Add(zip, own.Files());
+    }
 
     /// <summary>By way of a file, so that a download is whole or fails, and is as long as it says.</summary>
     private static async Task<IResult> Download(string name, Func<Stream, Task> write)

@@ -1,3 +1,4 @@
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Records.Archive;
 using Calx.Records.Storage;
@@ -20,7 +21,7 @@ public static class Imports
     private const int LongestName = 80;
 
     /// <summary>Takes it in.</summary>
-    public static async Task<ImportWords> Take(HttpContext context, RecordStore store)
+    public static async Task<ImportWords> Take(HttpContext context, RecordStore store, ServeOptions options)
     {
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
         {
@@ -37,14 +38,14 @@ public static class Imports
         {
             if (section.AsFileSection() is { FileStream: Stream file } part && part.FileName.Length > 0)
             {
-                return ImportWords.Of(await Read(file, store, context.RequestAborted), Name(part.FileName));
+                return ImportWords.Of(await Read(file, store, options, context.RequestAborted), Name(part.FileName));
             }
         }
 
         return new ImportWords("Choose a file first: an export of this program, a zip.", [], IsFault: true);
     }
 
-    private static async Task<ImportResult> Read(Stream sent, RecordStore store, CancellationToken cancellation)
+    private static async Task<ImportResult> Read(Stream sent, RecordStore store, ServeOptions options, CancellationToken cancellation)
     {
         await using var file = new FileStream(
             Path.GetTempFileName(), FileMode.Create, FileAccess.ReadWrite, FileShare.None, Buffer, FileOptions.DeleteOnClose | FileOptions.Asynchronous);
@@ -61,7 +62,8 @@ public static class Imports
         }
 
         file.Position = 0;
-        return await LessonArchive.Read(store, file, Visitor.TeachersDevice, cancellation);
+        ImportResult result = await LessonArchive.Read(store, file, Visitor.TeachersDevice, cancellation);
+        return result is ImportResult.Taken taken ? await new OwnArchive(options.DataFolder).TakeIn(file, taken, cancellation) : result;
     }
 
     private static string? Boundary(HttpRequest request) =>

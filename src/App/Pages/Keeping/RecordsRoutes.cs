@@ -19,9 +19,9 @@ public static class RecordsRoutes
         RouteGroupBuilder records = routes.MapGroup("/records").WithMetadata(Admits.Teacher);
         records.MapGet("", (string? done, string? fault, RecordStore store, Exports exports) => Page(store, exports, null, done, fault));
         records.MapGet("/export", (HttpContext context, Exports exports) => exports.DownloadAll(context.RequestAborted));
-        records.MapPost("/import", async (HttpContext context, RecordStore store, Exports exports) =>
+        records.MapPost("/import", async (HttpContext context, RecordStore store, ServeOptions options, Exports exports) =>
         {
-            ImportWords words = await Imports.Take(context, store);
+            ImportWords words = await Imports.Take(context, store, options);
             return Page(store, exports, words, null, null, words.IsFault ? StatusCodes.Status400BadRequest : StatusCodes.Status200OK);
         });
         records.MapPost("/backup", BackUp);

@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.Records;
 using Calx.Records.Lessons;
@@ -13,13 +14,20 @@ public sealed class LessonDesk(RecordStore store, KnownBalances school, LessonRo
         RecordId.TryParse(id, out RecordId lesson) ? await rooms.Find(lesson, cancellation) : null;
 
     /// <summary>The lesson to prepare.</summary>
-    public async Task<LessonModel> Model(LessonRoom room, PageSaid said, CancellationToken cancellation) => new(
-        await room.Now(cancellation),
-        await Class(room, cancellation),
-        [.. (await store.Members(room.Lesson.ClassId, cancellation)).OrderBy(m => m.Number)],
-        await store.DoorOf(room.Lesson.Id, cancellation),
-        await gate.SignatureFor(room.Plan, cancellation),
-        said);
+    public async Task<LessonModel> Model(LessonRoom room, PageSaid said, CancellationToken cancellation)
+    {
+        SchoolClass of = await Class(room, cancellation);
+        return new LessonModel(
+            await room.Now(cancellation),
+            of,
+            [.. (await store.Members(room.Lesson.ClassId, cancellation)).OrderBy(m => m.Number)],
+            await store.DoorOf(room.Lesson.Id, cancellation),
+            await gate.SignatureFor(room.Plan, cancellation),
+            said)
+        {
+            Newer = await LessonNumbers.Newer(room, of, store, cancellation),
+        };
+    }
 
     /// <summary>The class of a lesson, which no record loses.</summary>
     public async Task<SchoolClass> Class(LessonRoom room, CancellationToken cancellation) =>

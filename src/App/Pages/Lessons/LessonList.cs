@@ -1,4 +1,5 @@
 using Calx.App.Pages.Practicals;
+using Calx.Practicals.Definition;
 using Calx.Records;
 using Calx.Records.Lessons;
 using Calx.Records.Storage;
@@ -25,10 +26,12 @@ public sealed class LessonList(RecordStore store, Shelf shelf)
         return
         [
             .. lessons.Where(l => classes.ContainsKey(l.ClassId)).OrderByDescending(l => l.Date)
-                .Select(l => new LessonRow(l, classes[l.ClassId], Title(l.PracticalId, titles), covers.Contains(l.Id))),
+                .Select(l => new LessonRow(l, classes[l.ClassId], Title(l, titles), covers.Contains(l.Id))),
         ];
     }
 
-    private string Title(string practical, Dictionary<string, string> titles) => titles.TryGetValue(practical, out string? known)
-        ? known : titles[practical] = shelf.Find(practical)?.Title ?? practical;
+    /// <summary>Of a practical that is not at hand any more, the title that the lesson itself keeps.</summary>
+    private string Title(Lesson lesson, Dictionary<string, string> titles) => titles.TryGetValue(lesson.PracticalId, out string? known)
+        ? known
+        : titles[lesson.PracticalId] = (shelf.Find(lesson.PracticalId) ?? PracticalReader.Read(lesson.PracticalSource, lesson.PracticalId).Practical)?.Title ?? lesson.PracticalId;
 }

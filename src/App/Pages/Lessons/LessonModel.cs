@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.Records.Lessons;
 
@@ -13,6 +14,9 @@ namespace Calx.App.Pages.Lessons;
 public sealed record LessonModel(
     LessonView View, SchoolClass Class, IReadOnlyList<Member> Members, LessonDoor? Door, Signature? Signed, PageSaid Said)
 {
+    /// <summary>Accepted numbers that its plan does not have yet and may take, or null.</summary>
+    public AcceptedNumbers? Newer { get; init; }
+
     /// <summary>The lesson.</summary>
     public Lesson Lesson => View.Room.Lesson;
 

@@ -1,3 +1,5 @@
+using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Pages.CatchUp;
 using Calx.App.Pages.Papers;
@@ -29,7 +31,7 @@ public static class LessonPapers
     public static async Task<IResult> Plan(LessonRoom room, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options)
     {
         LessonModel model = await desk.Model(room, new PageSaid(null, null), context.RequestAborted);
-        PlanForm form = PlanForm.Of(room.Practical, PlanQuery.Of(PlanSnapshot.Read(room.Lesson.Plan)));
+        PlanForm form = FormOf(room);
         Plan plan = await plans.Of(form, withWays: false, context.RequestAborted);
         var heading = new ReportHeading(model.Class.Name, Dates.Day(room.Lesson.Date), options.Invented);
         return WholeFile.Page(context, PlanReport.Html(plan, plan.Sentences, heading, form.Choice!.Stock, draft: model.Signed is null));
@@ -82,7 +84,7 @@ public static class LessonPapers
         LessonRoom room, HttpContext context, LessonDesk desk, PlanDesk plans, ServeOptions options, TimeProvider clock)
     {
         LessonModel model = await desk.Model(room, new PageSaid(null, null), context.RequestAborted);
-        PlanForm form = PlanForm.Of(room.Practical, PlanQuery.Of(PlanSnapshot.Read(room.Lesson.Plan)));
+        PlanForm form = FormOf(room);
         Plan plan = await plans.Of(form, withWays: false, context.RequestAborted);
         var occasion = new PaperOccasion(
             model.Class.Name, Dates.Day(room.Lesson.Date), Said(room.Lesson.Room), Said(room.Lesson.Period), Said(room.Lesson.Teacher), Dates.Day(Dates.Today(clock)), options.Invented);
@@ -107,4 +109,11 @@ public static class LessonPapers
     /// <summary>A name for a file of a lesson, of letters and digits only.</summary>
     public static string FileName(SchoolClass one, Lesson lesson) =>
         $"{new string([.. one.Name.Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')])}-{Dates.ForField(lesson.Date)}-{lesson.PracticalId}";
+
+    /// <summary>The plan as the lesson was made with it, learned numbers and all.</summary>
+    private static PlanForm FormOf(LessonRoom room)
+    {
+        PlanWords words = PlanSnapshot.Read(room.Lesson.Plan);
+        return PlanForm.Of(room.Practical, PlanQuery.Of(words), PlanNumbers.Kept(words.Learned));
+    }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Pages.Classes;
 using Calx.App.Pages.Practicals;
@@ -18,7 +19,8 @@ public static class NewLesson
     /// <summary>The form.</summary>
     public static async Task<IResult> Ask(string? practical, HttpContext context, Shelf shelf, RecordStore store, TimeProvider clock)
     {
-        PlanForm? form = practical is not null && shelf.Find(practical) is Practical chosen ? PlanForm.Of(chosen, context.Request.Query) : null;
+        PlanForm? form = practical is not null && shelf.Find(practical) is Practical chosen
+            ? PlanForm.Of(chosen, context.Request.Query, await PlanNumbers.Now(store, chosen, context.RequestAborted)) : null;
         return form is { Choice: null }
             ? Show.See($"/practicals/{form.Practical.Id}{context.Request.QueryString}")
             : await Page(form, NewLessonWords.Usual(Dates.Today(clock)), null, shelf, store, context.RequestAborted);
@@ -33,7 +35,8 @@ public static class NewLesson
             return Show.Nothing("practical");
         }
 
-        PlanForm form = PlanForm.Of(practical, fields["plan"]);
+        PlanNumbers numbers = await PlanNumbers.Now(store, practical, context.RequestAborted);
+        PlanForm form = PlanForm.Of(practical, fields["plan"], numbers);
         NewLessonWords words = NewLessonWords.Of(fields);
         string? fault = form.Choice is null ? "The plan has a fault; put that right first." : words.Fault;
         RecordId classId = default;
@@ -44,7 +47,8 @@ public static class NewLesson
 
         if (fault is null)
         {
-            Lesson lesson = Lesson(form, words, classId);
+            string className = (await store.FindClass(classId, context.RequestAborted))?.Name ?? words.Name;
+            Lesson lesson = Lesson(form, words, classId, numbers.OfLesson(form.Words.Numbers, className));
             fault = (await store.AddLesson(lesson, Visitor.TeachersDevice, context.RequestAborted)).Fault();
             if (fault is null)
             {
@@ -75,9 +79,10 @@ public static class NewLesson
     }
 
     /// <summary>With the practical and the plan as they are now: a later change of either does not reach it.</summary>
-    private static Lesson Lesson(PlanForm form, NewLessonWords words, RecordId classId)
+    private static Lesson Lesson(PlanForm form, NewLessonWords words, RecordId classId, AcceptedNumbers? learned)
     {
-        PlanWords plan = words.Settings.Trial ? form.Words with { Groups = 1, Students = 1 } : form.Words;
+        PlanWords said = form.Words with { Learned = learned };
+        PlanWords plan = words.Settings.Trial ? said with { Groups = 1, Students = 1 } : said;
         return new Lesson(
             RecordId.Draw(),
             classId,

@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings.History;
 
@@ -11,6 +12,12 @@ namespace Calx.App.Pages.Practicals;
 /// <param name="ShowsAccepted">Whether the accepted value is shown: the class sees the teacher's screen.</param>
 public sealed record HistoryModel(Practical Practical, IReadOnlyList<HistoryRow> Rows, int Left, ResultHistory History, bool ShowsAccepted)
 {
+    /// <summary>How long steps took; null where nothing was timed.</summary>
+    public HistoryTimes? Times { get; init; }
+
+    /// <summary>The accepted numbers that hold for the school, or null.</summary>
+    public AcceptedNumbers? Accepted { get; init; }
+
     /// <summary>The quantity on which classes are judged.</summary>
     public QuantityDefinition Key => Practical.Quantities.First(q => q.Id == Practical.Findings.Key);
 }

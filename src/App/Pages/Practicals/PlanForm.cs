@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.App.Input;
+using Calx.App.Learning;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Planning;
@@ -20,11 +21,13 @@ public sealed class PlanForm
 
     private readonly PlanFields fields;
 
-    private PlanForm(Practical practical, PlanFields fields)
+    private PlanForm(Practical practical, PlanFields fields, PlanNumbers numbers)
     {
         Practical = practical;
         this.fields = fields;
-        Words = ReadWords();
+        Numbers = numbers;
+        PlanWords words = ReadWords();
+        Words = words with { Learned = numbers.Of(words.Numbers) };
         var check = new PlanCheck(practical, Words);
         PlanChoice? choice = check.Choice();
         foreach (string fault in check.Faults)
@@ -43,6 +46,9 @@ public sealed class PlanForm
     /// <summary>The practical.</summary>
     public Practical Practical { get; }
 
+    /// <summary>The learned numbers that it may take.</summary>
+    public PlanNumbers Numbers { get; }
+
     /// <summary>What was said, with the usual where nothing or nothing usable was said.</summary>
     public PlanWords Words { get; }
 
@@ -56,11 +62,14 @@ public sealed class PlanForm
     public string Typed(string name) => fields.Text(name);
 
     /// <summary>Reads a form.</summary>
-    public static PlanForm Of(Practical practical, IEnumerable<KeyValuePair<string, StringValues>> query) =>
-        new(practical, new PlanFields(new Dictionary<string, StringValues>(query, StringComparer.Ordinal)));
+    /// <param name="practical">The practical.</param>
+    /// <param name="query">The fields.</param>
+    /// <param name="numbers">The learned numbers that it may take; null for none.</param>
+    public static PlanForm Of(Practical practical, IEnumerable<KeyValuePair<string, StringValues>> query, PlanNumbers? numbers = null) =>
+        new(practical, new PlanFields(new Dictionary<string, StringValues>(query, StringComparer.Ordinal)), numbers ?? PlanNumbers.None);
 
     /// <summary>Reads a form from the text of a query.</summary>
-    public static PlanForm Of(Practical practical, string query) => Of(practical, QueryHelpers.ParseQuery(query));
+    public static PlanForm Of(Practical practical, string query, PlanNumbers? numbers = null) => Of(practical, QueryHelpers.ParseQuery(query), numbers);
 
     private PlanWords ReadWords() => new()
     {
@@ -85,6 +94,7 @@ public sealed class PlanForm
         Kit = Counted("kit", item => fields.Whole(item, 1, 1000)),
         Prices = Counted("price", item => fields.Number(item, 0, 1e6, "a price")),
         Metre = fields.Number("metre", 0.01, 20, "a mass in g"),
+        Numbers = fields.Text("numbers") is { Length: > 0 } numbers ? numbers : null,
     };
 
     private string[] Resolutions()

@@ -34,6 +34,7 @@ public static class PlanQuery
         AddPairs(query, "kit", words.Kit);
         AddPairs(query, "price", words.Prices);
         Add(query, "metre", words.Metre);
+        Add(query, "numbers", words.Numbers);
         return query.ToString();
     }
 

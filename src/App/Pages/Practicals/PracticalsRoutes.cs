@@ -1,3 +1,4 @@
+using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.Papers.Plans;
@@ -9,6 +10,7 @@ using Calx.Records.Storage;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Calx.App.Pages.Practicals;
 
@@ -19,6 +21,7 @@ public static class PracticalsRoutes
     {
         RouteGroupBuilder practicals = routes.MapGroup("/practicals").WithMetadata(Admits.Teacher);
         practicals.MapGet("", List);
+        WritingRoutes.Map(practicals);
         practicals.MapGet("/{id}", (string id, HttpContext context, Shelf shelf, PlanDesk desk, SafetyGate gate) =>
             With(id, context, shelf, async form => Show.Page<PlanPage>(await Model(form, context, desk, gate))));
         practicals.MapGet("/{id}/figures", (string id, HttpContext context, Shelf shelf, PlanDesk desk, SafetyGate gate) =>
@@ -53,7 +56,9 @@ public static class PracticalsRoutes
     }
 
     private static async Task<IResult> With(string id, HttpContext context, Shelf shelf, Func<PlanForm, Task<IResult>> answer) =>
-        shelf.Find(id) is Practical practical ? await answer(PlanForm.Of(practical, context.Request.Query)) : Pages.Show.Nothing("practical");
+        shelf.Find(id) is Practical practical
+            ? await answer(PlanForm.Of(practical, context.Request.Query, await PlanNumbers.Now(context.RequestServices.GetRequiredService<RecordStore>(), practical, context.RequestAborted)))
+            : Pages.Show.Nothing("practical");
 
     private static async Task<PlanModel> Model(PlanForm form, HttpContext context, PlanDesk desk, SafetyGate gate)
     {
@@ -91,7 +96,7 @@ public static class PracticalsRoutes
             return Pages.Show.Nothing("practical");
         }
 
-        PlanForm form = PlanForm.Of(practical, fields["plan"]);
+        PlanForm form = PlanForm.Of(practical, fields["plan"], await PlanNumbers.Now(store, practical, context.RequestAborted));
         string? fault = form.Choice is null
             ? "The plan has a fault; put that right first."
             : await Signing.Take(fields, form.Choice.Settings, context, store, clock);

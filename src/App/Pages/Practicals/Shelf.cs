@@ -1,4 +1,4 @@
-using System.Collections.Concurrent;
+using Calx.App.Own;
 using Calx.App.Serving;
 using Calx.Practicals.Definition;
 
@@ -6,73 +6,28 @@ namespace Calx.App.Pages.Practicals;
 
 /// <summary>
 /// The practicals at hand: those that the program brings along, and the teacher's own files in the folder <c>practicals</c> of the
-/// data folder. A file is read again when it has changed.
+/// data folder.
 /// </summary>
 public sealed class Shelf(ServeOptions options)
 {
-    /// <summary>Bytes of a practical's file; those of the program have 20 to 40 thousand.</summary>
-    private const long LargestFile = 1_000_000;
-
-    private const int MostFiles = 200;
-
-    private readonly ConcurrentDictionary<string, Known> read = new(StringComparer.Ordinal);
+    private readonly OwnFolder own = OwnFolder.In(options.DataFolder);
 
     /// <summary>The folder of the teacher's own files.</summary>
-    public string Folder => Path.Combine(options.DataFolder, "practicals");
+    public string Folder => own.Path;
+
+    /// <summary>Their versions.</summary>
+    internal OwnVersions Versions => new(own);
+
+    /// <summary>Whether a practical is the teacher's own.</summary>
+    public bool IsOwn(string id) => BuiltInPracticals.Find(id) is null && own.FilesCalled(id).Any();
 
     /// <summary>All of them, by title; files with faults last.</summary>
     public IReadOnlyList<ShelfItem> All() =>
     [
-        .. BuiltInPracticals.All.Select(p => new ShelfItem(p, null, [])).Concat(Own())
+        .. BuiltInPracticals.All.Select(p => new ShelfItem(p, null, [])).Concat(own.All().Select(f => new ShelfItem(f.Practical, f.Name, f.Faults) { Id = f.Id is not null && BuiltInPracticals.Find(f.Id) is null ? f.Id : null }))
             .OrderBy(i => i.Practical is null).ThenBy(i => i.Practical?.Title ?? i.File, StringComparer.OrdinalIgnoreCase),
     ];
 
     /// <summary>The practical with an id, or null.</summary>
-    public Practical? Find(string id) =>
-        BuiltInPracticals.Find(id) ?? Own().Select(i => i.Practical).FirstOrDefault(p => p?.Id == id);
-
-    private ShelfItem[] Own()
-    {
-        var folder = new DirectoryInfo(Folder);
-        if (!folder.Exists)
-        {
-            return [];
-        }
-
-        return folder.EnumerateFiles("*.yaml").OrderBy(f => f.Name, StringComparer.Ordinal).Take(MostFiles).Select(ItemOf).ToArray();
-    }
-
-    private ShelfItem ItemOf(FileInfo file)
-    {
-        if (read.TryGetValue(file.FullName, out Known? known) && known.Length == file.Length && known.Written == file.LastWriteTimeUtc)
-        {
-            return known.Item;
-        }
-
-        ShelfItem item = Read(file);
-        read[file.FullName] = new Known(file.Length, file.LastWriteTimeUtc, item);
-        return item;
-    }
-
-    private static ShelfItem Read(FileInfo file)
-    {
-        if (file.Length > LargestFile)
-        {
-            return new ShelfItem(null, file.Name, ["The file is too large: a practical has less than 1 MB."]);
-        }
-
-        try
-        {
-            PracticalReading reading = PracticalReader.Read(File.ReadAllText(file.FullName), file.Name);
-            return reading.Practical is Practical own && BuiltInPracticals.Find(own.Id) is not null
-                ? new ShelfItem(null, file.Name, [$"The program brings along a practical '{own.Id}' already. Give this one another id."])
-                : new ShelfItem(reading.Practical, file.Name, [.. reading.Faults.Select(f => f.ToString())]);
-        }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
-        {
-            return new ShelfItem(null, file.Name, [$"The file cannot be read ({failure.Message})."]);
-        }
-    }
-
-    private sealed record Known(long Length, DateTime Written, ShelfItem Item);
+    public Practical? Find(string id) => BuiltInPracticals.Find(id) ?? own.Find(id);
 }

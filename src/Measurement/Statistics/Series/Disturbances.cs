@@ -49,6 +49,45 @@ public static class Disturbances
         return new DisturbanceResult.Searched([.. found.Except(settings.Disturbances).OrderBy(one => one.First)]);
     }
 
+    /// <summary>
+    /// Readings so far from both neighbours that no course of a change passes through them, as misread digits are: they would draw
+    /// every curve to themselves, so that nothing else was seen. Where a change goes one way, the middle of three readings is the
+    /// middle one in size; the last has one neighbour only, and is held against the last gap but one as well.
+    /// </summary>
+    /// <param name="series">The series.</param>
+    /// <param name="scatter">Standard deviation of a reading.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The scatter is not above 0.</exception>
+    public static IReadOnlyList<Disturbance> Gross(TimeSeries series, double scatter)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        Require.Positive(scatter);
+        double[] values = [.. series.Values];
+        double limit = FarOff * scatter;
+        var found = new List<Disturbance>();
+        for (int i = 1; i < values.Length - 1; i++)
+        {
+            double middle = Math.Max(Math.Min(values[i - 1], values[i + 1]), Math.Min(Math.Max(values[i - 1], values[i + 1]), values[i]));
+            if (Math.Abs(values[i] - middle) > limit)
+            {
+                found.Add(new Disturbance.Spike(i, values[i] - middle, 0));
+            }
+        }
+
+        // Two in a row accuse each other: the one beside a reading that is far off was measured by it.
+        found.RemoveAll(one => found.Any(other => Math.Abs(other.First - one.First) == 1 && Math.Abs(other.Size) > Math.Abs(one.Size)));
+        double last = values[^1] - values[^2];
+        if (values.Length > 3 && !found.Any(one => one.First >= values.Length - 3)
+            && Math.Abs(last) > limit + (2 * Math.Abs(values[^2] - values[^3])))
+        {
+            found.Add(new Disturbance.Spike(values.Length - 1, last, 0));
+        }
+
+        return found;
+    }
+
+    // Fifteen standard deviations: no draught, no lean on the bench.
+    private const double FarOff = 15;
+
     // Neighbouring findings are one event: somebody leant on the bench, not always equally hard.
     private static void Join(List<Disturbance> found, Disturbance next)
     {

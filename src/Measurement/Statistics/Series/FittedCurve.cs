@@ -44,7 +44,7 @@ public sealed class FittedCurve
         RateAtStart = Linear(_ => 0, node => CurveShape.FirstSpeed(order) / node.HalfLife * Faster(node), 0);
         Lag = settings.Start == CurveStart.AtFirstReading ? null : Of(node => node.Lag, node => node.LagWidth);
         WholeLoss = settings.Start == CurveStart.GasHeldBack ? Linear(_ => 0, Whole, roundingVariance) : null;
-        HeldBack = settings.Start == CurveStart.GasHeldBack ? Linear(_ => 0, node => Whole(node) - 1, 0) : null;
+        HeldBack = settings.Start == CurveStart.GasHeldBack ? Of(Held, HeldCell) : null;
         Residuals = WithoutJumps([.. rows.Values.Select((value, i) => value - Relative(rows.Times[i]))]);
     }
 
@@ -157,6 +157,17 @@ public sealed class FittedCurve
 
     private double Whole(CurveNode node) => CurveShape.WholeBeforeLag(Order, node.Lag, node.HalfLife);
 
+    private double Held(CurveNode node) => (Whole(node) - 1) * node.Part.Loss;
+
+    // What is held back hangs on the lag, which its nodes cut into stretches as wide as what is to be told.
+    private double HeldCell(CurveNode node)
+    {
+        double early = Math.Max(0, node.Lag - (node.LagWidth / 2));
+        double change = CurveShape.WholeBeforeLag(Order, node.Lag + (node.LagWidth / 2), node.HalfLife)
+            - CurveShape.WholeBeforeLag(Order, early, node.HalfLife);
+        return double.IsFinite(change) ? Math.Abs(change * node.Part.Loss) : 0;
+    }
+
     private double Faster(CurveNode node) => settings.Start == CurveStart.GasHeldBack
         ? CurveShape.FasterBeforeLag(Order, Whole(node))
         : 1;
@@ -174,7 +185,8 @@ public sealed class FittedCurve
 
     private SeriesQuantity Of(Func<CurveNode, double> value, Func<CurveNode, double> cell) => new(
         nodes.Nodes.Select(node => new SeriesQuantity.Component(
-            node.Weight, value(node), Math.Max(cell(node) / Math.Sqrt(12), 1e-12 * Math.Abs(value(node))))),
+            node.Weight, value(node), Math.Max(cell(node) / Math.Sqrt(12), Math.Max(1e-12 * Math.Abs(value(node)), double.Epsilon * 1e30))))
+            .Where(part => double.IsFinite(part.Mean)),
         Normal);
 
     // a · start + b · loss at each node; neighbours' means lie apart, and each stands for the stretch up to half-way to them.
@@ -193,7 +205,9 @@ public sealed class FittedCurve
             int after = i + 1 < parts.Length && all[i + 1].Lag == all[i].Lag ? i + 1 : i;
             double cell = after > before ? (Value(after) - Value(before)) / (after - before) : 0;
             double scale = Math.Sqrt(Math.Max(0, variance) + (cell * cell / 12));
-            parts[i] = new SeriesQuantity.Component(all[i].Weight, origin + Value(i), Math.Max(scale, 1e-12 * Math.Abs(Value(i))));
+            // Nothing is held back without a lag: that component is a point, and no width would make it no number.
+            parts[i] = new SeriesQuantity.Component(
+                all[i].Weight, origin + Value(i), Math.Max(scale, Math.Max(1e-12 * Math.Abs(Value(i)), 1e-9 * rows.Resolution)));
         }
 
         return new SeriesQuantity(parts.Where(part => double.IsFinite(part.Mean)), tails);

@@ -86,6 +86,10 @@ public abstract record OrderVerdict
     {
     }
 
+    /// <summary>The verdict where there is no series to compare curves on.</summary>
+    /// <param name="reason">Why not, for a teacher.</param>
+    public static OrderVerdict Without(string reason) => new NotCompared(reason);
+
     /// <summary>One order is far more probable than the others together; of these three, not of all that might be.</summary>
     public sealed record Prefers : OrderVerdict
     {

@@ -21,7 +21,9 @@ internal sealed class TailTable(double degreesOfFreedom)
     public double Cumulative(double t)
     {
         double size = Math.Abs(t);
-        double upper = size < Units ? Between(size * StepsPerUnit) : StudentT.UpperTail(size, degreesOfFreedom);
+        double upper = size < Units ? Between(size * StepsPerUnit)
+            // Beyond twelve standard deviations of a normal distribution lies less than 2e-33.
+            : double.IsPositiveInfinity(degreesOfFreedom) ? 0 : StudentT.UpperTail(size, degreesOfFreedom);
         return t > 0 ? 1 - upper : upper;
     }
 

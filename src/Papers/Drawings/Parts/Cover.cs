@@ -11,6 +11,6 @@ internal static class Cover
             new Pen(Jar.Half, -Skirt).To(Jar.Half + Thick, -Skirt).To(Jar.Half + Thick, Thick + 1).AndMirrored()
                 .To(-Jar.Half, 0).To(Jar.Half, 0).Closed(),
         ],
-        PartShape.BothSides(new(Jar.Half + 1.5, -4), new(Jar.Half - 8, 2), new(Jar.Half - 20, 2)),
+        PartShape.BothSides(new(Jar.Half - 8, Thick), new(Jar.Half - 20, Thick), new(Jar.Half - 30, Thick)),
         Top: Thick + 1);
 }

@@ -8,7 +8,7 @@ internal static class Gauze
 
     public static PartShape Shape() => new(
         [Pen.Box(-Half, 0, Half, Thickness), .. Enumerable.Range(0, 15).Select(i => Wire((i - 7) * 8))],
-        PartShape.BothSides(new Spot(Half - 3, Thickness / 2), new Spot(Half - 12, Thickness / 2)),
+        PartShape.BothSides(new Spot(Half - 3, Thickness), new Spot(Half - 12, Thickness)),
         Top: Thickness);
 
     private static Stroke Wire(double x) => new Pen(x - 2, 0).To(x + 2, Thickness).Open(Stroke.Fine);

@@ -15,7 +15,7 @@ internal static class Plug
                 .Curve(new(neck, Dome - 3), new(7, Dome - 2), new(0, Dome)).AndMirrored().Closed(),
             Thread(neck, -13), Thread(neck, -7), Thread(neck, -1),
         ],
-        PartShape.BothSides(new(neck - 2, 2), new(neck - 5, 4), new(neck - 4, -6)),
+        PartShape.BothSides(new(neck - 5, 5), new(neck - 8, 6), new(neck - 9, -6)),
         Top: Dome);
 
     private static Stroke Thread(double neck, double y) => new Pen(-neck + 4, y)

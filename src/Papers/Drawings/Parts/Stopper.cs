@@ -7,6 +7,6 @@ internal static class Stopper
     /// <param name="neck">Half the width of the neck, in mm.</param>
     public static PartShape In(double neck) => new(
         [new Pen(neck - 2, -12).To(neck, 0).To(neck + 1.5, 9).AndMirrored().Closed()],
-        PartShape.BothSides(new(neck, 3), new(neck - 3, 6), new(neck - 4, -4)),
+        PartShape.BothSides(new(neck + 0.8, 7), new(neck - 3, 7), new(neck - 6, -4)),
         Top: 9);
 }

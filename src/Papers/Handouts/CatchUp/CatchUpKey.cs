@@ -87,7 +87,7 @@ public static class CatchUpKey
         return new PaperCell(low == high ? said : said.Then($" {texts.Between(low, high)}"));
 
         // All three with the figures of the value, so that they can be compared at a glance.
-        string Number(double number) => (AnswerFigures.Decimals(worked.Answer, worked.Value, setting.Decimals) is int places
+        string Number(double number) => (AnswerFigures.Decimals(worked.Answer, worked.Value, setting.Decimals, setting.Plan.Practical) is int places
             ? number.ToString($"F{places}", CultureInfo.InvariantCulture) : AnswerFigures.Rounded(number)).Replace('-', '−');
     }
 

@@ -20,6 +20,13 @@ internal static class CatchUpReadings
             // Nothing is heated to constant mass, so that there is nothing to decide.
             yield return new PaperBlock.Heading(texts.ReadingsHeading);
             yield return Shown(setting, pack.Readings, texts);
+            string[] between = [.. (pack.Series?.Points ?? []).Skip(1).SkipLast(1).Select(p => p.Value.ToString())];
+            foreach (PaperBlock block in between.Length == 0 ? [] : SheetSeries.Table(setting.Practical, setting.Language, between)
+                .Concat(SheetSeries.Squared(setting.Practical, setting.Language, numbered: true)))
+            {
+                yield return block;
+            }
+
             yield break;
         }
 

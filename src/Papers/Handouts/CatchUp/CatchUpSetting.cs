@@ -23,7 +23,7 @@ public sealed class CatchUpSetting(PlanSettings plan, PaperOccasion occasion, Su
     public PaperLook Look { get; } = look;
 
     /// <summary>The language of the papers' own texts.</summary>
-    public PaperLanguage Language => Look.Language;
+    public PaperLanguage Language => Look.Language.For(Practical);
 
     /// <summary>The practical.</summary>
     public Practical Practical => Plan.Practical;

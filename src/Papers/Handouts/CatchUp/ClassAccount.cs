@@ -11,12 +11,19 @@ namespace Calx.Papers.Handouts.CatchUp;
 /// out: nobody is to do it from this paper.</summary>
 internal static class ClassAccount
 {
-    public static IReadOnlyList<Phrase> Of(PlanSettings plan, CatchUpTexts texts) => [.. plan.Practical.Procedure.Select(e => Told(plan, e, texts)).OfType<string>().Select(Phrase.Of)];
+    public static IReadOnlyList<Phrase> Of(PlanSettings plan, CatchUpTexts texts)
+    {
+        string[] told = [.. plan.Practical.Procedure.Select(e => Told(plan, e, texts)).OfType<string>()];
+        // Several reactions at one time are one thing that was done.
+        string[] once = [.. told.Where((said, i) => i == 0 || said != told[i - 1])];
+        return [.. once.Select((said, i) => Phrase.Of(i == once.Length - 1 ? $"{said.TrimEnd('.', ';')}." : said))];
+    }
 
     private static string? Told(PlanSettings plan, ProcedureEvent happened, CatchUpTexts texts) => happened switch
     {
         ReadEvent read when IsRead(plan, read) => texts.Read(Name(plan.Practical, read)),
         AddEvent add => PutIn(plan, add, texts),
+        ReactEvent => texts.LetReact,
         RepeatEvent { Most: > 1, Until: StopRule.AllRounds } all when Reads(plan, all) is { Length: > 0 } names =>
             texts.HeatedRounds(names, NumberInWords(all.Most, texts)),
         RepeatEvent { Most: > 1 } again when Reads(plan, again) is { Length: > 0 } names =>

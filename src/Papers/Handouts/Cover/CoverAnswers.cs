@@ -39,7 +39,7 @@ internal sealed class CoverAnswers(Practical practical, AtomicWeights weights, i
             {
                 double exact = answer.Formula.Evaluate(name => known[name], formula => molarMasses[formula]);
                 double onTheWay = answer.Formula.Evaluate(name => rounded[name], formula => Math.Round(molarMasses[formula], OfMolarMasses));
-                int? places = AnswerFigures.Decimals(answer, exact, decimals);
+                int? places = AnswerFigures.Decimals(answer, exact, decimals, practical);
                 known[answer.Id] = exact;
                 rounded[answer.Id] = places is int digits ? Math.Round(onTheWay, digits, MidpointRounding.AwayFromZero) : onTheWay;
                 answers.Add(Accepted(answer, exact, onTheWay, places));

@@ -97,5 +97,5 @@ internal sealed class CoverLesson
     ];
 
     private string Written(Weighing weighing, decimal value) =>
-        Practical.Reading(weighing.Reading).Unit == "g" ? value.ToString($"F{Decimals}", CultureInfo.InvariantCulture) : value.ToString(CultureInfo.InvariantCulture);
+        value.ToString($"F{Practical.Reading(weighing.Reading).Errors?.Step.Decimals ?? Decimals}", CultureInfo.InvariantCulture);
 }

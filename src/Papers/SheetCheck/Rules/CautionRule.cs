@@ -65,7 +65,7 @@ internal static partial class CautionRule
     {
         HashSet<string> words = [.. Stems(caution)];
         Material? material = practical.Materials.FirstOrDefault(m => m.Id == hazard.Material);
-        string[] name = [.. (material?.Label ?? hazard.Of).ToLowerInvariant().Replace("(ii)", "", StringComparison.Ordinal).Split(' ').Where(w => !Qualifying.Contains(w)).Select(Stem)];
+        string[] name = [.. (material?.Label ?? hazard.Of).ToLowerInvariant().Replace("(ii)", "", StringComparison.Ordinal).Split(' ').Where(w => w.Length > 2 && !Qualifying.Contains(w) && !Common.Contains(w)).Select(Stem)];
         bool isVapour = name.Contains("vapour") && words.Contains("steam");
         bool named = isVapour || (name.Length > 0 && name.All(words.Contains)) || (material?.FormulaText is string formula && caution.Contains(formula, StringComparison.Ordinal));
         int keys = Stems($"{hazard.Harm} {hazard.Control}").Where(w => !Common.Contains(w) && !name.Contains(w)).Distinct().Count(words.Contains);

@@ -1,15 +1,26 @@
+using Calx.Measurement.Statistics.Series;
+
 namespace Calx.Practicals.Definition.Source;
 
 /// <summary>Reads what a conclusion says of a quantity.</summary>
 internal sealed class ConclusionReader(IdTables ids, FaultList faults)
 {
-    private static readonly string[] Kinds = ["rises", "falls", "stays", "chooses", "within", "known"];
+    private static readonly string[] Kinds = ["rises", "falls", "stays", "chooses", "within", "known", "order"];
 
-    /// <summary>The test, or null where the conclusion has none.</summary>
+    /// <summary>The order that a conclusion ascribes to the curve; null where its test is another one.</summary>
+    public KineticOrder? Order { get; private set; }
+
+    /// <summary>The test of quantities, or null where the conclusion has none.</summary>
     public ConclusionTest? Test(FileMap conclusion)
     {
         if (conclusion.Map("test", "the test of a conclusion") is not FileMap map || map.Single(Kinds) is not FileEntry entry)
         {
+            return null;
+        }
+
+        if (entry.Key.Text == "order")
+        {
+            Order = OrderOf(map, entry.Key.At);
             return null;
         }
 
@@ -22,6 +33,16 @@ internal sealed class ConclusionReader(IdTables ids, FaultList faults)
             "known" => Known(entry.Value),
             _ => Within(entry.Value),
         };
+    }
+
+    private KineticOrder OrderOf(FileMap map, FilePosition at)
+    {
+        if (ids.Curves.All.Count == 0)
+        {
+            faults.Add(at, "an order is told by a curve, and this practical has no 'series'");
+        }
+
+        return map.Word("order", SeriesReader.Orders);
     }
 
     private ConclusionTest.Chooses Chooses(FileNode value)

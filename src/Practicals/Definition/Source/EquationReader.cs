@@ -98,22 +98,33 @@ internal sealed class EquationReader(IdTables ids, FaultList faults)
             return Unread;
         }
 
-        CheckBalance(parsed.Value, scalar.At);
-        foreach (Term term in parsed.Value.Reactants.Concat(parsed.Value.Products))
+        Equation equation = Balanced(parsed.Value, scalar.At);
+        foreach (Term term in equation.Reactants.Concat(equation.Products))
         {
             formulas.CheckHasMolarMass(term.Formula, scalar.At);
         }
 
-        return parsed.Value;
+        return equation;
     }
 
-    private void CheckBalance(Equation equation, FilePosition at)
+    /// <summary>The equation as it should be: one that is not balanced is a fault, and the rest of the file is looked at with
+    /// its only balancing.</summary>
+    private Equation Balanced(Equation equation, FilePosition at)
     {
-        if (equation.CheckAsWritten() is WrittenCheck.NotBalanced wrong)
+        if (equation.CheckAsWritten() is not WrittenCheck.NotBalanced wrong)
         {
-            string hint = equation.Balance() is BalancingResult.Balanced balanced ? $"; did you mean {balanced.Text}?" : "";
-            faults.Add(at, $"the equation is not balanced, {string.Join(", ", wrong.Imbalances)}{hint}");
+            return equation;
         }
+
+        string reason = $"the equation is not balanced, {string.Join(", ", wrong.Imbalances)}";
+        if (equation.Balance() is BalancingResult.Balanced balanced)
+        {
+            faults.AddHarmless(at, $"{reason}; did you mean {balanced.Text}?");
+            return Equation.Parse(balanced.Text).Value;
+        }
+
+        faults.Add(at, $"{reason}; and no whole numbers balance it, so a substance is missing or wrong");
+        return equation;
     }
 
     private string Limiting(FileMap map, Equation equation, IReadOnlyList<ReactionTerm> reactants)

@@ -93,11 +93,13 @@ internal sealed class EventReader
     {
         Expression? fraction = map.OptionalFormula("fraction", ids.Parameters, ids.Gauges);
         Expression? extent = map.OptionalFormula("extent", ids.Parameters, ids.Gauges);
-        if ((fraction is null) == (extent is null))
+        Expression? rate = new RateLawReader(ids).Fraction(map);
+        if (new[] { fraction, extent, rate }.Count(given => given is not null) != 1)
         {
-            faults.Add(map.At, "a reaction goes on either by a 'fraction' of what is left or by an 'extent' in moles: give one of them");
+            faults.Add(map.At, "a reaction goes on by a 'fraction' of what is left, by an 'extent' in moles, or at a 'rate': give one of them");
         }
 
+        fraction ??= rate;
         return extent is null ? new ReactionProgress.Fraction(fraction ?? Expression.Number(0)) : new ReactionProgress.Extent(extent);
     }
 

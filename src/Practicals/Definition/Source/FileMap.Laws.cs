@@ -19,6 +19,7 @@ internal sealed partial class FileMap
     /// <summary>Where the numbers of this entry come from: <c>standing</c> and <c>source</c>.</summary>
     public Provenance Provenance()
     {
+        int before = faults.Spoiling;
         Standing standing = Word("standing", Standings);
         string? source = OptionalText("source");
         if (standing == Standing.Literature && source is null && Find("standing") is FileNode { At: var at })
@@ -26,6 +27,7 @@ internal sealed partial class FileMap
             faults.Add(at, "'literature' needs its 'source': author, work, where in it");
         }
 
+        faults.Forgive(before);
         return new Provenance(standing, source);
     }
 

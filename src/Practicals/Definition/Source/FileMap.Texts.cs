@@ -7,7 +7,13 @@ internal sealed partial class FileMap
     public const int LongestText = 500;
 
     /// <summary>A text that must be there.</summary>
-    public string Text(string key) => Need(key, "a text") is FileNode value ? TextOf(value)?.Text ?? "?" : "?";
+    public string Text(string key)
+    {
+        int before = faults.Spoiling;
+        string text = Need(key, "a text") is FileNode value ? TextOf(value)?.Text ?? "?" : "?";
+        faults.Forgive(before);
+        return text;
+    }
 
     /// <summary>A text that may be missing.</summary>
     public string? OptionalText(string key) => Find(key) is FileNode value ? TextOf(value)?.Text : null;

@@ -132,7 +132,7 @@ internal sealed partial class FileMap
             string advice = entry.Value is ScalarNode { IsNothing: true }
                 ? "in { } and [ ] a text with a comma needs quotes"
                 : NearestWord.Choice(entry.Key.Text, asked.Distinct());
-            faults.Add(entry.Key.At, $"'{Short(entry.Key.Text)}' is no key of {what}; {advice}");
+            faults.AddHarmless(entry.Key.At, $"'{Short(entry.Key.Text)}' is no key of {what}; {advice}");
         }
     }
 

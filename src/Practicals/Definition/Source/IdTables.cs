@@ -23,6 +23,8 @@ internal sealed class IdTables
 
     public IdTable Quantities { get; } = new("quantity");
 
+    public IdTable Curves { get; } = new("quantity of the curve");
+
     public IdTable Conclusions { get; } = new("conclusion");
 
     public IdTable Alternatives { get; } = new("alternative");

@@ -13,7 +13,24 @@ internal sealed class KitReader(IdTables ids, FaultList faults)
         Need(map),
         Loss(map),
         map.Flag("flame"),
+        Fuel(map),
         map.At);
+
+    private OwnFuel? Fuel(FileMap map)
+    {
+        bool filled = map.Flag("filledByTechnician");
+        string? burns = map.OptionalReference("burns", ids.Materials);
+        if (burns is null && filled)
+        {
+            faults.Add(map.At, "'filledByTechnician' is said of a piece that burns nothing; give 'burns', the material that it burns");
+        }
+        else if (burns is not null && !map.Flag("flame"))
+        {
+            faults.Add(map.At, "what burns has a naked flame; expected flame: true");
+        }
+
+        return burns is null ? null : new OwnFuel(burns, filled);
+    }
 
     private KitNeed Need(FileMap map)
     {

@@ -1,3 +1,5 @@
+using Calx.Measurement.Weighing;
+
 namespace Calx.Practicals.Definition.Source;
 
 /// <summary>The numbers that a key takes.</summary>
@@ -13,6 +15,9 @@ internal sealed record NumberRange(string Words, Func<double, bool> Holds)
 
     /// <summary>0 and above.</summary>
     public static NumberRange FromZero { get; } = new("a number from 0", x => x >= 0);
+
+    /// <summary>What the scale of an instrument goes by.</summary>
+    public static NumberRange Step { get; } = new("1, 2 or 5 times a power of ten, such as 0.5", ScaleInterval.IsOne);
 
     /// <summary>A share or a probability.</summary>
     public static NumberRange Share { get; } = new("a number from 0 to 1", x => x is >= 0 and <= 1);

@@ -3,17 +3,41 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>Checks that procedure, readings and parameters fit together.</summary>
 internal sealed class ProcedureCheck(FaultList faults)
 {
-    public void Run(Practical practical)
+    /// <summary>Checks what can be: where a section has a fault, nothing is said of what hangs on it.</summary>
+    public void Run(Practical practical, SoundSections sections)
     {
+        if (!sections.Are(FileSection.Procedure, FileSection.Readings))
+        {
+            return;
+        }
+
         foreach (ReadingDefinition reading in practical.Readings)
         {
             CheckTaken(reading, TimesTaken(practical.Procedure, reading.Id));
         }
 
+        if (sections.Are(FileSection.Parameters, FileSection.Bench))
+        {
+            CheckParameters(practical);
+        }
+
+        if (sections.Are(FileSection.Findings, FileSection.Quantities))
+        {
+            CheckConstantMass(practical);
+            CheckAccepted(practical);
+            foreach (JudgementAnswer.OfCompleteness answer in practical.FurtherAnswers.OfType<JudgementAnswer.OfCompleteness>().Where(a => a.Rule is null))
+            {
+                faults.AddHarmless(answer.At, "whether it was complete cannot be asked, because 'findings' has no 'constantMass'");
+            }
+        }
+    }
+
+    private void CheckParameters(Practical practical)
+    {
         HashSet<string> used = [.. UsedNames(practical)];
         foreach (Parameter parameter in practical.Parameters.Where(p => !used.Contains(p.Id)))
         {
-            faults.Add(parameter.At, $"the parameter '{parameter.Id}' is used by no event and no pan");
+            faults.AddHarmless(parameter.At, $"the parameter '{parameter.Id}' is used by no event and no pan; use it in the procedure, or leave it out");
         }
 
         foreach (Parameter parameter in practical.Parameters.Where(p => practical.Gauges.Any(g => g.Id == p.Id)))
@@ -22,12 +46,6 @@ internal sealed class ProcedureCheck(FaultList faults)
         }
 
         CheckGauges(practical);
-        CheckConstantMass(practical);
-        CheckAccepted(practical);
-        foreach (JudgementAnswer.OfCompleteness answer in practical.FurtherAnswers.OfType<JudgementAnswer.OfCompleteness>().Where(a => a.Rule is null))
-        {
-            faults.Add(answer.At, "whether it was complete cannot be asked, because 'findings' has no 'constantMass'");
-        }
     }
 
     /// <summary>A gauge that a formula or a reading asks for has been set before.</summary>

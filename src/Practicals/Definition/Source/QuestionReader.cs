@@ -16,10 +16,17 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
     public IReadOnlyList<QuantityDefinition> Quantities(FileMap root) => root.Each("quantities", "a quantity", Quantity);
 
     public IReadOnlyList<ConclusionDefinition> Conclusions(FileMap root) =>
-        root.Each("conclusions", "a conclusion", map => new ConclusionDefinition(
-            map.Id("id", ids.Conclusions), map.Text("label"), new ConclusionReader(ids, faults).Test(map), map.Flag("optional"), map.At));
+        root.Each("conclusions", "a conclusion", Conclusion);
 
     public IReadOnlyList<AnswerDefinition> Answers(FileMap root) => root.Each("answers", "an answer", Answer);
+
+    private ConclusionDefinition Conclusion(FileMap map)
+    {
+        var reader = new ConclusionReader(ids, faults);
+        ConclusionTest? test = reader.Test(map);
+        return new ConclusionDefinition(
+            map.Id("id", ids.Conclusions), map.Text("label"), test, map.Flag("optional"), map.At, reader.Order);
+    }
 
     private QuantityDefinition Quantity(FileMap map) => new(
         map.Id("id", ids.Quantities, inFormulas: true),
@@ -32,7 +39,7 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
     public AnswerDefinition Answer(FileMap map)
     {
         // The formula is read before the id is declared: an answer may use earlier answers, never itself.
-        Expression formula = Formula(map, ids.Readings, ids.Answers);
+        Expression formula = Formula(map, ids.Readings, ids.Answers, ids.Curves);
         return new AnswerDefinition(
             map.Id("id", ids.Answers, inFormulas: true),
             map.Text("label"),

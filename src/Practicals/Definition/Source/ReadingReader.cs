@@ -36,6 +36,7 @@ internal sealed class ReadingReader(IdTables ids, FaultList faults)
             instrument,
             PanOf(map),
             map.OptionalReference("gauge", ids.Gauges),
+            instrument == Instrument.Balance ? null : new InstrumentReader(faults).Errors(map, instrument),
             map.OptionalWhole("repeats", 1),
             map.OptionalText("repeatLabel"),
             map.Texts("aliases"),

@@ -6,6 +6,9 @@ namespace Calx.Practicals.Definition.Source;
 /// </summary>
 internal sealed class SafetyCheck(FaultList faults)
 {
+    /// <summary>Methanol, as files write it.</summary>
+    private static readonly string[] Toxic = ["CH4O", "CH3OH"];
+
     public void Run(Bench bench, IReadOnlyList<ProcedureEvent> procedure, LessonPlan lesson)
     {
         foreach (Material material in bench.Materials.Where(m => IsHandled(m, bench) && !IsCovered(m, bench, lesson)))
@@ -15,15 +18,34 @@ internal sealed class SafetyCheck(FaultList faults)
                 $"hazard of {material.Label} not known: look it up, and add an entry to 'hazards' with its control");
         }
 
-        KitItem? flame = lesson.Kit.FirstOrDefault(k => k.Flame);
-        foreach (Material liquid in bench.Materials.Where(m => m.FlammableLiquid && flame is not null))
+        foreach (Material liquid in bench.Materials.Where(m => m.FlammableLiquid))
         {
-            faults.Add(
-                liquid.At,
-                $"{liquid.Label} is a flammable liquid, and the kit has a naked flame ({flame!.Label}, line {flame.At.Line}); heat without a flame");
+            CheckFlames(liquid, lesson);
         }
 
         CheckSealed(bench, procedure);
+    }
+
+    /// <summary>A flammable liquid and a naked flame exclude each other, but for a burner that burns that liquid itself and comes filled
+    /// and closed: then no bottle and no other flame is in the room.</summary>
+    private void CheckFlames(Material liquid, LessonPlan lesson)
+    {
+        foreach (KitItem flame in lesson.Kit.Where(k => k.Flame))
+        {
+            string where = $"({flame.Label}, line {flame.At.Line})";
+            if (flame.Fuel?.Material != liquid.Id)
+            {
+                faults.Add(liquid.At, $"{liquid.Label} is a flammable liquid, and the kit has a naked flame {where}; heat without a flame");
+            }
+            else if (!flame.Fuel.IsFilledByTechnician)
+            {
+                faults.Add(flame.At, $"{liquid.Label} is burnt in class {where}; only from a burner that the technician has filled and capped before the lesson: filledByTechnician: true");
+            }
+            else if (liquid.FormulaText is string formula && Toxic.Contains(formula))
+            {
+                faults.Add(liquid.At, $"{liquid.Label} is toxic and burns with a flame that is hard to see; it is not burnt in class, take ethanol");
+            }
+        }
     }
 
     private void CheckSealed(Bench bench, IReadOnlyList<ProcedureEvent> events)

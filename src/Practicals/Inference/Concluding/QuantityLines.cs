@@ -17,6 +17,7 @@ internal sealed class QuantityLines
     private readonly QuantityProgram? program;
     private readonly int[] namesAt;
     private readonly double[] molarMasses;
+    private readonly GaugeSpread gauges;
 
     /// <summary>Prepares a quantity.</summary>
     /// <param name="practical">The practical; readings are told apart by their places in its list.</param>
@@ -26,6 +27,7 @@ internal sealed class QuantityLines
     {
         Quantity = quantity;
         string[] readings = [.. practical.Readings.Select(r => r.Id)];
+        gauges = new GaugeSpread(practical);
         namesAt = [.. quantity.Formula.Names.Select(n => Array.IndexOf(readings, n))];
         molarMasses = [.. quantity.Formula.MolarMasses.Select(MolarMass)];
         (Expression over, Expression? under) = quantity.Formula is BinaryOperation { Operator: Operator.Divide } division
@@ -68,7 +70,7 @@ internal sealed class QuantityLines
 
         double under = bottom is null ? 1 : Sum(bottom, last);
         double value = Sum(top!, last) / under;
-        return new MeasuredValue(value, Spread(value) * u / Math.Abs(under));
+        return new MeasuredValue(value, gauges.With(Spread(value) * u, Factors(value), last) / Math.Abs(under));
     }
 
     /// <summary>How many standard uncertainties a group's readings lie from giving a certain value. For one sum over another that
@@ -82,7 +84,7 @@ internal sealed class QuantityLines
         }
 
         double residual = Sum(top!, last) - (value * (bottom is null ? 1 : Sum(bottom, last)));
-        return residual / (Spread(value) * u);
+        return residual / gauges.With(Spread(value) * u, Factors(value), last);
     }
 
     private static bool IsSum(Expression expression) => expression.Names.All(n => expression.Derivative(n).Names.Count == 0);
@@ -104,12 +106,14 @@ internal sealed class QuantityLines
         double squares = 0;
         for (int i = 0; i < top!.Length - 1; i++)
         {
-            double factor = top[i] - (bottom is null ? 0 : value * bottom[i]);
+            double factor = gauges.IsWeighed(i) ? top[i] - (bottom is null ? 0 : value * bottom[i]) : 0;
             squares += factor * factor;
         }
 
         return Math.Sqrt(squares);
     }
+
+    private double[] Factors(double value) => gauges.IsEmpty ? [] : [.. top!.Take(top!.Length - 1).Select((t, i) => t - (bottom is null ? 0 : value * bottom[i]))];
 
     private MeasuredValue ByProgram(ReadOnlySpan<double> last, double u)
     {
@@ -123,11 +127,16 @@ internal sealed class QuantityLines
         molarMasses.CopyTo(variables[namesAt.Length..]);
         double value = program.Evaluate(variables, gradient);
         double squares = 0;
-        foreach (double slope in gradient[..namesAt.Length])
+        double[] factors = gauges.IsEmpty ? [] : new double[last.Length];
+        for (int i = 0; i < namesAt.Length; i++)
         {
-            squares += slope * slope;
+            squares += gauges.IsWeighed(namesAt[i]) ? gradient[i] * gradient[i] : 0;
+            if (factors.Length > 0)
+            {
+                factors[namesAt[i]] = gradient[i];
+            }
         }
 
-        return new MeasuredValue(value, Math.Sqrt(squares) * u);
+        return new MeasuredValue(value, gauges.With(Math.Sqrt(squares) * u, factors, last));
     }
 }

@@ -132,7 +132,7 @@ internal sealed class AtomOutlook
     private double Parts(Atom atom, int weighing)
     {
         double sum = 0;
-        for (int c = 0; c < problem.Unknowns.Parts; c++)
+        for (int c = problem.Unknowns.Instruments; c < problem.Unknowns.Parts; c++)
         {
             sum += problem.Unknowns.PartAt(weighing, c) * atom.Estimates[c];
         }

@@ -23,7 +23,7 @@ internal sealed class AtomWeighing
         this.hidden = hidden;
         this.problem = problem;
         fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
-        exact = new ExactRounding(problem.Rows, problem.Unknowns.Count, fit, ratios);
+        exact = new ExactRounding(problem.Rows, problem.Unknowns, fit, ratios);
         seen = new SeenEvidence(hidden.Circumstances.Practical, problem.Seen, problem.SilenceCounts);
         cooling = CoolingEvidence.Of(hidden, problem);
         grams = new double[problem.Grams.Length];

@@ -1,4 +1,5 @@
 using Calx.Chemistry.Elements;
+using Calx.Chemistry.Formulas;
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
@@ -45,6 +46,9 @@ public sealed class CauseModel
 
     internal EngineLanguage Language { get; }
 
+    /// <summary>A molar mass in g/mol.</summary>
+    internal double MolarMass(string formula) => Formula.Parse(formula).Value.MolarMass(weights).Value;
+
     /// <summary>What probably happened in one group.</summary>
     /// <param name="group">What the group wrote down and noted; any of the readings may be missing.</param>
     /// <param name="balance">The balance.</param>
@@ -75,18 +79,18 @@ public sealed class CauseModel
     {
         IReadOnlyList<AmountPrior> usual = UsualAmounts();
         double relative = Practical.Amounts is AmountsDefinition amounts ? sampleInGrams / amounts.UsualInGrams : 1;
-        return usual.Count == 1 ? [new AmountPrior(usual[0].Mean * relative, usual[0].StandardDeviation * relative)] : usual;
+        return [.. usual.Select((prior, a) => a == Hidden.SampleAmount ? new AmountPrior(prior.Mean * relative, prior.StandardDeviation * relative) : prior)];
     }
 
     /// <summary>The practical's own amounts, their spread widened.</summary>
     internal IReadOnlyList<AmountPrior> UsualAmounts(double spread = AmountSpread) =>
     [
-        .. Hidden.Rule.Amounts.Select(p => Hidden.Circumstances.LawOf(p)).Select(law =>
+        .. Hidden.Rule.Amounts.Parameters.Select(p => Hidden.Circumstances.LawOf(p)).Select(law =>
             new AmountPrior(LawQuantile.Median(law), spread * SpreadOf(law))),
     ];
 
     /// <summary>Half the width of the middle 68 %; a twentieth of the middle where the law is fixed.</summary>
-    private static double SpreadOf(ParameterLaw law) => law switch
+    internal static double SpreadOf(ParameterLaw law) => law switch
     {
         ParameterLaw.Normal normal => normal.StandardDeviation,
         ParameterLaw.Fixed known => Math.Max(Math.Abs(known.Value) / 20, 1e-6),

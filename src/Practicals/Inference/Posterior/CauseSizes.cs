@@ -90,6 +90,11 @@ internal sealed class CauseSizes(CausePosterior posterior)
         if (definition.Cause != "not-all-reacted" || whole == 0)
         {
             string milligrams = Range(1000 * Math.Abs(moved[1]), 1000 * Math.Abs(moved[0]), 1000 * Math.Abs(moved[2]), texts.Milligrams);
+            if (!posterior.Hidden.Rule.ReachesChange(fault))
+            {
+                return texts.AsMuchAs(milligrams, practical.Quantities.First(q => q.Id == practical.Findings.Sample).Label);
+            }
+
             return moved[1] < 0 ? texts.TooLow(milligrams) : texts.TooHigh(milligrams);
         }
 

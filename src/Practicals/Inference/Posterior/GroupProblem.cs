@@ -58,10 +58,9 @@ internal sealed class GroupProblem
         HiddenGroups hidden, GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, bool silenceCounts, AtomicWeights weights)
     {
         Practical practical = hidden.Circumstances.Practical;
-        TakenReading[] taken = [.. group.Readings.Where(r => IsMass(practical, r))];
-        // A practical that repeats nothing has one round.
+        TakenReading[] taken = [.. group.Readings.Where(r => practical.Readings.Any(known => known.Id == r.BaseId))];
         int rounds = Math.Clamp(RoundsOf(hidden, taken), 1, Math.Max(1, hidden.Program.Dimensions.Rounds - 1));
-        HiddenView view = hidden.View(rounds);
+        HiddenView view = hidden.View(rounds, AmountCentre.Of(hidden, group, amounts));
         Dictionary<string, int> places = view.Weighings.Select((w, i) => (w.Id, i)).ToDictionary(StringComparer.Ordinal);
         FaultEffect.Pen? pen = practical.Faults.Select(f => f.Effect).OfType<FaultEffect.Pen>().FirstOrDefault();
         var rows = new List<WeighedRow>();
@@ -69,9 +68,10 @@ internal sealed class GroupProblem
         // In the order of the bench, whatever the order in which they were typed: the same evidence, the same answer.
         foreach (TakenReading reading in taken.Where(r => places.ContainsKey(r.Id)).OrderBy(r => places[r.Id]))
         {
-            decimal division = balance.ResolutionOf(reading.BaseId);
+            InstrumentErrors? errors = practical.Reading(reading.BaseId).Errors;
+            decimal division = balance.ResolutionOf(practical.Reading(reading.BaseId));
             rows.Add(new WeighedRow(
-                reading.Id, [(places[reading.Id], 1)], reading.Value.AsDouble, (double)division, balance.RepeatabilityInGrams, tared: true));
+                reading.Id, [(places[reading.Id], 1)], reading.Value.AsDouble, (double)division, errors?.Spread ?? balance.RepeatabilityInGrams, tared: true, weighed: errors is null));
             slips.Add(pen is null ? [] : PenSlips.Displayed(reading.Value, division, pen));
         }
 
@@ -85,12 +85,14 @@ internal sealed class GroupProblem
         }
 
         return new GroupProblem(
-            view, new Unknowns(practical, view.Weighings, amounts), [.. rows], [.. slips], SeenBy(practical, group))
+            view, new Unknowns(practical, view.Weighings, amounts, Shown), [.. rows], [.. slips], SeenBy(practical, group))
         {
             SilenceCounts = silenceCounts,
             MinutesCooled = CoolingEvidence.MinutesIn(group),
-            DivisionInGrams = rows.Select(r => r.DivisionInGrams).DefaultIfEmpty((double)balance.ResolutionInGrams).Min(),
+            DivisionInGrams = rows.Where(r => r.IsWeighed).Select(r => r.DivisionInGrams).DefaultIfEmpty((double)balance.ResolutionInGrams).Min(),
         };
+
+        double Shown(int weighing) => group.Find(view.Weighings[weighing].Id)?.Value.AsDouble ?? 0;
     }
 
     /// <summary>The observations of the practical that a group noted, by id: as its id, its label or another word for it.</summary>
@@ -115,9 +117,6 @@ internal sealed class GroupProblem
             " ", string.Join(' ', text.Replace('-', ' ').Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToUpperInvariant(), " ");
     }
 
-    private static bool IsMass(Practical practical, TakenReading reading) =>
-        practical.Readings.Any(r => r.Id == reading.BaseId && r.Gauge is null);
-
     private static int RoundsOf(HiddenGroups hidden, TakenReading[] taken)
     {
         HashSet<string> repeated = [.. hidden.Program.Weighings(2).Where(w => w.Occurrence == 2).Select(w => w.Reading)];
@@ -134,7 +133,7 @@ internal sealed class GroupProblem
             return null;
         }
 
-        double[] line = ReadingLine.Of(practical, definition.Stands, weights).At(view.Weighings);
+        double[] line = ReadingLine.Of(practical, definition.Stands, weights, _ => 0).At(view.Weighings);
         (int, double)[] weighings = [.. line.Select((c, i) => (i, c)).Where(x => x.c != 0)];
         return new WeighedRow(
             column.Id,

@@ -17,7 +17,7 @@ internal sealed class HiddenGroups
     private const int PointsOfOne = 640;
     private const int PointsOfTwo = 200;
 
-    private readonly Dictionary<int, HiddenView> views = [];
+    private readonly Dictionary<(int Rounds, string Centre), HiddenView> views = [];
     private readonly double[] values;
     private readonly double[] even;
     private readonly int[] evenFirst;
@@ -34,6 +34,7 @@ internal sealed class HiddenGroups
         Rule = new CauseRule(circumstances, Program, weights);
         Space = new LatentSpace(circumstances, Program);
         Prior = new FaultPrior(circumstances);
+        SampleAmount = Rule.Amounts.Count == 1 ? 0 : Rule.SampleAmount();
         width = Program.Dimensions.Count;
         uint special = Special(circumstances.Practical);
         var blocks = new List<HiddenBlock>();
@@ -76,6 +77,9 @@ internal sealed class HiddenGroups
     /// <summary>Prior probabilities of all sets of faults.</summary>
     public FaultPrior Prior { get; }
 
+    /// <summary>Place among the amounts of the one that the sample follows; -1 where there is none.</summary>
+    public int SampleAmount { get; }
+
     /// <summary>The laws' quantiles.</summary>
     public QuantileTables Tables { get; }
 
@@ -92,13 +96,19 @@ internal sealed class HiddenGroups
     public ReadOnlySpan<double> EvenOf(int point, FaultSet set) => even.AsSpan(evenFirst[point], Space.CountOf(set));
 
     /// <summary>The points seen through so many rounds of heating.</summary>
-    public HiddenView View(int rounds)
+    /// <param name="rounds">Rounds.</param>
+    /// <param name="centre">About which amounts the readings are taken as straight lines; null takes the practical's own.</param>
+    public HiddenView View(int rounds, AmountCentre? centre = null)
     {
+        AmountCentre usual = AmountCentre.Usual(this);
+        AmountCentre about = centre ?? usual;
+        // How far points stand apart hardly depends on the centre, and is the dear part of a view.
+        double[]? widths = about.Key == usual.Key ? null : View(rounds).Widths;
         lock (views)
         {
-            if (!views.TryGetValue(rounds, out HiddenView? view))
+            if (!views.TryGetValue((rounds, about.Key), out HiddenView? view))
             {
-                views[rounds] = view = new HiddenView(this, rounds);
+                views[(rounds, about.Key)] = view = new HiddenView(this, rounds, about, widths);
             }
 
             return view;
@@ -125,7 +135,7 @@ internal sealed class HiddenGroups
         int coordinates = 0;
         for (int p = 0; p < Circumstances.Practical.Parameters.Count; p++)
         {
-            bool known = Space.LawOf(block.Set, p) is ParameterLaw.Fixed || Rule.Amounts.Contains(p);
+            bool known = Space.LawOf(block.Set, p) is ParameterLaw.Fixed || Rule.Amounts.Parameters.Contains(p);
             Range range = Program.Dimensions.RangeOf(p);
             for (int i = range.Start.Value; i < range.End.Value; i++)
             {

@@ -1,6 +1,8 @@
+using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Program;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Inference.Posterior;
 
@@ -11,23 +13,22 @@ namespace Calx.Practicals.Inference.Posterior;
 /// </summary>
 internal sealed class HiddenView
 {
-    /// <summary>Step of the secant, of the amount itself.</summary>
-    private const double Step = 0.25;
-
     private readonly HiddenGroups hidden;
+    private readonly AmountCentre centre;
     private readonly double[] usualAmounts;
     private readonly double[] sample;
     private readonly PointEffects?[] effects;
 
-    public HiddenView(HiddenGroups hidden, int rounds)
+    public HiddenView(HiddenGroups hidden, int rounds, AmountCentre centre, double[]? widths)
     {
         this.hidden = hidden;
+        this.centre = centre;
         Rounds = rounds;
         Weighings = hidden.Program.Weighings(rounds);
         Amounts = hidden.Rule.Amounts.Count;
         Coefficients = hidden.Rule.CoefficientsOf(Weighings);
         sample = hidden.Rule.SampleCoefficientsOf(Weighings);
-        usualAmounts = [.. hidden.Rule.Amounts.Select(p => LawQuantile.Median(hidden.Circumstances.LawOf(p)))];
+        usualAmounts = centre.Amounts;
         Slopes = new double[hidden.Count * Weighings.Count * Amounts];
         Intercepts = new double[hidden.Count * Weighings.Count];
         effects = new PointEffects?[hidden.Count];
@@ -40,7 +41,7 @@ internal sealed class HiddenView
             }
         }
 
-        Widths = PointWidths.Of(hidden.Blocks, Intercepts, Slopes, usualAmounts, Weighings.Count);
+        Widths = widths ?? PointWidths.Of(hidden.Blocks, Intercepts, Slopes, usualAmounts, [.. Weighings.Select(w => ScaleOf(hidden.Circumstances.Practical.Reading(w.Reading)))]);
         Table = new PointTable(Weighings.Count, Amounts, Slopes, Intercepts, Widths);
     }
 
@@ -86,7 +87,7 @@ internal sealed class HiddenView
     /// <summary>Mass of the sample at a point, in g, as true masses would tell it.</summary>
     public double SampleOf(int point, ReadOnlySpan<double> amounts)
     {
-        double sum = 0;
+        double sum = hidden.Rule.SampleOffset;
         for (int i = 0; i < sample.Length; i++)
         {
             int at = (point * sample.Length) + i;
@@ -111,9 +112,14 @@ internal sealed class HiddenView
         hidden.ValuesOf(point).CopyTo(walk);
         for (int a = 0; a < Amounts; a++)
         {
-            walk[hidden.Program.Dimensions.RangeOf(hidden.Rule.Amounts[a])].Fill(amounts[a]);
+            walk[hidden.Program.Dimensions.RangeOf(hidden.Rule.Amounts.Parameters[a])].Fill(amounts[a]);
         }
     }
+
+    /// <summary>How far apart two points are is told in g; what a gauge shows counts as many steps of a usual balance as it is
+    /// standard deviations of its own instrument.</summary>
+    private static double ScaleOf(ReadingDefinition reading) =>
+        reading.Errors is InstrumentErrors errors ? (double)BalanceReport.DefaultResolutionInGrams / Math.Sqrt(errors.ReadingVariance(errors.Step.Grams)) : 1;
 
     private void Straighten(int point, FaultSet set, BenchState state)
     {
@@ -126,7 +132,7 @@ internal sealed class HiddenView
         double[] amounts = [.. usualAmounts];
         for (int a = 0; a < Amounts; a++)
         {
-            double step = Step * usualAmounts[a];
+            double step = centre.Steps[a];
             amounts[a] = usualAmounts[a] + step;
             PutAmounts(point, amounts, walk);
             hidden.Program.Walk(walk, Rounds, state, moved);
@@ -174,7 +180,7 @@ internal sealed class HiddenView
         double[] start = [.. intercepts];
         for (int a = 0; a < Amounts; a++)
         {
-            double step = Step * usualAmounts[a];
+            double step = centre.Steps[a];
             amounts[a] = usualAmounts[a] + step;
             PutAmounts(point, amounts, walk);
             moved[faults] = hidden.Rule.Contributions(walk, set, Rounds, moved.AsSpan(0, faults));

@@ -9,9 +9,10 @@ internal static class PointWidths
 {
     private const int Neighbours = 3;
 
-    /// <summary>Half the mean square way to the nearest neighbours, in g²: point by point, weighing by weighing.</summary>
+    /// <summary>Half the mean square way to the nearest neighbours, in the square of each reading's unit: point by point, reading by
+    /// reading. Ways are told apart by <paramref name="scales"/>, 1 for a mass in g.</summary>
     public static double[] Of(
-        IReadOnlyList<HiddenBlock> blocks, double[] intercepts, double[] slopes, double[] amounts, int weighings)
+        IReadOnlyList<HiddenBlock> blocks, double[] intercepts, double[] slopes, double[] amounts, double[] scales)
     {
         double[] masses = [.. intercepts];
         for (int i = 0; i < masses.Length; i++)
@@ -23,12 +24,13 @@ internal static class PointWidths
         }
 
         double[] widths = new double[masses.Length];
-        Parallel.ForEach(blocks, block => OfBlock(block, masses, widths, weighings));
+        Parallel.ForEach(blocks, block => OfBlock(block, masses, widths, scales));
         return widths;
     }
 
-    private static void OfBlock(HiddenBlock block, double[] masses, double[] widths, int n)
+    private static void OfBlock(HiddenBlock block, double[] masses, double[] widths, double[] scales)
     {
+        int n = scales.Length;
         Span<double> ways = stackalloc double[Neighbours];
         Span<int> nearest = stackalloc int[Neighbours];
         for (int point = block.First; point < block.First + block.Count; point++)
@@ -39,7 +41,7 @@ internal static class PointWidths
             {
                 if (other != point)
                 {
-                    Note(other, SquareWay(masses, point, other, n), ways, nearest);
+                    Note(other, SquareWay(masses, point, other, scales), ways, nearest);
                 }
             }
 
@@ -70,12 +72,13 @@ internal static class PointWidths
         }
     }
 
-    private static double SquareWay(double[] masses, int point, int other, int n)
+    private static double SquareWay(double[] masses, int point, int other, double[] scales)
     {
+        int n = scales.Length;
         double sum = 0;
         for (int i = 0; i < n; i++)
         {
-            double away = masses[(point * n) + i] - masses[(other * n) + i];
+            double away = scales[i] * (masses[(point * n) + i] - masses[(other * n) + i]);
             sum += away * away;
         }
 

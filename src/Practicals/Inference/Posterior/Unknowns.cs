@@ -4,8 +4,8 @@ using Calx.Practicals.Model;
 namespace Calx.Practicals.Inference.Posterior;
 
 /// <summary>
-/// The masses that the readings themselves tell, under broad normal priors: parts that always stand on the pan together,
-/// and the amounts put in. Integrated out in closed form at every point.
+/// What the readings themselves tell, under normal priors: how far each instrument other than a balance is off, the masses of
+/// parts that always stand on the pan together, and the amounts put in. Integrated out in closed form at every point.
 /// </summary>
 internal sealed class Unknowns
 {
@@ -15,25 +15,38 @@ internal sealed class Unknowns
     /// <param name="practical">The practical.</param>
     /// <param name="weighings">The weighings of the walk.</param>
     /// <param name="amounts">Prior of each amount.</param>
-    public Unknowns(Practical practical, IReadOnlyList<Weighing> weighings, IReadOnlyList<AmountPrior> amounts)
+    /// <param name="shown">What was read at a weighing of a gauge, about; 0 where nothing was.</param>
+    public Unknowns(Practical practical, IReadOnlyList<Weighing> weighings, IReadOnlyList<AmountPrior> amounts, Func<int, double> shown)
     {
+        InstrumentColumn[] instruments = [.. InstrumentColumn.Of(practical, weighings, shown)];
+        Instruments = instruments.Length;
         // Parts that are on the pan at just the same weighings cannot be told apart, and need not be.
         var together = practical.Parts
             .GroupBy(part => string.Concat(weighings.Select(w => Has(w, part) ? '1' : '0')), StringComparer.Ordinal)
             .Where(group => group.Key.Contains('1', StringComparison.Ordinal)).ToArray();
-        Parts = together.Length;
+        Parts = Instruments + together.Length;
         Count = Parts + amounts.Count;
         Means = new double[Count];
         Precisions = new double[Count];
         parts = new double[weighings.Count, Parts];
-        for (int c = 0; c < Parts; c++)
+        for (int c = 0; c < Instruments; c++)
         {
-            Means[c] = together[c].Sum(p => p.Mass.Typical);
-            double spread = together[c].Sum(p => p.Mass.High - p.Mass.Low);
+            Precisions[c] = 1 / (instruments[c].StandardUncertainty * instruments[c].StandardUncertainty);
+            for (int i = 0; i < weighings.Count; i++)
+            {
+                parts[i, c] = instruments[c].Factors[i];
+            }
+        }
+
+        for (int c = Instruments; c < Parts; c++)
+        {
+            var alike = together[c - Instruments];
+            Means[c] = alike.Sum(p => p.Mass.Typical);
+            double spread = alike.Sum(p => p.Mass.High - p.Mass.Low);
             Precisions[c] = 1 / (spread * spread);
             for (int i = 0; i < weighings.Count; i++)
             {
-                parts[i, c] = together[c].Key[i] == '1' ? 1 : 0;
+                parts[i, c] = alike.Key[i] == '1' ? 1 : 0;
             }
         }
 
@@ -63,7 +76,10 @@ internal sealed class Unknowns
         }
     }
 
-    /// <summary>Columns of parts.</summary>
+    /// <summary>Columns of instruments: the first.</summary>
+    public int Instruments { get; }
+
+    /// <summary>Columns of instruments and parts: all before the amounts.</summary>
     public int Parts { get; }
 
     /// <summary>Parts and amounts.</summary>
@@ -75,6 +91,7 @@ internal sealed class Unknowns
     /// <summary>Prior precisions in 1/g².</summary>
     public double[] Precisions { get; }
 
-    /// <summary>1 where the parts of a column are on the pan at a weighing, else 0.</summary>
+    /// <summary>1 where the parts of a column are on the pan at a weighing, else 0; of an instrument by how much a reading moves
+    /// with it.</summary>
     public double PartAt(int weighing, int column) => parts[weighing, column];
 }

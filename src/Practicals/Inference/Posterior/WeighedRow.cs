@@ -8,13 +8,15 @@ namespace Calx.Practicals.Inference.Posterior;
 /// <param name="divisionInGrams">Step of the balance.</param>
 /// <param name="noiseInGrams">Standard deviation of one weighing before rounding.</param>
 /// <param name="tared">A difference read on a balance set to zero: one rounding, though two weighings.</param>
+/// <param name="weighed">Whether a balance took it; the numbers of another instrument are in its unit instead of g.</param>
 internal sealed class WeighedRow(
     string id,
     IReadOnlyList<(int Weighing, double Coefficient)> weighings,
     double grams,
     double divisionInGrams,
     double noiseInGrams,
-    bool tared)
+    bool tared,
+    bool weighed = true)
 {
     private readonly (int Weighing, double Coefficient)[] places = [.. weighings];
 
@@ -36,8 +38,12 @@ internal sealed class WeighedRow(
     /// <summary>Standard deviation before rounding, in g.</summary>
     public double NoiseInGrams { get; } = noiseInGrams;
 
-    /// <summary>Whether it is a single weighing, whose rounding is known exactly.</summary>
+    /// <summary>Whether it is a single reading, not a mass already subtracted: a slip of the pen can befall it.</summary>
     public bool IsReading { get; } = weighings.Count == 1;
+
+    /// <summary>Whether a balance took it. Its rounding is then known exactly; that of other instruments is taken as normal, with
+    /// the variance that it has.</summary>
+    public bool IsWeighed { get; } = weighed;
 
     /// <summary>Variance of noise and rounding together, in g².</summary>
     public double Variance { get; } =

@@ -77,6 +77,9 @@ public static class KnownIdeas
     /// <summary>A difference of temperatures turned into kelvin by adding 273.</summary>
     public static Idea KelvinAdded { get; } = British("kelvin-added", 0.02);
 
+    /// <summary>The sign that says which way heat goes was left out.</summary>
+    public static Idea SignLost { get; } = British("sign-lost", 0.05);
+
     /// <summary>The molar volume of a gas where nothing is a gas.</summary>
     public static Idea GasVolume { get; } = British("gas-volume", 0.02);
 
@@ -138,7 +141,7 @@ public static class KnownIdeas
         SubtractedBackwards, Inverted, VesselNotSubtracted, LeftOut, WrongMass, WrongDenominator, MolesSkipped, OneMolarMass, AtomicNumber,
         MoleculeForAtom, AtomForMolecule, MolarMassesSwapped, WrongMolarMass, DotAsTimes, MolarMassOverMass, MultipliedForDivided,
         DividedForMultiplied, CoefficientMisplaced, CoefficientIgnored, OtherCharge, LimitingIgnored, PowerOfTen, UnitSlip,
-        KelvinAdded, GasVolume, RoundedEarly, RoundedToWhole, CopiedDigit, EarlierWeighing, OtherGroup,
+        KelvinAdded, SignLost, GasVolume, RoundedEarly, RoundedToWhole, CopiedDigit, EarlierWeighing, OtherGroup,
         RatioOverRead, ForcedToAccepted, NotSimplest, ConstantMassMisjudged, OneWeighingEnough, OtherSign, Blame, NoCauseSeen, OtherCausesRemedy, ScatterTakenForOdd,
     ];
 
@@ -184,6 +187,7 @@ public static class KnownIdeas
         "power-of-ten" => (texts.PowerOfTen, texts.PowerOfTenMend),
         "unit-slip" => (texts.UnitSlip, texts.UnitSlipMend),
         "kelvin-added" => (texts.KelvinAdded, texts.KelvinAddedMend),
+        "sign-lost" => (texts.SignLost, texts.SignLostMend),
         "gas-volume" => (texts.GasVolume, texts.GasVolumeMend),
         "rounded-early" => (texts.RoundedEarly, texts.RoundedEarlyMend),
         "rounded-to-whole" => (texts.RoundedToWhole, texts.RoundedToWholeMend),

@@ -15,7 +15,16 @@ internal static class MassMutations
             new Mutation(tree.Substitute(name, new NameTerm(MarkingFacts.Earlier(name))), KnownIdeas.EarlierWeighing)),
         .. tree.Nodes.Where(facts.IsDifference).Where(node => IsTemperature((BinaryOperation)node, facts)).Select(node =>
             new Mutation(tree.Replace(node, new BinaryOperation(Operator.Add, node, new NumberTerm(273))), KnownIdeas.KelvinAdded)),
+        .. WarmedMasses(tree, facts),
+        .. tree.Nodes.OfType<Negation>().Select(node => new Mutation(tree.Replace(node, node.Operand), KnownIdeas.SignLost)),
     ];
+
+    /// <summary>m c dT with the mass of what burnt in place of that of what was warmed.</summary>
+    private static IEnumerable<Mutation> WarmedMasses(Expression tree, MarkingFacts facts) =>
+        from warmed in tree.Nodes.OfType<NameTerm>()
+        where facts.Readings.ContainsKey(warmed.Name) && facts.Readings[warmed.Name].Unit is "cm³" or "dm³"
+        from other in facts.Differences.Where(d => Unit(d, facts) == "g")
+        select new Mutation(tree.Replace(warmed, other), KnownIdeas.WrongMass);
 
     private static IEnumerable<Mutation> OtherMass(Expression tree, Expression node, MarkingFacts facts)
     {

@@ -78,13 +78,17 @@ internal sealed class JudgingFacts
         return Math.Abs(scale) * Ideal.SpreadOf(KeyDifference);
     }
 
+    /// <summary>One division of the balance; of another instrument what scatters as much for it as a division does for a balance.</summary>
+    public static double DivisionOf(ReadingDefinition reading, double division) =>
+        reading.Errors is InstrumentErrors errors ? Math.Sqrt(errors.ReadingVariance(errors.Step.Grams)) / OddGroupsOfClass.ReadingInDivisions : division;
+
     /// <summary>How much the balance alone scatters it, in g.</summary>
     /// <param name="own">The readings.</param>
     /// <param name="division">One division, in g.</param>
     public double BalanceSpreadOfKeyDifference(OwnNumbers own, double division)
     {
         double here = KeyDifference(own.Reading);
-        return Math.Sqrt(Practical.Readings.Sum(r => KeyDifference(name => own.Reading(name) + (name == r.Id ? division : 0)) - here is double moved && double.IsFinite(moved)
+        return Math.Sqrt(Practical.Readings.Sum(r => KeyDifference(name => own.Reading(name) + (name == r.Id ? DivisionOf(r, division) : 0)) - here is double moved && double.IsFinite(moved)
             ? moved * moved : 0)) * OddGroupsOfClass.ReadingInDivisions;
     }
 

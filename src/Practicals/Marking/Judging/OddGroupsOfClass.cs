@@ -73,7 +73,7 @@ internal sealed class OddGroupsOfClass
         double value = facts.Quantity(quantity, own), division = Math.Pow(10, -own.Decimals), variance = 0;
         foreach (ReadingDefinition reading in facts.Practical.Readings)
         {
-            double moved = facts.Quantity(quantity, own, reading.Id, division) - value;
+            double moved = facts.Quantity(quantity, own, reading.Id, JudgingFacts.DivisionOf(reading, division)) - value;
             variance += double.IsFinite(moved) ? moved * moved : 0;
         }
 

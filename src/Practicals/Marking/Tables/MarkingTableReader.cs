@@ -1,5 +1,6 @@
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
 using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Marking.Tables;
@@ -56,10 +57,15 @@ public static class MarkingTableReader
         Dictionary<int, string> students = Students(sheet, below, columns, rejected);
         (IReadOnlyDictionary<int, GroupReadings> readings, IReadOnlyList<string> notes, string? none) = Readings(sheet, headings, columns, practical, students.Keys, rejected);
         IReadOnlyDictionary<int, string> ids = StudentIds.Of(sheet, [.. below.Where(r => students.ContainsKey(r.Number))], columns, rejected);
+        Dictionary<int, IReadOnlyDictionary<string, CurveReadOff>> curves = readings.Values.Where(g => g.Series is { Points.Count: > 0 }).ToDictionary(
+            g => g.Row!.Value, g => CurveReadOff.Of(practical, g.Series, (double)g.Readings.Select(r => r.LastDigit).DefaultIfEmpty(0.01m).Min()));
         StudentWork[] works =
         [
             .. below.Where(r => students.ContainsKey(r.Number)).Select(r => new StudentWork(
-                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r), ids.GetValueOrDefault(r.Number), columns.WithoutZerosOf(r))),
+                students[r.Number], ReadingsOf(readings.GetValueOrDefault(r.Number)), columns.AnswersOf(r), r.Number, columns.GroupOf(r), ids.GetValueOrDefault(r.Number), columns.WithoutZerosOf(r))
+                {
+                    ReadOff = curves.GetValueOrDefault(r.Number) ?? new Dictionary<string, CurveReadOff>(),
+                }),
         ];
         return works.Length == 0
             ? new MarkingTable.Unreadable("there is no row with a student below the headings", new CellPosition(sheet.Sheet, sheet.Rows[headings].Number, columns.Student))

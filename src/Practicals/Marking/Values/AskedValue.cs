@@ -15,7 +15,8 @@ internal sealed class AskedValue
         Answer = answer;
         Expanded = facts.Expanded(answer.Formula);
         Uses = [.. answer.Formula.Names.Where(name => facts.Answers.Any(a => a.Id == name))];
-        IsDifference = Expanded.Nodes.All(n => n is NameTerm or BinaryOperation { Operator: Operator.Add or Operator.Subtract });
+        // What is read off a curve is no difference of readings, and has no decimals of the balance.
+        IsDifference = Expanded.Names.All(facts.Readings.ContainsKey) && Expanded.Nodes.All(n => n is NameTerm or BinaryOperation { Operator: Operator.Add or Operator.Subtract });
         fromReadings = new(() => new IdeaSearch(VariantSet.Of(Expanded, facts), facts));
         fromAnswers = new(() => new IdeaSearch(VariantSet.Of(answer.Formula, facts), facts));
     }

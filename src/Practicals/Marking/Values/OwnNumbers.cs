@@ -1,6 +1,7 @@
 using Calx.Measurement.Expressions;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Written;
 
@@ -13,18 +14,24 @@ internal sealed class OwnNumbers
     private const int UnseenFigures = 3;
 
     private readonly Dictionary<string, double> readings = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> decimals = new(StringComparer.Ordinal);
+    private readonly HashSet<string> gauges;
     private readonly Dictionary<string, AnswerText.Number> written = new(StringComparer.Ordinal);
     private readonly Dictionary<string, ValueRange> followed = new(StringComparer.Ordinal);
     private readonly IReadOnlyDictionary<string, AskedValue> asked;
+    private readonly IReadOnlyDictionary<string, CurveReadOff> readOff;
 
-    public OwnNumbers(StudentWork work, IReadOnlyDictionary<string, AskedValue> asked)
+    public OwnNumbers(StudentWork work, IReadOnlyDictionary<string, AskedValue> asked, Practical practical)
     {
         this.asked = asked;
+        gauges = [.. practical.Readings.Where(r => !r.IsWeighing).Select(r => r.Id)];
+        readOff = work.ReadOff;
         Decimals = int.MaxValue;
         foreach ((string id, IReadOnlyList<WrittenNumber> taken) in work.Readings.Where(r => r.Value.Count > 0))
         {
             readings[id] = taken[^1].AsDouble;
-            Decimals = Math.Min(Decimals, taken.Max(t => t.Decimals));
+            decimals[id] = taken.Max(t => t.Decimals);
+            Decimals = practical.Readings.Any(r => r.Id == id && !r.IsWeighing) ? Decimals : Math.Min(Decimals, decimals[id]);
             if (taken.Count > 1)
             {
                 readings[MarkingFacts.Earlier(id)] = taken[^2].AsDouble;
@@ -35,8 +42,21 @@ internal sealed class OwnNumbers
     /// <summary>Decimals of the coarsest reading.</summary>
     public int Decimals { get; }
 
+    /// <summary>Decimals of the readings that a sum or difference is made of: those of the balance, or of the instruments that were
+    /// read for it.</summary>
+    public int DecimalsOf(Expression formula)
+    {
+        int[] own = [.. formula.Names.Where(gauges.Contains).Select(name => decimals.GetValueOrDefault(name, int.MaxValue))];
+        return own.Length == 0 ? Decimals : own.Min();
+    }
+
     /// <summary>A reading, or not a number.</summary>
-    public double Reading(string name) => readings.GetValueOrDefault(name, double.NaN);
+    public double Reading(string name) =>
+        readings.TryGetValue(name, out double reading) ? reading : readOff.TryGetValue(name, out CurveReadOff? read) ? read.Value : double.NaN;
+
+    /// <summary>A reading as it is, and what is read off a curve by hand as far as hand and points allow.</summary>
+    private ValueRange RangeOf(string name) =>
+        !readings.ContainsKey(name) && readOff.TryGetValue(name, out CurveReadOff? read) ? new ValueRange(read.Low, read.High) : ValueRange.Of(Reading(name));
 
     /// <summary>A reading or an earlier answer as written, or not a number.</summary>
     public double AtHand(string name) => written.TryGetValue(name, out AnswerText.Number? number) ? number.Value : Reading(name);
@@ -75,7 +95,7 @@ internal sealed class OwnNumbers
     /// <summary>Where an answer may lie that is worked out rightly from the readings, values on the way rounded as one may.</summary>
     public ValueRange Right(AskedValue value, Func<string, double> molarMass, int figures = UnseenFigures) => ValueRange.Of(
         value.Answer.Formula,
-        name => asked.TryGetValue(name, out AskedValue? earlier) ? Widened(Right(earlier, molarMass, figures), earlier.IsDifference, figures) : ValueRange.Of(Reading(name)),
+        name => asked.TryGetValue(name, out AskedValue? earlier) ? Widened(Right(earlier, molarMass, figures), earlier.IsDifference, figures) : RangeOf(name),
         molarMass);
 
     /// <summary>Where it may lie when worked out rightly from what the student wrote before.</summary>
@@ -94,13 +114,13 @@ internal sealed class OwnNumbers
         if (written.TryGetValue(name, out AnswerText.Number? number))
         {
             // A difference with all its decimals was not rounded, and of what follows from something the digits before rounding are known.
-            bool exact = asWritten || (asked[name].IsDifference && number.Decimals >= Decimals);
+            bool exact = asWritten || (asked[name].IsDifference && number.Decimals >= DecimalsOf(asked[name].Expanded));
             return exact ? ValueRange.Of(number.Value)
                 : followed.TryGetValue(name, out ValueRange before) ? before
                 : ValueRange.About(number.Value, number.HalfWidth);
         }
 
-        return !asked.TryGetValue(name, out AskedValue? earlier) ? ValueRange.Of(Reading(name))
+        return !asked.TryGetValue(name, out AskedValue? earlier) ? (asWritten ? ValueRange.Of(Reading(name)) : RangeOf(name))
             : asWritten ? ValueRange.Of(FromWritten(earlier, molarMass))
             : Widened(Own(earlier, molarMass, figures), earlier.IsDifference, figures);
     }

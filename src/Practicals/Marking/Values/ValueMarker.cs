@@ -23,7 +23,7 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
         double[] reached = [.. sets.Where(set => IsReached(given, own.Exact(value, set), own.Right(value, set), forced)).Select(set => own.Exact(value, set))];
         if (reached.Length > 0)
         {
-            bool early = value.IsDifference ? given.Decimals < own.Decimals : reached.All(exact => IsRoundedFar(given, exact));
+            bool early = value.IsDifference ? given.Decimals < own.DecimalsOf(value.Expanded) : reached.All(exact => IsRoundedFar(given, exact));
             return early ? new Verdict.RoundedEarly() : new Verdict.Right();
         }
 

@@ -19,6 +19,7 @@ internal sealed class CauseRule
     private readonly BenchProgram program;
     private readonly ReadingLine difference;
     private readonly ReadingLine sample;
+    private readonly ReadingLine change;
     private readonly double divisions;
     private readonly double share;
     private readonly double[] medians;
@@ -34,24 +35,72 @@ internal sealed class CauseRule
         divisions = practical.Findings.AsExpected?.Divisions ?? UsualDivisions;
         share = practical.Findings.AsExpected?.Share ?? UsualShare;
         WholeChangeOfOneGram = new IdealRun(practical, weights).ChangeOfOneGram;
-        difference = ReadingLine.KeyDifference(practical, weights, WholeChangeOfOneGram);
-        sample = ReadingLine.OfQuantity(practical, practical.Findings.Sample, weights);
         medians = new double[program.Dimensions.Count];
         for (int p = 0; p < practical.Parameters.Count; p++)
         {
             medians.AsSpan(program.Dimensions.RangeOf(p)).Fill(LawQuantile.Median(circumstances.LawOf(p)));
         }
 
+        var middle = new MiddleGroup(practical, program, medians);
+        difference = ReadingLine.KeyDifference(practical, weights, WholeChangeOfOneGram, middle.Last);
+        sample = ReadingLine.OfQuantity(practical, practical.Findings.Sample, weights, middle.Last);
+        change = ReadingLine.OfQuantity(practical, practical.Findings.Change, weights, middle.Last);
         settersOf = [.. practical.Parameters.Select(p => SettersOf(practical, p.Id))];
         own = [.. Enumerable.Range(0, practical.Parameters.Count).Where(p => settersOf[p].Length == 0)];
-        Amounts = [.. Enumerable.Range(0, practical.Parameters.Count).Where(IsAmount)];
-
-        bool IsAmount(int p) => settersOf[p].Length == 0 && AddedMasses(practical.Procedure).Any(m => m.Names.Contains(practical.Parameters[p].Id));
+        Amounts = new AmountList(practical, circumstances, program, p => settersOf[p].Length == 0);
     }
 
-    /// <summary>Parameters that are amounts put in, by their places in the practical's list: a group's readings tell them,
-    /// no fault sets them.</summary>
-    public IReadOnlyList<int> Amounts { get; }
+    /// <summary>What the groups put in and what their gauges are set to: a group's readings tell it, no fault sets it.</summary>
+    public AmountList Amounts { get; }
+
+    /// <summary>What the sample comes to where every reading is 0: not nothing where it is no plain sum of them.</summary>
+    public double SampleOffset => sample.Offset;
+
+    /// <summary>Whether a fault moves the change of mass at all: heat that goes past a can moves a temperature alone.</summary>
+    public bool ReachesChange(int fault)
+    {
+        if (circumstances.Practical.Faults[fault].Effect is not FaultEffect.Set || !Amounts.HasGauges)
+        {
+            return true;
+        }
+
+        double[] moved = [.. medians];
+        for (int p = 0; p < settersOf.Length; p++)
+        {
+            if (settersOf[p].Contains(fault))
+            {
+                FaultEffect.Set set = (FaultEffect.Set)circumstances.Practical.Faults[fault].Effect;
+                moved.AsSpan(program.Dimensions.RangeOf(p)).Fill(LawQuantile.Of(
+                    set.Settings.First(s => s.Parameter == circumstances.Practical.Parameters[p].Id).Law, 0.9));
+            }
+        }
+
+        var walk = new Walk(program, 1, change.At(program.Weighings(rounds: 1)));
+        return Math.Abs(walk.Difference(moved) - walk.Difference(medians)) > 1e-9;
+    }
+
+    /// <summary>Place among the amounts of the one that the sample follows; -1 where there is none.</summary>
+    public int SampleAmount()
+    {
+        double[] coefficients = SampleCoefficientsOf(program.Weighings(rounds: 1));
+        return Amounts.Followed(medians, read => SampleOffset + read.Select((value, i) => value * coefficients[i]).Sum());
+    }
+
+    /// <summary>The sample of a middling group, in g. What is no mass itself (a time, a current) is taken by what the sample
+    /// comes to with it.</summary>
+    /// <param name="amount">The amount that it follows.</param>
+    public double MiddleSample(int amount)
+    {
+        if (Amounts.IsPutIn(amount))
+        {
+            return medians[program.Dimensions.RangeOf(Amounts.Parameters[amount]).Start];
+        }
+
+        double[] coefficients = SampleCoefficientsOf(program.Weighings(rounds: 1));
+        double[] read = new double[coefficients.Length];
+        program.Walk(medians, rounds: 1, program.NewState(), read);
+        return SampleOffset + read.Select((value, i) => value * coefficients[i]).Sum();
+    }
 
     /// <summary>The whole change of mass of 1 g of sample, signed.</summary>
     public double WholeChangeOfOneGram { get; }
@@ -135,13 +184,6 @@ internal sealed class CauseRule
         .. Enumerable.Range(0, practical.Faults.Count).Where(f =>
             practical.Faults[f].Effect is FaultEffect.Set set && set.Settings.Any(s => s.Parameter == parameter)),
     ];
-
-    private static IEnumerable<Expression> AddedMasses(IEnumerable<ProcedureEvent> events) => events.SelectMany(e => e switch
-    {
-        AddEvent add => [add.Mass],
-        RepeatEvent repeat => AddedMasses(repeat.Do),
-        _ => [],
-    });
 
     private void CopyOwn(ReadOnlySpan<double> from, Span<double> to)
     {

@@ -19,7 +19,8 @@ internal sealed class LatentSpace
     {
         this.circumstances = circumstances;
         dimensions = program.Dimensions;
-        shifts = [.. circumstances.Practical.Faults.Select(f => ShiftFault.Find(f.Effect))];
+        HashSet<string> weighed = [.. circumstances.Practical.Readings.Where(r => r.IsWeighing).Select(r => r.Id)];
+        shifts = [.. circumstances.Practical.Faults.Select(f => ShiftFault.Find(f.Effect, weighed))];
     }
 
     /// <summary>How many numbers a group with these faults needs.</summary>

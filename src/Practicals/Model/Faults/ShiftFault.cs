@@ -3,17 +3,19 @@ using Calx.Practicals.Definition;
 namespace Calx.Practicals.Model.Faults;
 
 /// <summary>A fault that adds to what some weighings show and leaves the bench as it is: warmth, another zero, soot.</summary>
-internal abstract class ShiftFault(string? reading)
+internal abstract class ShiftFault(string? reading, IReadOnlySet<string> weighed)
 {
     /// <summary>How many numbers between 0 and 1 it takes.</summary>
     public abstract int Dimensions { get; }
 
     /// <summary>The fault behind an effect, or null for an effect of another kind.</summary>
-    public static ShiftFault? Find(FaultEffect effect) => effect switch
+    /// <param name="effect">The effect.</param>
+    /// <param name="weighed">Ids of the readings that are taken on a balance: no other shows a mass too much.</param>
+    public static ShiftFault? Find(FaultEffect effect, IReadOnlySet<string> weighed) => effect switch
     {
-        FaultEffect.Warm warm => new Warmth(warm),
-        FaultEffect.Zero zero => new OtherZero(zero),
-        FaultEffect.Gain gain => new Foreign(gain),
+        FaultEffect.Warm warm => new Warmth(warm, weighed),
+        FaultEffect.Zero zero => new OtherZero(zero, weighed),
+        FaultEffect.Gain gain => new Foreign(gain, weighed),
         _ => null,
     };
 
@@ -47,7 +49,10 @@ internal abstract class ShiftFault(string? reading)
         Span<double> shift);
 
     /// <summary>Whether a weighing is one of the reading that the fault befalls.</summary>
-    protected bool Befalls(Weighing weighing) => reading is null || weighing.Reading == reading;
+    protected bool Befalls(Weighing weighing) => reading is null ? IsWeighed(weighing) : weighing.Reading == reading;
+
+    /// <summary>Whether a balance takes it.</summary>
+    protected bool IsWeighed(Weighing weighing) => weighed.Contains(weighing.Reading);
 
     /// <summary>Any of the weighings of its reading, or of all readings, equally likely; -1 where there is none.</summary>
     private int Chosen(double even, IReadOnlyList<Weighing> weighings, int among)
@@ -72,7 +77,7 @@ internal abstract class ShiftFault(string? reading)
 
     /// <summary>What is warmer than the room reads low: at one weighing, or, as likely, at every later one of the same
     /// reading too, where the group is as hasty again. Each has its own warmth.</summary>
-    private sealed class Warmth(FaultEffect.Warm effect) : ShiftFault(effect.Reading)
+    private sealed class Warmth(FaultEffect.Warm effect, IReadOnlySet<string> weighed) : ShiftFault(effect.Reading, weighed)
     {
         private const int MostWeighings = 3;
 
@@ -100,7 +105,7 @@ internal abstract class ShiftFault(string? reading)
 
     /// <summary>One weighing on another balance, or the balance set to zero anew and used so from then on: equally
     /// likely.</summary>
-    private sealed class OtherZero(FaultEffect.Zero effect) : ShiftFault(effect.Reading)
+    private sealed class OtherZero(FaultEffect.Zero effect, IReadOnlySet<string> weighed) : ShiftFault(effect.Reading, weighed)
     {
         public override int Dimensions => 3;
 
@@ -115,13 +120,13 @@ internal abstract class ShiftFault(string? reading)
             int last = even[1] < 0.5 ? weighings.Count - 1 : first;
             for (int i = first; i <= last; i++)
             {
-                shift[i] += grams;
+                shift[i] += IsWeighed(weighings[i]) ? grams : 0;
             }
         }
     }
 
     /// <summary>Soot or grit stays where it stuck.</summary>
-    private sealed class Foreign(FaultEffect.Gain effect) : ShiftFault(effect.Reading)
+    private sealed class Foreign(FaultEffect.Gain effect, IReadOnlySet<string> weighed) : ShiftFault(effect.Reading, weighed)
     {
         public override int Dimensions => 2;
 
@@ -135,7 +140,7 @@ internal abstract class ShiftFault(string? reading)
             double grams = quantile(effect.Mass, even[0]);
             for (int i = first; i < weighings.Count; i++)
             {
-                shift[i] += grams;
+                shift[i] += IsWeighed(weighings[i]) ? grams : 0;
             }
         }
     }

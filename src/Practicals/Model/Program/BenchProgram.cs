@@ -30,7 +30,7 @@ internal sealed class BenchProgram
     /// <summary>A bench to walk on.</summary>
     public BenchState NewState() => new(slots, places, materials);
 
-    /// <summary>The weighings of a walk, in order.</summary>
+    /// <summary>The readings of a walk, in order: weighings, and those of gauges.</summary>
     /// <param name="rounds">Rounds of each repeated step.</param>
     /// <param name="beyond">Rounds more than the practical allows, to see what further heating would do; 0 or 1.</param>
     public IReadOnlyList<Weighing> Weighings(int rounds, int beyond = 0)
@@ -49,12 +49,12 @@ internal sealed class BenchProgram
     /// <param name="values">A number for each of <see cref="Dimensions"/>.</param>
     /// <param name="rounds">Rounds of each repeated step, at least 1; no more than the practical allows are done.</param>
     /// <param name="state">A bench of this program.</param>
-    /// <param name="weighings">Masses in g of what is on the pan but the parts, in the order of
-    /// <see cref="Weighings"/>; may be longer.</param>
+    /// <param name="readings">Masses in g of what is on the pan but the parts, and what gauges are at, each in its unit; in the
+    /// order of <see cref="Weighings"/>; may be longer.</param>
     /// <param name="beyond">Rounds more than the practical allows; 0 or 1.</param>
-    public void Walk(ReadOnlySpan<double> values, int rounds, BenchState state, Span<double> weighings, int beyond = 0)
+    public void Walk(ReadOnlySpan<double> values, int rounds, BenchState state, Span<double> readings, int beyond = 0)
     {
         state.Clear();
-        steps.Walk(values, rounds, beyond, state, weighings);
+        steps.Walk(values, rounds, beyond, state, readings);
     }
 }

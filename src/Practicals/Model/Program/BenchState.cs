@@ -12,7 +12,7 @@ internal sealed class BenchState(int slots, int places, int materials)
     /// <summary>Place by place: its materials, its free water, what does not belong there; in g.</summary>
     public double[] Contents { get; } = new double[places * (materials + 2)];
 
-    /// <summary>Where the next weighing is written.</summary>
+    /// <summary>Where the next reading is written.</summary>
     public int Weighed { get; set; }
 
     /// <summary>Index of a material in a place.</summary>

@@ -31,8 +31,8 @@ internal sealed class EventSteps
             r => r.Id, r => new Stoichiometry(r, practical.Materials, materials, weights), StringComparer.Ordinal);
     }
 
-    /// <summary>An event made ready, or null for one that changes no mass (what a clock or thermometer shows).</summary>
-    public BenchStep? Of(ProcedureEvent step) => step switch
+    /// <summary>An event made ready.</summary>
+    public BenchStep Of(ProcedureEvent step) => step switch
     {
         WetEvent wet => Gained(wet.In, Water, Compile(wet.Water)),
         GainEvent gain => Gained(gain.In, Foreign, Compile(gain.Mass)),
@@ -42,7 +42,7 @@ internal sealed class EventSteps
         DryEvent dry => Dried(dry),
         ReactEvent react => Reacted(react),
         SetEvent set => Set(set),
-        ReadEvent read => Weighed(practical.Reading(read.Reading)),
+        ReadEvent read => Taken(practical.Reading(read.Reading)),
         _ => throw new ArgumentException($"{step.GetType().Name} is no event of a practical.", nameof(step)),
     };
 
@@ -134,16 +134,17 @@ internal sealed class EventSteps
         return (state, _) => state.Slots[gauge] = to(state.Slots);
     }
 
-    private BenchStep? Weighed(ReadingDefinition reading)
+    private BenchStep Taken(ReadingDefinition reading)
     {
-        if (reading.Gauge is not null)
+        if (reading.Gauge is string gauge)
         {
-            return null;
+            int shown = slots[gauge];
+            return (state, readings) => readings[state.Weighed++] = state.Slots[shown];
         }
 
         int[] onPan = [.. reading.Pan.Places.Select(p => places[p])];
         CompiledFormula minus = reading.Pan.Minus is null ? _ => 0 : Compile(reading.Pan.Minus);
-        return (state, weighings) =>
+        return (state, readings) =>
         {
             double mass = -minus(state.Slots);
             foreach (int place in onPan)
@@ -151,7 +152,7 @@ internal sealed class EventSteps
                 mass += state.Total(place);
             }
 
-            weighings[state.Weighed++] = mass;
+            readings[state.Weighed++] = mass;
         };
     }
 }

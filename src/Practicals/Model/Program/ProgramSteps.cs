@@ -16,11 +16,11 @@ internal sealed class ProgramSteps
         this.dimensions = dimensions;
         parameters = practical.Parameters.Count;
         var events = new EventSteps(practical, weights);
-        parts = [.. practical.Procedure.Select(step => Of(step, events, practical))];
+        parts = [.. practical.Procedure.Select(step => Of(step, events))];
     }
 
-    /// <summary>Names each weighing in order.</summary>
-    public void List(int rounds, int beyond, Action<string> weighed)
+    /// <summary>Names each reading in order.</summary>
+    public void List(int rounds, int beyond, Action<string> taken)
     {
         foreach (Part part in parts)
         {
@@ -28,14 +28,14 @@ internal sealed class ProgramSteps
             {
                 foreach (string reading in part.Readings)
                 {
-                    weighed(reading);
+                    taken(reading);
                 }
             }
         }
     }
 
     /// <summary>Does every step in order.</summary>
-    public void Walk(ReadOnlySpan<double> values, int rounds, int beyond, BenchState state, Span<double> weighings)
+    public void Walk(ReadOnlySpan<double> values, int rounds, int beyond, BenchState state, Span<double> readings)
     {
         Put(values, 0, state);
         foreach (Part part in parts)
@@ -50,7 +50,7 @@ internal sealed class ProgramSteps
 
                 foreach (BenchStep step in part.Steps)
                 {
-                    step(state, weighings);
+                    step(state, readings);
                 }
             }
         }
@@ -67,17 +67,17 @@ internal sealed class ProgramSteps
         }
     }
 
-    private static Part Of(ProcedureEvent step, EventSteps events, Practical practical)
+    private static Part Of(ProcedureEvent step, EventSteps events)
     {
         IReadOnlyList<ProcedureEvent> inner = step is RepeatEvent repeat ? repeat.Do : [step];
         return new Part(
             (step as RepeatEvent)?.Most ?? 0,
-            [.. inner.Select(events.Of).OfType<BenchStep>()],
-            [.. inner.OfType<ReadEvent>().Select(r => r.Reading).Where(r => practical.Reading(r).Gauge is null)]);
+            [.. inner.Select(events.Of)],
+            [.. inner.OfType<ReadEvent>().Select(r => r.Reading)]);
     }
 
     /// <param name="Most">Most rounds; 0 for a step that is done once.</param>
     /// <param name="Steps">What is done, in order.</param>
-    /// <param name="Readings">Ids of what is weighed, in order.</param>
+    /// <param name="Readings">Ids of what is read, in order.</param>
     private sealed record Part(int Most, BenchStep[] Steps, string[] Readings);
 }

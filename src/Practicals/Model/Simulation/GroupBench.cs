@@ -16,13 +16,13 @@ internal sealed class GroupBench
 {
     private readonly GroupDrawer drawer;
     private readonly Practical practical;
-    private readonly Balance balance;
     private readonly BenchState state;
     private readonly double[] even;
     private readonly double[] noise;
     private readonly double[] shift;
     private readonly double[] sum;
     private readonly long[] steps;
+    private readonly double[] off;
     private readonly Func<ParameterLaw, double, double> quantile;
     private Befallen part;
     private Befallen pen;
@@ -32,7 +32,6 @@ internal sealed class GroupBench
     {
         this.drawer = drawer;
         practical = drawer.Circumstances.Practical;
-        balance = drawer.Plan.Balance;
         state = drawer.Program.NewState();
         int most = drawer.Views[^1].Weighings.Count;
         even = new double[drawer.MostEven];
@@ -41,6 +40,7 @@ internal sealed class GroupBench
         (noise, shift, sum) = (new double[most], new double[most], new double[most]);
         MassesInGrams = new double[most];
         steps = new long[most];
+        off = new double[2 * drawer.Instruments.Length];
         Differences = new double[practical.Faults.Count];
         quantile = drawer.Laws.Of;
         View = drawer.Views[0];
@@ -58,7 +58,7 @@ internal sealed class GroupBench
     /// <summary>The weighings that the group took.</summary>
     public RoundsView View { get; private set; }
 
-    /// <summary>What was to be weighed at each, parts included.</summary>
+    /// <summary>What was to be weighed at each, parts included, or what the gauge was at.</summary>
     public double[] MassesInGrams { get; }
 
     /// <summary>How far each fault that adds to a weighing moves the key difference.</summary>
@@ -70,15 +70,15 @@ internal sealed class GroupBench
     /// <summary>What faults add to a weighing.</summary>
     public double ShiftInGrams(int weighing) => sum[weighing];
 
-    /// <summary>What the balance showed, in steps of its display.</summary>
-    public long StepsShown(int weighing) => steps[weighing];
+    /// <summary>What the balance or other instrument showed.</summary>
+    public WrittenNumber Displayed(int weighing) => View.Displays[weighing].Displayed(steps[weighing]);
 
     /// <summary>What the group wrote.</summary>
-    public WrittenNumber Written(int weighing) => weighing == Slip ? slipped : balance.Displayed(steps[weighing]);
+    public WrittenNumber Written(int weighing) => weighing == Slip ? slipped : Displayed(weighing);
 
-    /// <summary>The same as a double, in g.</summary>
-    public double WrittenInGrams(int weighing) =>
-        weighing == Slip ? slipped.AsDouble : steps[weighing] / drawer.StepsInOneGram;
+    /// <summary>The same as a double, in the unit of the reading.</summary>
+    public double WrittenValue(int weighing) =>
+        weighing == Slip ? slipped.AsDouble : View.Displays[weighing].ValueOf(steps[weighing]);
 
     /// <summary>Draws a group.</summary>
     /// <param name="set">The faults at work.</param>
@@ -103,6 +103,11 @@ internal sealed class GroupBench
         random.FillNormal(noise);
         part = new Befallen(random.NextDouble(), random.NextDouble());
         pen = new Befallen(random.NextDouble(), random.NextDouble());
+        for (int i = 0; i < off.Length; i++)
+        {
+            off[i] = (2 * random.NextDouble()) - 1;
+        }
+
         for (int rounds = drawer.First; ; rounds++)
         {
             View = drawer.Views[rounds - 1];
@@ -138,12 +143,13 @@ internal sealed class GroupBench
 
     private void PutAmounts(PreparedSet prepared, RandomStream random)
     {
-        foreach (int p in drawer.Rule.Amounts)
+        for (int a = 0; a < drawer.Rule.Amounts.Count; a++)
         {
+            int p = drawer.Rule.Amounts.Parameters[a];
             Range range = drawer.Program.Dimensions.RangeOf(p);
             for (int i = range.Start.Value; i < range.End.Value; i++)
             {
-                for (int redrawn = 0; Values[i] <= 0; redrawn++)
+                for (int redrawn = 0; Values[i] <= 0 && drawer.Rule.Amounts.IsPutIn(a); redrawn++)
                 {
                     Values[i] = redrawn < GroupDrawer.MostAttempts
                         ? prepared.Quantiles[i](random.NextDouble())
@@ -171,19 +177,25 @@ internal sealed class GroupBench
                 MassesInGrams[i] += PartsInGrams[p];
             }
 
-            double signal = MassesInGrams[i] + sum[i] + (balance.RepeatabilityInGrams * noise[View.NoiseAt[i]]);
+            ReadingDisplay display = View.Displays[i];
+            double signal = MassesInGrams[i] + sum[i] + (display.Spread * noise[View.NoiseAt[i]]);
+            if (View.Instruments[i] >= 0)
+            {
+                signal += (display.Tolerance * off[2 * View.Instruments[i]]) + (display.ScaleTolerance * off[(2 * View.Instruments[i]) + 1] * MassesInGrams[i]);
+            }
+
             if (!double.IsFinite(signal))
             {
                 return false;
             }
 
-            steps[i] = balance.StepsOf(signal);
+            steps[i] = display.StepsOf(signal);
         }
 
         Slip = prepared.Pen is null ? -1 : (int)(pen.Where * Math.Min(drawer.Among, count));
         if (Slip >= 0)
         {
-            slipped = PenSlips.Write(balance.Displayed(steps[Slip]), prepared.Pen!, pen.How);
+            slipped = PenSlips.Write(Displayed(Slip), prepared.Pen!, pen.How);
         }
 
         return true;

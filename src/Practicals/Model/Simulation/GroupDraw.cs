@@ -18,9 +18,10 @@ internal static class GroupDraw
 
         Practical practical = drawer.Circumstances.Practical;
         SimulatedReading[] readings = [.. bench.View.Weighings.Select((w, i) => new SimulatedReading(
-            w, bench.MassesInGrams[i], bench.ShiftInGrams(i), drawer.Plan.Balance.Displayed(bench.StepsShown(i)), bench.Written(i)))];
+            w, bench.MassesInGrams[i], bench.ShiftInGrams(i), bench.Displayed(i), bench.Written(i)))];
         SimulatedTruth truth = Truth(drawer, bench, readings);
-        return new SimulatedGroup(number, practical, truth, bench.PartsInGrams, readings, Noted(drawer, truth.Counting, random));
+        string[] noted = Noted(drawer, truth.Counting, random);
+        return new SimulatedGroup(number, practical, truth, bench.PartsInGrams, readings, noted, SeriesDraw.Of(drawer, bench, random));
     }
 
     private static SimulatedTruth Truth(GroupDrawer drawer, GroupBench bench, SimulatedReading[] readings)
@@ -30,7 +31,7 @@ internal static class GroupDraw
         double[] moved = new double[practical.Faults.Count];
         double together = drawer.Rule.Contributions(bench.Values, bench.Set, view.Rounds, moved);
         double[] slips = [.. readings.Select(r => (double)(r.Written.Value - r.Displayed.Value))];
-        double sample = 0;
+        double sample = drawer.Rule.SampleOffset;
         for (int i = 0; i < readings.Length; i++)
         {
             together += view.Coefficients[i] * (readings[i].ShiftInGrams + slips[i]);

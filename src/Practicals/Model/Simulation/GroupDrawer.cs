@@ -42,7 +42,9 @@ internal sealed class GroupDrawer
         int fewest = plan.Rounds == 0 ? (ByRule ? 2 : 1) : plan.Rounds;
         First = Math.Min(fewest, Most);
         string? repeated = practical.Findings.ConstantMass?.Reading;
-        Views = [.. Enumerable.Range(1, Most).Select(r => new RoundsView(practical, Program, Rule, r, Most, repeated))];
+        Displays = practical.Readings.ToDictionary(r => r.Id, r => new ReadingDisplay(r, plan.Balance), StringComparer.Ordinal);
+        Instruments = [.. practical.Readings.Where(r => !r.IsWeighing).Select(r => r.Gauge!).Distinct()];
+        Views = [.. Enumerable.Range(1, Most).Select(r => new RoundsView(this, r, repeated))];
         Among = ByRule ? AmongFirst(practical.Findings.ConstantMass!.Reading) : int.MaxValue;
         SampleScale = plan.SampleInGrams is double sample ? sample / MiddleOfSample() : 1;
         wanted = plan.Cause is null ? null : FaultSet.Of(FaultOf(practical, plan.Cause));
@@ -50,7 +52,6 @@ internal sealed class GroupDrawer
         Tolerance = (decimal)(divisions * plan.Balance.ResolutionInGrams);
         // A millionth of a step lets two whole divisions be two, whatever binary fractions make of them.
         ToleranceInSteps = (long)(divisions + 1e-6);
-        StepsInOneGram = 1 / plan.Balance.ResolutionInGrams;
         var prior = new FaultPrior(plan.SampleInGrams is double grams ? circumstances.ForSample(grams) : circumstances);
         sets = [.. prior.Sets.Select(s => s.Set)];
         cumulative = new double[sets.Length];
@@ -107,8 +108,11 @@ internal sealed class GroupDrawer
     /// <summary>The same in whole steps of the display.</summary>
     public long ToleranceInSteps { get; }
 
-    /// <summary>Steps of the display in 1 g.</summary>
-    public double StepsInOneGram { get; }
+    /// <summary>What each reading is taken with, by its id.</summary>
+    public IReadOnlyDictionary<string, ReadingDisplay> Displays { get; }
+
+    /// <summary>Ids of the gauges that are read: each with an instrument of its own.</summary>
+    public string[] Instruments { get; }
 
     /// <summary>Most evenly drawn numbers that a group needs.</summary>
     public int MostEven { get; }
@@ -169,35 +173,13 @@ internal sealed class GroupDrawer
     /// <summary>The sample's usual mass: that of the amount that the sample quantity follows.</summary>
     private double MiddleOfSample()
     {
-        double[] values = new double[Program.Dimensions.Count];
-        for (int p = 0; p < Circumstances.Practical.Parameters.Count; p++)
+        int amount = Rule.SampleAmount();
+        if (amount < 0)
         {
-            values.AsSpan(Program.Dimensions.RangeOf(p)).Fill(LawQuantile.Median(Circumstances.LawOf(p)));
+            throw CannotSimulateException.NoSample(Circumstances.Practical.Id);
         }
 
-        double usual = SampleOf(values);
-        foreach (int p in Rule.Amounts)
-        {
-            Range range = Program.Dimensions.RangeOf(p);
-            double middle = values[range.Start];
-            values.AsSpan(range).Fill(1.1 * middle);
-            bool follows = Math.Abs(SampleOf(values) - usual) > 0.01 * Math.Abs(usual);
-            values.AsSpan(range).Fill(middle);
-            if (follows)
-            {
-                Sample = p;
-                return middle;
-            }
-        }
-
-        throw CannotSimulateException.NoSample(Circumstances.Practical.Id);
-    }
-
-    private double SampleOf(double[] values)
-    {
-        RoundsView view = Views[0];
-        double[] masses = new double[view.Weighings.Count];
-        Program.Walk(values, 1, Program.NewState(), masses);
-        return masses.Select((m, i) => m * view.SampleCoefficients[i]).Sum();
+        Sample = Rule.Amounts.Parameters[amount];
+        return Rule.MiddleSample(amount);
     }
 }

@@ -1,13 +1,16 @@
+using Calx.Practicals.Definition;
+
 namespace Calx.Practicals.Model.Simulation;
 
 /// <summary>Where a weighing will probably lie.</summary>
 public sealed class PredictedReading
 {
-    internal PredictedReading(Weighing weighing, string label, string unit, PredictedValue written, PredictedValue? withoutParts, double typicalPartsInGrams)
+    internal PredictedReading(Weighing weighing, string label, ReadingDefinition reading, PredictedValue written, PredictedValue? withoutParts, double typicalPartsInGrams)
     {
         Weighing = weighing;
         Label = label;
-        Unit = unit;
+        Unit = reading.Unit;
+        Decimals = reading.Errors?.Step.Decimals;
         Written = written;
         WithoutParts = withoutParts;
         Typical = withoutParts is null ? written.Median : typicalPartsInGrams + withoutParts.Median;
@@ -21,6 +24,9 @@ public sealed class PredictedReading
 
     /// <summary>Its unit.</summary>
     public string Unit { get; }
+
+    /// <summary>Decimals that its instrument shows; null for a weighing, where the balance says it.</summary>
+    public int? Decimals { get; }
 
     /// <summary>The number written down.</summary>
     public PredictedValue Written { get; }

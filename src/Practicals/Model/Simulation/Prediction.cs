@@ -93,7 +93,7 @@ public sealed class Prediction
             : new PredictedReading(
                 weighing,
                 WeighingLabel.Of(practical, weighing),
-                practical.Reading(weighing.Reading).Unit,
+                practical.Reading(weighing.Reading),
                 value,
                 hasParts ? PredictedValue.Of(contents, groups.Length) : null,
                 hasParts ? Summary.Median([.. groups.Select(g => g.PartsOnPanInGrams(weighing.Reading))]) : 0);
@@ -104,8 +104,8 @@ public sealed class Prediction
     {
         var molarMasses = new Dictionary<string, double>(StringComparer.Ordinal);
         var values = new List<double>();
-        bool weighed = quantity.Formula.Names.All(name => practical.Readings.Any(r => r.Id == name && r.Gauge is null));
-        foreach (SimulatedGroup group in weighed ? groups : [])
+        bool read = quantity.Formula.Names.All(name => practical.Readings.Any(r => r.Id == name));
+        foreach (SimulatedGroup group in read ? groups : [])
         {
             try
             {

@@ -17,7 +17,8 @@ public sealed class SimulatedGroup
         SimulatedTruth truth,
         IReadOnlyList<double> partMasses,
         IReadOnlyList<SimulatedReading> readings,
-        IReadOnlyList<string> observations)
+        IReadOnlyList<string> observations,
+        GroupSeries? series = null)
     {
         this.practical = practical;
         this.partMasses = partMasses;
@@ -25,6 +26,7 @@ public sealed class SimulatedGroup
         Truth = truth;
         Readings = readings;
         Observations = observations;
+        Series = series;
     }
 
     /// <summary>From 1.</summary>
@@ -41,6 +43,9 @@ public sealed class SimulatedGroup
 
     /// <summary>Ids of what was noted.</summary>
     public IReadOnlyList<string> Observations { get; }
+
+    /// <summary>Mass against time as written, or null where the practical takes none.</summary>
+    public GroupSeries? Series { get; }
 
     /// <summary>Mass in g of a part, by its place in the practical's list.</summary>
     public double PartMassInGrams(int part) => partMasses[part];
@@ -62,5 +67,6 @@ public sealed class SimulatedGroup
         Name,
         trial: null,
         [.. Readings.Select(r => new TakenReading(r.Weighing.Reading, r.Weighing.Occurrence, r.Written))],
-        remarks: new GroupRemarks(observations: Observations));
+        remarks: new GroupRemarks(observations: Observations),
+        series: Series);
 }

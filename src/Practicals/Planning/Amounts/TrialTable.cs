@@ -121,7 +121,7 @@ internal sealed class TrialTable
         int[] places = lastAt[at][benches[at].View.Rounds - 1];
         for (int r = 0; r < places.Length; r++)
         {
-            rows[row][r] = places[r] < 0 ? 0 : benches[at].WrittenInGrams(places[r]);
+            rows[row][r] = places[r] < 0 ? 0 : benches[at].WrittenValue(places[r]);
         }
 
         double u = settings.Balances[at].ReadingStandardUncertainty();

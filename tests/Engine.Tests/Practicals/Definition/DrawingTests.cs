@@ -11,7 +11,7 @@ public sealed class DrawingTests
     private const string Steps = "steps: [gentle-start, burn, finish, reheat]";
 
     [Theory]
-    [InlineData(Burner, "under: { part: bruner, flame: true }", "bruner", "'bruner' is not understood; expected mat, tripod, triangle, gauze, burner, heat, crucible, lid, basin, beaker, flask, tube, filter, clamp, balance, tongs, powder, crystals, ribbon, liquid; did you mean burner?")]
+    [InlineData(Burner, "under: { part: bruner, flame: true }", "bruner", "'bruner' is not understood; expected mat, tripod, triangle, gauze, burner, candle, heat, crucible, lid, basin, beaker, flask, tube, filter, jar, cover, bottle, stopper, plug, clamp, balance, tongs, powder, crystals, ribbon, liquid; did you mean burner?")]
     [InlineData(Burner, "under: stove", "stove", "'stove' is not understood; expected mat, tripod")]
     [InlineData(Burner, "under: crucible", "crucible\n        on:", "a crucible cannot be under a tripod; expected burner, heat")]
     [InlineData(Burner, "under: [burner, heat]", "heat]\n        on:", "there is one part at most under a tripod, and a burner is there already, on line")]

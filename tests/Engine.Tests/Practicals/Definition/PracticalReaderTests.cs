@@ -144,7 +144,7 @@ public sealed class PracticalReaderTests
     {
         string text = Files.Text(Files.Magnesium)
             .Replace("places:\n", "places:\n  - { id: filter, label: on the filter }\n", StringComparison.Ordinal)
-            .Replace("readings:\n", "gauges:\n  - { id: clock, label: time of heating, unit: min }\n\nreadings:\n  - { id: minutes, label: Time of heating, unit: min, instrument: clock, gauge: clock }\n", StringComparison.Ordinal)
+            .Replace("readings:\n", "gauges:\n  - { id: clock, label: time of heating, unit: min }\n\nreadings:\n  - { id: minutes, label: Time of heating, unit: min, instrument: clock, gauge: clock, resolution: 1, spread: 0.1, tolerance: 0, standing: judgement }\n", StringComparison.Ordinal)
             .Replace("procedure:\n", "arms:\n  - { id: covered, label: lid kept on, set: { smoke: { fixed: 0 } }, standing: judgement }\n\nprocedure:\n  - set: { gauge: clock, to: 10 }\n  - read: minutes\n  - move: { from: inside, to: filter, materials: [oxide], share: 0 }\n  - gain: { mass: 0, in: filter }\n", StringComparison.Ordinal);
         PracticalReading reading = PracticalReader.Read(text, "f.yaml");
         Assert.Empty(reading.Faults);

@@ -1,0 +1,72 @@
+using System.CommandLine;
+using Calx.App.Checking;
+using Calx.App.Input;
+using Calx.App.Output;
+using Calx.App.Own;
+
+namespace Calx.App.Commands;
+
+/// <summary><c>calx practicals check</c>: everything that can be said of a practical's file before anybody tries it.</summary>
+internal static class PracticalsCheckCommand
+{
+    public static Verb Create()
+    {
+        var file = new Argument<string?>("FILE") { Description = "a practical's file (YAML), or the id of one of your own", Arity = ArgumentArity.ZeroOrOne };
+        Option<string?> data = PracticalChoice.CreateData();
+        Option<bool> json = JsonOption.Create();
+        var verb = new Verb(
+            "check",
+            "Names every fault of a practical's file with its line and column, its reason and its cure; gives the theory values that the file implies; and tries it out on an invented class.",
+            [new("calx practicals check my-practical.yaml", "is this file right?")],
+            (result, surroundings) => Run(result.GetValue(file), result.GetValue(data), result.GetValue(json), surroundings),
+            "Exit code 2 where the file cannot be used; 1 where it can, but something in it cannot come out (a quantity that no reading determines, a conclusion that can never hold) "
+            + "or has to be looked up before a class does it (a hazard that is not known). In order is not safe: your employer's risk assessment decides.");
+        verb.Arguments.Add(file);
+        verb.Options.Add(data);
+        verb.Options.Add(json);
+        return verb;
+    }
+
+    private static int Run(string? named, string? data, bool asJson, Surroundings surroundings)
+    {
+        if (named is null)
+        {
+            surroundings.Error.WriteLine("calx practicals check: which file? For example: calx practicals check my-practical.yaml");
+            return ExitCode.BadInput;
+        }
+
+        string path = PathOf(named, data, surroundings);
+        switch (TextFile.Read(surroundings, path, "a practical"))
+        {
+            case FileText.Unreadable unreadable:
+                surroundings.Error.WriteLine(unreadable.Line);
+                return ExitCode.BadInput;
+            case FileText.Read read:
+                return Tell(FullCheck.Of(read.Text, path, surroundings.Cancellation()), asJson, surroundings);
+            default:
+                throw new InvalidOperationException("No other case of a text file exists.");
+        }
+    }
+
+    /// <summary>A word that is no file may be the id of a practical of one's own.</summary>
+    private static string PathOf(string named, string? data, Surroundings surroundings)
+    {
+        var own = OwnFolder.In(surroundings.DataFolder(data));
+        return !Path.Exists(surroundings.FullPath(named)) && own.FilesCalled(named).FirstOrDefault() is string file ? Path.Combine(own.Path, file) : named;
+    }
+
+    private static int Tell(FullCheck check, bool asJson, Surroundings surroundings)
+    {
+        CheckText.WriteFindings(surroundings.Error, check);
+        if (asJson)
+        {
+            JsonAnswer.Print(surroundings.Output, json => CheckJson.Write(json, check));
+        }
+        else
+        {
+            CheckText.Write(surroundings.Output, check);
+        }
+
+        return check.Checked.Practical is null ? ExitCode.BadInput : check.IsInOrder ? ExitCode.Done : ExitCode.No;
+    }
+}

@@ -1,0 +1,29 @@
+namespace Calx.Browser.Tests.Teachers;
+
+/// <summary>A practical of one's own is written: answers write the file, and what is found leads to its line.</summary>
+public sealed class WritingPageTests(Chromium chromium)
+{
+    [Fact]
+    public async Task Answers_write_the_file_until_it_is_changed_by_hand_and_a_finding_leads_to_its_line()
+    {
+        await using Lab lab = await Lab.Over(chromium, null);
+        IPage teacher = await lab.Teacher();
+        await teacher.GotoAsync("/practicals/new");
+        ILocator file = teacher.Locator("#text");
+        await teacher.Locator("#f-answer-equation").FillAsync("Mg + O2 -> MgO");
+        await Expect(file).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("2Mg \\+ O2 -> 2MgO"));
+
+        string text = await file.InputValueAsync();
+        await file.FillAsync(text.Replace("'2Mg + O2 -> 2MgO'", "Mg + O2 -> MgO", StringComparison.Ordinal));
+        ILocator found = teacher.Locator(".findings li.wrong a");
+        await Expect(found).ToHaveCountAsync(1);
+        await Expect(teacher.Locator(".findings li.wrong")).ToContainTextAsync("did you mean 2Mg + O2 -> 2MgO?");
+        await teacher.Locator("#f-answer-usual").FillAsync("0.5");
+        await Expect(teacher.Locator("#writing-said")).ToContainTextAsync("by hand");
+
+        await found.PressAsync("Enter");
+        Assert.Equal("Mg + O2 -> MgO", await file.EvaluateAsync<string>("f => f.value.slice(f.selectionStart, f.selectionEnd)"));
+        await Pictures.Keep(teacher, "teacher-writing");
+        lab.NothingAmiss();
+    }
+}

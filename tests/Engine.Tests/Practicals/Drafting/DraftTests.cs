@@ -1,0 +1,95 @@
+using Calx.Chemistry.Elements;
+using Calx.Practicals.Checking;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Drafting;
+
+namespace Calx.Engine.Tests.Practicals.Drafting;
+
+/// <summary>Files drafted from answers fit together; what the answers do not tell is asked for, and never made up.</summary>
+public sealed class DraftTests
+{
+    [Theory]
+    [InlineData("heated")]
+    [InlineData("gas")]
+    [InlineData("closed")]
+    [InlineData("product")]
+    public void The_example_of_each_family_lacks_hazards_and_nothing_else(string family)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["happens"] = family });
+
+        Assert.Empty(draft.Faults);
+        CheckedPractical found = PracticalCheck.Of(draft.Text!, "f.yaml", AtomicWeights.Iupac2024);
+        Assert.Equal(draft.Id, found.Practical?.Id);
+        Assert.NotEmpty(found.Findings);
+        Assert.All(found.Findings, f => Assert.Equal(CheckKind.LookUp, f.Kind));
+        Assert.True(found.IsWhole);
+    }
+
+    // Theory values from atomic weights of IUPAC 2021, abridged: ZnO / ZnCO3 = 81.379 / 125.39, CO2 / NaHCO3 = 44.009 / 84.006,
+    // CaCO3 / CaCl2 = 100.09 / 110.98, MgO / Mg = 40.304 / 24.305, 3 Fe to Fe3O4 = 231.53 / 167.54.
+    [Theory]
+    [InlineData("heated", "", "residueFraction", 0.64901)]
+    [InlineData("heated", "Mg + O2 -> MgO", "residueFraction", 1.65826)]
+    [InlineData("heated", "Fe + O2 -> Fe3O4", "residueFraction", 1.38194)]
+    [InlineData("gas", "", "lossFraction", 0.52388)]
+    [InlineData("product", "", "productFraction", 0.90187)]
+    [InlineData("closed", "", "massChange", 0)]
+    public void Theory_values_follow_from_the_equation_balanced_or_not(string family, string equation, string quantity, double value)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["happens"] = family, ["equation"] = equation, ["title"] = "Mine" });
+
+        CheckedPractical found = PracticalCheck.Of(draft.Text!, "f.yaml", AtomicWeights.Iupac2024);
+        Assert.Equal(value, Assert.Single(found.Ideals, i => i.Quantity.Id == quantity).Value!.Value, 0.0001);
+    }
+
+    [Fact]
+    public void Without_a_weighing_of_the_empty_vessel_the_check_says_which_is_missing()
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["empty"] = "no" });
+
+        CheckedPractical found = PracticalCheck.Of(draft.Text!, "f.yaml", AtomicWeights.Iupac2024);
+        CheckFinding finding = found.Findings.First(f => f.Kind == CheckKind.DoesNotHold);
+        Assert.Contains("the unknown mass of crucible stays in it", finding.Problem, StringComparison.Ordinal);
+        Assert.Contains("weigh crucible before anything is put in", finding.Cure, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("equation", "Mg + O2 -> CaO", "cannot be balanced")]
+    [InlineData("equation", "Mg + -> MgO", "formula")]
+    [InlineData("equation", "Mg + S -> MgS", "S does not come from the air")]
+    [InlineData("sample", "Cu", "is no reactant of the equation; expected ZnCO3")]
+    [InlineData("usual", "2,5", "write a full stop, not a comma")]
+    [InlineData("usual", "0", "a number from 0.01 to 500 is expected")]
+    [InlineData("act", "5 3 8", "least, likely and most minutes are expected")]
+    [InlineData("flame", "perhaps", "expected yes or no")]
+    [InlineData("happens", "explodes", "expected heated, gas, closed, product")]
+    [InlineData("id", "magnesium-oxide", "the program brings along a practical 'magnesium-oxide'")]
+    [InlineData("id", "new", "cannot be a short name")]
+    [InlineData("vessel", "dish {a}", "curly brackets")]
+    [InlineData("colour", "red", "there is no question 'colour'")]
+    public void A_wrong_answer_is_told_by_its_question_and_no_file_is_made(string key, string answer, string reason)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { [key] = answer });
+
+        Assert.Null(draft.Text);
+        Assert.Contains(reason, draft.Faults[key], StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("It's \"hot\": {a, b} # [c]")]
+    [InlineData("- x")]
+    [InlineData("*star &anchor !tag")]
+    public void No_sign_in_an_answer_means_anything_to_the_file(string words)
+    {
+        var draft = Draft.Of(new Dictionary<string, string>
+        {
+            ["title"] = words, ["question"] = words, ["vessel"] = Plain(words), ["sampleName"] = Plain(words), ["productName"] = Plain(words), ["id"] = "mine",
+        });
+
+        Practical? practical = PracticalReader.Read(draft.Text!, "f.yaml").Practical;
+        Assert.Equal((words, words), (practical?.Title, practical?.Question));
+    }
+
+    /// <summary>Names stand in sentences of the sheet, where curly brackets mean something.</summary>
+    private static string Plain(string words) => words.Replace('{', '(').Replace('}', ')');
+}

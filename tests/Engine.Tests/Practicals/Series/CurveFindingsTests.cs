@@ -1,0 +1,89 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Statistics.Series;
+using Calx.Practicals.Findings;
+using Calx.Practicals.Inference;
+
+namespace Calx.Engine.Tests.Practicals.Series;
+
+/// <summary>What is said of masses that follow a rate law: the law is written out in <see cref="Marble"/>.</summary>
+public sealed class CurveFindingsTests
+{
+    [Fact]
+    public void Half_life_loss_and_rate_of_an_exponential_lie_in_their_intervals()
+    {
+        ClassFindings findings = Analyse(Marble.Wide(t => Marble.Mass(1, t, halfLife: 1.5)));
+
+        GroupCurve curve = findings.Groups.Single().Curve!;
+        AssertHolds(curve, "halfLife", 1.5, within: 0.15);
+        AssertHolds(curve, "finalLoss", 0.84, within: 0.04);
+        // Where nothing is held back the loss begins at L ln 2 / T.
+        AssertHolds(curve, "startRate", 0.84 * Math.Log(2) / 1.5, within: 0.06);
+        Assert.Empty(curve.Disturbances);
+    }
+
+    [Theory]
+    [InlineData(1, KineticOrder.First)]
+    [InlineData(2, KineticOrder.Second)]
+    public void The_order_is_the_one_whose_law_made_the_masses(int order, KineticOrder expected)
+    {
+        ClassFindings findings = Analyse(Marble.Wide(t => Marble.Mass(order, t, halfLife: 1.5)));
+
+        Assert.Equal(expected, Assert.IsType<OrderVerdict.Prefers>(findings.Groups.Single().Curve!.Order).Order);
+        Assert.Equal(expected, findings.Class.Curve!.Order);
+    }
+
+    [Fact]
+    public void A_loss_of_a_few_steps_tells_no_order()
+    {
+        ClassFindings findings = Analyse(Marble.Wide(t => Marble.Mass(1, t, halfLife: 1.5, loss: 0.06)));
+
+        Assert.Null(findings.Class.Curve!.Order);
+        Assert.IsNotType<OrderVerdict.Prefers>(findings.Groups.Single().Curve!.Order);
+    }
+
+    [Fact]
+    public void A_misread_point_is_named_with_its_time_and_changes_nothing()
+    {
+        string Slipped(double t) => t == 3 ? "146.03" : Marble.Mass(1, t, halfLife: 1.5);
+        ClassFindings findings = Analyse(Marble.Wide(Slipped));
+
+        GroupCurve curve = findings.Groups.Single().Curve!;
+        Disturbance found = Assert.Single(curve.Disturbances);
+        Assert.Equal("3", curve.Series!.Readings[found.First].Time.ToString());
+        Assert.Contains(CurveLines.Of(findings), line => line.Contains("the point at 3 min lies", StringComparison.Ordinal));
+        AssertHolds(curve, "halfLife", 1.5, within: 0.15);
+    }
+
+    [Fact]
+    public void Too_few_points_are_told_and_no_number_is_given()
+    {
+        ClassFindings findings = Analyse(
+            "group | flask | with acid | 0 min | 0.5 min | 10 min", "1 | 78.40 | 119.06 | 136.50 | 136.33 | 135.66");
+
+        GroupCurve curve = findings.Groups.Single().Curve!;
+        Assert.All(curve.Quantities, q => Assert.Null(q.Value));
+        Assert.Contains("3 points are too few", curve.Reason, StringComparison.OrdinalIgnoreCase);
+    }
+
+    [Fact]
+    public void Groups_that_agree_are_pooled()
+    {
+        string[] one = Marble.Wide(t => Marble.Mass(1, t, halfLife: 1.4));
+        string[] other = Marble.Wide(t => Marble.Mass(1, t, halfLife: 1.6));
+        ClassFindings findings = Analyse(one[0], one[1], "2" + other[1][1..]);
+
+        ClassCurveQuantity half = findings.Class.Curve!.Find("halfLife")!;
+        Assert.Equal(2, half.Count);
+        Assert.InRange(half.Value, 1.4, 1.6);
+    }
+
+    private static ClassFindings Analyse(params string[] table) =>
+        ClassAnalysis.Of(Marble.Practical, Marble.Read(table), AtomicWeights.Iupac2024, new AnalysisOptions(Causes: false, []));
+
+    private static void AssertHolds(GroupCurve curve, string id, double truth, double within)
+    {
+        CurveQuantity found = curve.Find(id)!;
+        Assert.InRange(truth, found.Interval!.Value.Low, found.Interval.Value.High);
+        Assert.InRange(found.Value!.Value, truth - within, truth + within);
+    }
+}
