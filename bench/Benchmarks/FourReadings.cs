@@ -51,7 +51,7 @@ internal sealed class FourReadings
         WeighedRow[] rows = [.. readings.Select((r, i) => new WeighedRow($"r{i}", [(i, 1)], r, Division, Noise, tared: true))];
         var unknowns = new Unknowns(4, Flat with { Mean = readings[0] }, Flat with { Mean = readings[1] - readings[0] });
         var fit = new PointFit(table, unknowns, rows);
-        var exact = new ExactRounding(rows, 2, fit, ratios);
+        var exact = new ExactRounding(rows, unknowns, fit, ratios);
         double[] result = new double[Hypotheses];
         for (int h = 0; h < Hypotheses; h++)
         {

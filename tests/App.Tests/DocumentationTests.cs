@@ -39,6 +39,13 @@ public sealed partial class DocumentationTests
     }
 
     [Fact]
+    public void Every_practical_is_in_the_list_of_practicals()
+    {
+        string list = File.ReadAllText(Checkout.PathOf("docs/guide/practicals.md"));
+        Assert.All(Calx.Practicals.Definition.BuiltInPracticals.Ids, id => Assert.Contains($"| `{id}` |", list, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void No_file_speaks_of_anything_but_the_program()
     {
         string home = Checkout.PathOf("");

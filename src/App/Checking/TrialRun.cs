@@ -19,7 +19,7 @@ namespace Calx.App.Checking;
 /// </summary>
 internal sealed class TrialRun
 {
-    private const int Groups = 6;
+    private const int Groups = 4;
 
     private readonly Practical practical;
     private readonly CancellationToken cancellation;

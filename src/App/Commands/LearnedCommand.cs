@@ -3,7 +3,6 @@ using Calx.App.Input;
 using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Output;
-using Calx.App.Pages.Practicals;
 using Calx.App.Serving;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
@@ -24,7 +23,7 @@ internal static class LearnedCommand
     {
         var practical = new Argument<string?>("PRACTICAL") { Description = "an id from 'calx practicals', or the path of a YAML file of your own", Arity = ArgumentArity.ZeroOrOne };
         var className = new Option<string?>("--class") { Description = "for one class; otherwise for any of the school", HelpName = "NAME" };
-        Option<long?> groups = NumberOption.Whole("--groups", "groups of the next lesson; otherwise 12", 1, PlanSettings.MostGroups);
+        Option<long?> groups = NumberOption.Whole("--groups", "groups of the next lesson; otherwise 12, or as many as may do the practical side by side", 1, PlanSettings.MostGroups);
         var accept = new Option<string[]>("--accept") { Description = "a number that you accept, such as time:cool; may be given several times", HelpName = "ID" };
         var takeBack = new Option<string[]>("--take-back") { Description = "an accepted number that you take back; may be given several times", HelpName = "ID" };
         var initials = new Option<string?>("--by") { Description = "your initials, kept with what you accept or take back", HelpName = "INITIALS" };
@@ -40,7 +39,7 @@ internal static class LearnedCommand
             (result, surroundings) => Run(
                 result.GetValue(practical),
                 new LearnedWish(
-                    result.GetValue(className)?.Trim() ?? "", (int)(result.GetValue(groups) ?? PlanForm.UsualGroups), result.GetValue(accept) ?? [],
+                    result.GetValue(className)?.Trim() ?? "", (int?)result.GetValue(groups), result.GetValue(accept) ?? [],
                     result.GetValue(takeBack) ?? [], result.GetValue(initials)?.Trim() ?? "", result.GetValue(json)),
                 records.Options(result, Name, surroundings),
                 surroundings),
@@ -81,7 +80,7 @@ internal static class LearnedCommand
         using var rooms = new LessonRooms(store);
         using var school = new KnownBalances(store);
         var desk = new NumberDesk(store, RecordsChoice.Clock);
-        Learned learned = await new PastLessons(store, rooms, school, RecordsChoice.Clock).Of(practical, wish.ClassName, wish.Groups, cancellation);
+        Learned learned = await new PastLessons(store, rooms, school, RecordsChoice.Clock).Of(practical, wish.ClassName, wish.Groups ?? UsualGroups.Of(practical), cancellation);
         string? fault = wish.Accept.Count == 0 ? null
             : await desk.Accept(learned, wish.Accept.Distinct().ToDictionary(id => id, string? (_) => null), wish.Initials, By, cancellation);
         fault ??= wish.TakeBack.Count == 0 ? null : await desk.TakeBack(practical, wish.ClassName, [.. wish.TakeBack.Distinct()], wish.Initials, By, cancellation);

@@ -11,8 +11,8 @@ namespace Calx.App.Commands;
 /// <summary><c>calx plan</c>: amounts that can work, and a lesson that ends before the bell.</summary>
 internal static class PlanCommand
 {
-    private const int UsualGroups = 12;
-    private const double UsualMinutes = 60;
+    /// <summary>Where nothing is said.</summary>
+    internal const double UsualMinutes = 60;
 
     public static Verb Create()
     {
@@ -32,7 +32,7 @@ internal static class PlanCommand
                 new("calx plan copper-sulfate-hydrate --groups 1 --minutes 100 --html plan.html", "a demonstration, with charts to print"),
             ],
             (result, surroundings) => Run(result.GetValue(practical), options.Words(result), options.How(result), new LearnedNumbers(options.Learned, result, "plan"), surroundings),
-            "Exit code 1 where the lesson does not fit, the table cannot lead to what is to be concluded, or the sample is more than a class may use. "
+            "Exit code 1 where the lesson does not fit, the table cannot lead to what is to be concluded, or the sample or the groups are more than the practical allows. "
             + "A plan helps to think; it replaces neither a trial run nor the employer's risk assessment.");
         verb.Arguments.Add(practical);
         foreach (Option option in options.All)
@@ -94,7 +94,4 @@ internal static class PlanCommand
         "lesson" => "running lessons ...",
         _ => "looking for ways out ...",
     };
-
-    /// <summary>Groups and minutes where nothing is said.</summary>
-    internal static (int Groups, double Minutes) Usual => (UsualGroups, UsualMinutes);
 }

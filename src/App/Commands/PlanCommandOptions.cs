@@ -9,7 +9,7 @@ namespace Calx.App.Commands;
 /// <summary>The options of <c>calx plan</c>.</summary>
 internal sealed class PlanCommandOptions
 {
-    private readonly Option<long?> groups = NumberOption.Whole("--groups", "groups that work side by side; otherwise 12; 1 is a demonstration", 1, PlanSettings.MostGroups);
+    private readonly Option<long?> groups = NumberOption.Whole("--groups", "groups that work side by side; otherwise 12, or as many as may; 1 is a demonstration", 1, PlanSettings.MostGroups);
     private readonly Option<long?> students = NumberOption.Whole("--students", "students; otherwise two a group", 1, 1000);
     private readonly Option<long?> balances = NumberOption.Whole("--balances", "how many balances; otherwise 2", 1, 20);
     private readonly Option<string[]> resolution = new("--resolution") { Description = "smallest step of the balances in g, once for all or once each; otherwise 0.01", HelpName = "G" };
@@ -51,12 +51,13 @@ internal sealed class PlanCommandOptions
     /// <summary>What is said of the lesson.</summary>
     public PlanWords Words(ParseResult result) => new()
     {
-        Groups = (int)(result.GetValue(groups) ?? PlanCommand.Usual.Groups),
+        Groups = (int)(result.GetValue(groups) ?? 1),
+        TakesUsualGroups = result.GetValue(groups) is null,
         Students = (int?)result.GetValue(students),
         Balances = (int?)result.GetValue(balances),
         Resolutions = result.GetValue(resolution) ?? [],
         Repeatability = result.GetValue(repeatability),
-        Minutes = result.GetValue(minutes) ?? PlanCommand.Usual.Minutes,
+        Minutes = result.GetValue(minutes) ?? PlanCommand.UsualMinutes,
         Mass = result.GetValue(mass),
         Trials = (int)(result.GetValue(trials) ?? 1),
         Heatings = (int?)result.GetValue(heatings),

@@ -10,7 +10,6 @@ namespace Calx.App.Commands;
 /// <summary><c>calx simulate</c>: what a class will probably weigh, and an invented class whose truth is known.</summary>
 internal static class SimulateCommand
 {
-    private const int UsualGroups = 12;
     private const double UsualStep = 0.01;
 
     /// <summary>In g; no balance steps more finely or more coarsely.</summary>
@@ -23,7 +22,7 @@ internal static class SimulateCommand
             Description = "an id from 'calx practicals', or the path of a YAML file of your own",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        Option<long?> groups = NumberOption.Whole("--groups", "groups of the class; otherwise 12", 1, SimulationPlan.MostGroups);
+        Option<long?> groups = NumberOption.Whole("--groups", "groups of the class; otherwise 12, or as many as may do the practical side by side", 1, SimulationPlan.MostGroups);
         Option<long?> seed = NumberOption.Whole("--seed", "which of the possible classes; otherwise 1", 0, long.MaxValue);
         Option<string?> cause = new("--cause") { Description = "one cause that counts in every group, and no other", HelpName = "ID" };
         Option<string[]> condition = new("--condition") { Description = "what is said of the class; may be given several times", HelpName = "ID" };
@@ -46,7 +45,7 @@ internal static class SimulateCommand
             (result, surroundings) => Run(
                 result.GetValue(practical),
                 new SimulationWords(
-                    (int)(result.GetValue(groups) ?? UsualGroups),
+                    (int?)result.GetValue(groups),
                     (int)(result.GetValue(rounds) ?? 0),
                     result.GetValue(cause),
                     result.GetValue(condition) ?? [],
@@ -58,7 +57,7 @@ internal static class SimulateCommand
                 result.GetValue(json),
                 new LearnedNumbers(learned, result, "simulate"),
                 surroundings),
-            "A file that is there already is left as it is: exit code 2. Exit code 1 where the sample is more than a class may use, or a cause cannot count on this balance.");
+            "A file that is there already is left as it is: exit code 2. Exit code 1 where the sample or the groups are more than the practical allows, or a cause cannot count on this balance.");
         verb.Arguments.Add(practical);
         foreach (Option option in (Option[])[groups, seed, cause, condition, resolution, repeatability, sample, rounds, .. learned.All, csv, truth, json])
         {

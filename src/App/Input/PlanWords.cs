@@ -15,6 +15,10 @@ public sealed record PlanWords
 {
     public required int Groups { get; init; }
 
+    /// <summary>Whether nothing was said of the groups: each practical has a usual number of its own.</summary>
+    [JsonIgnore]
+    public bool TakesUsualGroups { get; init; }
+
     public required int? Students { get; init; }
 
     public required int? Balances { get; init; }
@@ -67,7 +71,7 @@ public sealed record PlanWords
     /// <summary>The plan, or null after telling each fault on standard error.</summary>
     public PlanChoice? Plan(Practical practical, Surroundings surroundings)
     {
-        var check = new PlanCheck(practical, this);
+        var check = new PlanCheck(practical, TakesUsualGroups ? this with { Groups = UsualGroups.Of(practical) } : this);
         PlanChoice? choice = check.Choice();
         foreach (string fault in check.Faults)
         {
@@ -77,9 +81,14 @@ public sealed record PlanWords
         return check.Faults.Count == 0 ? choice : null;
     }
 
-    /// <summary>No sample passes the practical's limit, not even on paper: a sheet is soon printed from it.</summary>
+    /// <summary>Neither groups nor sample pass the practical's limits, not even on paper: a sheet is soon printed from it.</summary>
     public string? TooMuch(Practical practical)
     {
+        if (UsualGroups.TooMany(practical, Groups) is string tooMany)
+        {
+            return tooMany;
+        }
+
         double largest = PlanSettings.LargestSample(practical);
         bool fits = largest < practical.Limits.LargestSample;
         return Mass is double mass && mass > largest

@@ -11,7 +11,7 @@ namespace Calx.App.Input;
 
 /// <summary>What the command line says of the class to simulate, before it is held against the practical.</summary>
 internal sealed record SimulationWords(
-    int Groups,
+    int? Groups,
     int Rounds,
     string? Cause,
     IReadOnlyList<string> Conditions,
@@ -37,7 +37,7 @@ internal sealed record SimulationWords(
         }
 
         double repeatability = Repeatability / Resolution ?? Balance.UsualRepeatabilityInDivisions;
-        var plan = new SimulationPlan(Groups, new Balance(Resolution, repeatability), Rounds, Cause, Sample);
+        var plan = new SimulationPlan(Groups ?? UsualGroups.Of(practical), new Balance(Resolution, repeatability), Rounds, Cause, Sample);
         return new SimulationChoice(new Circumstances(learned?.Of(practical).Practical ?? practical, Conditions), Conditions, plan, TooMuch(practical), learned);
     }
 
@@ -66,11 +66,12 @@ internal sealed record SimulationWords(
         }
     }
 
-    /// <summary>No sample passes the practical's limit, not even on paper: a sheet is soon printed from it.</summary>
+    /// <summary>Neither groups nor sample pass the practical's limits, not even on paper: a sheet is soon printed from it.</summary>
     private string? TooMuch(Practical practical)
     {
         AmountLimits limits = practical.Limits;
-        return Sample is double sample && limits.Unit == "g" && sample > limits.LargestSample
+        return Groups is int groups && UsualGroups.TooMany(practical, groups) is string tooMany ? tooMany
+            : Sample is double sample && limits.Unit == "g" && sample > limits.LargestSample
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"{sample} g is more than a class may use: {limits.LargestSample} g at most{(limits.Note is null ? "" : $" ({limits.Note})")}")

@@ -20,6 +20,7 @@ public sealed class PastLessons(RecordStore store, LessonRooms rooms, KnownBalan
     private static readonly TimeSpan Longest = TimeSpan.FromHours(24);
 
     private readonly ConditionalWeakTable<LessonView, LessonLearned> known = [];
+    private readonly LearnedAnswers answers = new();
 
     /// <summary>What they say for a practical's next lesson.</summary>
     /// <param name="practical">The practical.</param>
@@ -51,9 +52,8 @@ public sealed class PastLessons(RecordStore store, LessonRooms rooms, KnownBalan
             }
         }
 
-        LearnedPriors priors = await Task.Run(
-            async () => LearnedPriors.Of(practical, [.. taken.Select(t => t.Learned.Seen)], await Checks(balances, cancellation), new NextLesson("", ClassNames.Key(className), groups)),
-            cancellation);
+        var asked = new LearnedQuestion(practical, ClassNames.Key(className), groups, [.. taken.Select(t => t.Learned.Seen)], await Checks(balances, cancellation));
+        LearnedPriors priors = await answers.Of(asked, cancellation);
         return new Learned(practical, className, priors, taken.Count, taken.Sum(t => t.Learned.Groups), left)
         {
             Classes = [.. classes.Values.Select(c => c.Name).DistinctBy(ClassNames.Key).Order(StringComparer.OrdinalIgnoreCase)],
@@ -108,20 +108,20 @@ public sealed class PastLessons(RecordStore store, LessonRooms rooms, KnownBalan
     private bool IsOver(LessonView view) =>
         view.State.BeganAt is DateTimeOffset began && (view.State.IsOver || clock.GetUtcNow() - began > Longest);
 
-    private async Task<IReadOnlyList<BalanceCheckSeen>> Checks(LetteredBalances balances, CancellationToken cancellation)
+    private async Task<IReadOnlyList<DatedCheck>> Checks(LetteredBalances balances, CancellationToken cancellation)
     {
         const double DaysInMonth = 365.25 / 12;
-        var seen = new List<BalanceCheckSeen>();
-        foreach (KeptBalance kept in balances.Kept)
+        var seen = new List<DatedCheck>();
+        foreach (KeptBalance one in balances.Kept)
         {
-            if (balances.Of(kept.Letter) is not { } balance)
+            if (balances.Of(one.Letter) is not { } balance)
             {
                 continue;
             }
 
             double divisions = balance.ResolutionInGrams;
-            seen.AddRange((await store.Checks(kept.Id, cancellation)).Select(c => new BalanceCheckSeen(
-                kept.Letter,
+            seen.AddRange((await store.Checks(one.Id, cancellation)).Select(c => new DatedCheck(
+                one.Letter,
                 (c.At - DateTimeOffset.UnixEpoch).TotalDays / DaysInMonth,
                 (double)(c.Shown.Value - c.Weight.Value) / divisions,
                 balance.ReadingStandardUncertainty() / divisions)));

@@ -48,7 +48,7 @@ internal static class CheckText
 
         if (check.Trial.Count > 0 && check.Trial.All(t => t.Failure is null))
         {
-            output.WriteLine("Tried out on six invented groups: simulate, analyse and mark work.");
+            output.WriteLine("Tried out on four invented groups: simulate, analyse and mark work.");
         }
 
         output.WriteLine(check.IsInOrder

@@ -150,7 +150,7 @@ internal static class FindingsJson
         json.WriteString("verdict", constantMass?.Word);
         json.WriteFigure("lastChange", constantMass?.LastChangeInGrams);
         json.WriteFigure("unreactedAtMost", constantMass?.UnreactedAtMost);
-        json.WriteString("reason", constantMass?.Reason ?? "Nothing is heated to constant mass in this practical.");
+        json.WriteString("reason", constantMass?.Reason ?? "Nothing is brought to constant mass in this practical.");
         json.WriteEndObject();
     }
 

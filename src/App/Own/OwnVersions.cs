@@ -92,6 +92,12 @@ internal sealed partial class OwnVersions(OwnFolder folder)
             int last = Earlier(practical.Id).Select(v => v.Number).Append(before.Version).Max();
             version = Math.Max(version, last + 1);
             text = VersionLine().Replace(text, m => m.Groups[1].Value + version.ToString(CultureInfo.InvariantCulture), 1);
+            if (PracticalReader.Read(text, path).Practical?.Version != version)
+            {
+                return new SaveResult.Refused(string.Create(
+                    CultureInfo.InvariantCulture, $"Write 'version: {version}' on a line of its own: the version before is number {last}, and stays."));
+            }
+
             Directory.CreateDirectory(EarlierFolder);
             NewFile.Beside(Path.Combine(EarlierFolder, string.Create(CultureInfo.InvariantCulture, $"{practical.Id}-v{before.Version}.yaml")), was, cancellation);
         }

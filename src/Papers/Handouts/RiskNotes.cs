@@ -28,8 +28,8 @@ public static class RiskNotes
             new PaperBlock.Heading(texts.SubstancesHeading),
             new PaperBlock.Table(Substances(setting, texts)),
             new PaperBlock.Paragraph(texts.StandingNote, ParagraphLook.Small),
-            new PaperBlock.Heading(texts.ActsHeading),
-            new PaperBlock.Table(Acts(setting, texts)),
+            .. practical.Hazards.Any(h => h.Material is null)
+                ? (PaperBlock[])[new PaperBlock.Heading(texts.ActsHeading), new PaperBlock.Table(Acts(setting, texts))] : [],
             .. Causes(setting, texts),
             .. Emergencies(setting, texts),
             .. Disposal(setting, texts),

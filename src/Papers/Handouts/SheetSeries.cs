@@ -8,7 +8,7 @@ namespace Calx.Papers.Handouts;
 /// <summary>Where a group writes mass against time, and a page of squared paper to draw it on.</summary>
 internal static class SheetSeries
 {
-    private const int MostRows = 8;
+    private const int MostRows = 5;
     private const double WidthInMillimetres = 172;
     private const double HeightInMillimetres = 215;
 
@@ -29,7 +29,7 @@ internal static class SheetSeries
         int rows = (between.Length + blocks - 1) / blocks;
         PaperColumn[] columns = [.. Enumerable.Range(0, blocks).SelectMany(_ => (PaperColumn[])
         [
-            new(texts.SeriesTime(series.TimeUnit), 1, IsNumber: true), new(Sentences.Heading(series.Label, "g"), 1.6, IsNumber: true),
+            new(texts.SeriesTime(series.TimeUnit), 1.2, IsNumber: true), new(Sentences.Heading(series.Label, "g"), 1.4, IsNumber: true),
         ])];
         PaperCell[][] cells = [.. Enumerable.Range(0, rows).Select(row => (PaperCell[])
         [

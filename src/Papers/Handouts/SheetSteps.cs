@@ -4,6 +4,7 @@ using Calx.Papers.Documents;
 using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Watching;
 
 namespace Calx.Papers.Handouts;
@@ -36,9 +37,23 @@ internal static class SheetSteps
     private static string Put(string sentence, PaperSetting setting)
     {
         PlanSettings plan = setting.Plan.Settings;
+        foreach (PredictedReading reading in setting.Plan.ExpectedReadings)
+        {
+            sentence = sentence.Replace($"{{{reading.Weighing.Reading}}}", Rough(reading), StringComparison.Ordinal);
+        }
+
         return sentence
             .Replace(SheetStep.Sample, Sentences.Mass(plan.SampleInGrams, Decimals(plan)), StringComparison.Ordinal)
             .Replace(SheetStep.Cooling, Minutes(CoolEnough.MinutesFor(plan), setting.Language), StringComparison.Ordinal);
+    }
+
+    /// <summary>What a reading is to come to, in two figures: 1200 s, 0.40 A.</summary>
+    private static string Rough(PredictedReading reading)
+    {
+        double value = reading.Written.Median;
+        double size = value == 0 ? 1 : Math.Pow(10, Math.Floor(Math.Log10(Math.Abs(value))) - 1);
+        int decimals = Math.Max(0, -(int)Math.Round(Math.Log10(size)));
+        return (Math.Round(value / size) * size).ToString($"F{Math.Min(decimals, reading.Decimals ?? decimals)}", CultureInfo.InvariantCulture) + "\u00a0" + reading.Unit;
     }
 
     /// <summary>As many as the coarsest balance shows: nobody can weigh out more finely.</summary>

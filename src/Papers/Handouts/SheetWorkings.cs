@@ -18,8 +18,9 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
 {
     private const double SpaceInMillimetres = 32;
 
-    /// <summary>Characters that stand side by side on a line of a sheet; an equation is not broken by itself.</summary>
-    private const int LongestEquation = 110;
+    /// <summary>Characters that stand side by side on a line of a sheet, in the widest letters that a word processor may take
+    /// for an equation; it is not broken by itself.</summary>
+    private const int LongestEquation = 84;
 
     private readonly StudentSheetTexts texts = new(language);
 
@@ -33,19 +34,36 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
     /// <summary>An equation in words, and the same with frames for the numbers.</summary>
     private IEnumerable<PaperBlock> Guided(AnswerDefinition answer)
     {
+        if (answer.Formula is NameTerm name && practical.Series?.Quantities.Any(q => q.Id == name.Name) == true)
+        {
+            // Read off and written down: there is nothing to reckon.
+            yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), new MathPart.Blank(), new MathPart.Words($" {answer.Unit}")]));
+            yield break;
+        }
+
         MathPart words = new ExpressionMath(Name).Of(answer.Formula);
         MathPart blanks = new ExpressionMath(_ => new MathPart.Blank()).Of(answer.Formula);
         MathPart[] own = [new MathPart.Words(" = "), blanks, new MathPart.Words(" = "), new MathPart.Blank(), new MathPart.Words(answer.Unit == "1" ? "" : $" {answer.Unit}")];
         if (answer.Formula.Nodes.Any(n => n is BinaryOperation { Operator: Operator.Divide }))
         {
-            if (answer.Label.Length + Width(words) + own.Sum(Width) > LongestEquation)
+            var label = new MathPart.Words($"{answer.Label} = ");
+            if (Width(label) + Width(words) + own.Sum(Width) <= LongestEquation)
             {
-                yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), words]));
-                yield return new PaperBlock.Equation(new MathPart.Row(own));
+                yield return new PaperBlock.Equation(new MathPart.Row([label, words, .. own]));
                 yield break;
             }
 
-            yield return new PaperBlock.Equation(new MathPart.Row([new MathPart.Words($"{answer.Label} = "), words, .. own]));
+            if (Width(label) + Width(words) <= LongestEquation)
+            {
+                yield return new PaperBlock.Equation(new MathPart.Row([label, words]));
+            }
+            else
+            {
+                yield return new PaperBlock.Paragraph($"{answer.Label} =");
+                yield return new PaperBlock.Equation(words);
+            }
+
+            yield return new PaperBlock.Equation(new MathPart.Row(own));
             yield break;
         }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
+using Calx.Measurement.Expressions;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
@@ -33,7 +34,7 @@ internal sealed class IdealCheck
         untaken = [.. practical.Readings.Select(r => r.Id).Where(id => !taken.Contains(id))];
         foreach (QuantityDefinition quantity in practical.Quantities)
         {
-            values[quantity.Id] = IsUntaken(quantity) ? null : Accepted(run, quantity.Id);
+            values[quantity.Id] = IsKnown(quantity) ? Accepted(run, quantity.Id) : null;
         }
     }
 
@@ -54,14 +55,14 @@ internal sealed class IdealCheck
                     $"no reading that is taken determines '{quantity.Id}': '{practical.Reading(missing).Label}' is missing",
                     $"take it: put 'read: {missing}' into the procedure where it is weighed");
             }
-            else if (values[quantity.Id] is null)
+            else if (values[quantity.Id] is null && IsKnown(quantity))
             {
                 yield return CheckFinding.At(
                     at,
                     $"on perfect readings '{quantity.Id}' has no value",
                     "look for a difference that is 0 below a fraction line, or for a substance that is used up altogether");
             }
-            else if (practical.Parts.FirstOrDefault(p => HangsOn(quantity, p)) is Part part)
+            else if (practical.Parts.FirstOrDefault(p => HangsOn(quantity, p)) is Part part && !IsPlain(quantity))
             {
                 yield return CheckFinding.At(
                     at,
@@ -92,13 +93,18 @@ internal sealed class IdealCheck
         }
     }
 
-    /// <summary>Whether it rests on a reading that is never taken, which is told by itself.</summary>
-    private bool IsUntaken(QuantityDefinition quantity) => quantity.Formula.Names.Any(untaken.Contains);
+    /// <summary>Whether the model knows every reading that it rests on.</summary>
+    private bool IsKnown(QuantityDefinition quantity) => quantity.Formula.Names.All(run.Masses.Ids.Contains);
+
+    /// <summary>Whether a vessel belongs in it: where nothing is to change, everything on the pan may be what is asked for, and a reading
+    /// by itself is what it says unless it is to be the sample.</summary>
+    private bool IsPlain(QuantityDefinition quantity) =>
+        practical.Findings.Expect == ExpectedChange.Same || (quantity.Formula is NameTerm && quantity.Id != practical.Findings.Sample);
 
     /// <summary>Whether the value changes when a part weighs more: a part cancels from whatever is asked of its contents.</summary>
     private bool HangsOn(QuantityDefinition quantity, Part part)
     {
-        if (!quantity.Formula.Names.All(n => run.Masses.Ids.Contains(n)))
+        if (values[quantity.Id] is null)
         {
             return false;
         }

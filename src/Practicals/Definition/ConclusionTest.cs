@@ -18,13 +18,19 @@ public abstract record ConclusionTest
         public bool Up { get; }
     }
 
-    /// <summary>It stays 0 within the practical's divisions of the balance.</summary>
+    /// <summary>It stays 0 within the practical's divisions of the balance, or within so many grams where that is more.</summary>
     public sealed record Stays : ConclusionTest
     {
-        internal Stays(string quantity)
-            : base(quantity)
-        {
-        }
+        internal Stays(string quantity, double withinInGrams)
+            : base(quantity) => WithinInGrams = withinInGrams;
+
+        /// <summary>The least band to either side, in g; 0 where only the divisions count.</summary>
+        public double WithinInGrams { get; }
+
+        /// <summary>The band to either side, in g.</summary>
+        /// <param name="divisions">The practical's divisions.</param>
+        /// <param name="divisionInGrams">The step of the balance.</param>
+        public double BandInGrams(double divisions, double divisionInGrams) => Math.Max(divisions * divisionInGrams, WithinInGrams);
     }
 
     /// <summary>It is one of several numbers, the accepted one, and none of the others.</summary>

@@ -61,7 +61,7 @@ internal static class DraftSheet
     private static string Act(DraftPlan plan, string sample) => plan.Family switch
     {
         DraftFamily.Heated => plan.Flame ? "Heat gently at first, then strongly. Gas off; leave everything where it is." : "Heat it as you were shown.",
-        DraftFamily.Gas => $"Tip the {sample} in, a little at a time. Put the empty boat aside, to be weighed again with the rest.",
+        DraftFamily.Gas => $"Tip the {sample} in, a little at a time. Leave the neck open or put a loose plug of cotton wool back, never a bung. Put the empty boat aside, to be weighed again with the rest.",
         DraftFamily.Closed => "Off the balance, tip it so that the two solutions mix. Keep it closed.",
         _ => $"Tip the {sample} into the beaker, add the solution and stir. Filter, wash, and bring all of the solid into the {plan.Vessel}.",
     };

@@ -37,11 +37,16 @@ internal static class ChangeTest
 
         if (practical.Findings.Expect == ExpectedChange.Same)
         {
-            return Sameness(changes, (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams, texts);
+            double ofBalance = (practical.Findings.ConstantMass?.ToleranceInDivisions ?? 2) * divisionInGrams;
+            return Sameness(changes, ofBalance, Math.Max(ofBalance, Within(practical)), texts);
         }
 
         return Direction(all, changes, groups.Count, practical.Findings.Expect == ExpectedChange.Rises, texts);
     }
+
+    /// <summary>The least band that the practical's own conclusion sets, in g; 0 where it sets none.</summary>
+    private static double Within(Practical practical) => practical.Conclusions.Select(c => c.Test).OfType<ConclusionTest.Stays>()
+        .Where(s => s.Quantity == practical.Findings.Change).Select(s => s.WithinInGrams).DefaultIfEmpty(0).Max();
 
     /// <summary>The signs are counted over every group: one is odd because its mass went the wrong way, and to leave it out
     /// would be to choose the answer. The mean, which one lid left off would decide, is that of the others.</summary>
@@ -133,7 +138,7 @@ internal static class ChangeTest
         };
     }
 
-    private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double bandInGrams, ChangeTexts texts)
+    private static ChangeEvidence.Sameness Sameness(QuantityEstimate[] changes, double ofBalance, double bandInGrams, ChangeTexts texts)
     {
         double[] values = [.. changes.Select(c => c.Value)];
         double u = Math.Sqrt(changes.Sum(c => c.StandardUncertainty * c.StandardUncertainty)) / changes.Length;
@@ -153,6 +158,12 @@ internal static class ChangeTest
         string band = bandInGrams.InFigures("0.####");
         return new ChangeEvidence.Sameness(
             bandInGrams, p, p < Level,
-            p < Level ? texts.StayedTheSame(band, numbers) : texts.NotShownToStay(band, numbers));
+            (p < Level, bandInGrams > ofBalance) switch
+            {
+                (true, false) => texts.StayedTheSame(band, numbers),
+                (true, true) => texts.StayedTheSameAsSet(band, numbers),
+                (false, false) => texts.NotShownToStay(band, numbers),
+                _ => texts.NotShownToStayAsSet(band, numbers),
+            });
     }
 }

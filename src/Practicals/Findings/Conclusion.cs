@@ -100,11 +100,13 @@ internal sealed class Conclusion
     {
         int decimals = Figures.DecimalsFor(key.StandardUncertainty);
         string unit = key.Quantity.UnitBehind;
+        bool weighed = practical.Readings.All(r => r.IsWeighing || !key.Quantity.Formula.Names.Contains(r.Id));
         string value = Figures.Text(key.Value, decimals) + unit;
         (string low, string high) = (Figures.Text(key.Interval.Low, decimals), Figures.Text(key.Interval.High, decimals));
         if (key.Count == 1)
         {
-            return texts.OneGroupGives(value, key.Quantity.Label, low, high, Figures.Text(key.Within, decimals) + unit);
+            string alone = Figures.Text(key.Within, decimals) + unit;
+            return weighed ? texts.OneGroupGives(value, key.Quantity.Label, low, high, alone) : texts.OneGroupGivesRead(value, key.Quantity.Label, low, high, alone);
         }
 
         string within = Figures.Text(key.Within, Figures.DecimalsFor(key.Within)) + unit;
@@ -112,7 +114,7 @@ internal sealed class Conclusion
             ? texts.Further(Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between))) + unit) : texts.NoFurther;
         return texts.GroupsGive(
             wording.CountFirst(key.Count), value, key.Quantity.Label, low, high,
-            key.WithinIsFromTrials ? texts.WithinTrials(within) : texts.WithinBalance(within), between);
+            key.WithinIsFromTrials ? texts.WithinTrials(within) : weighed ? texts.WithinBalance(within) : texts.WithinInstruments(within), between);
     }
 
     private string NoValue()

@@ -24,7 +24,7 @@ internal sealed class CurveWords(Practical practical, EngineLanguage language)
             string[] values = [.. pooled.Take(MostQuantities).Select(Value)];
             int count = pooled.Max(q => q.Count);
             sentences.Add(new(ConclusionTopic.Curve, count == 1
-                ? texts.CurveGives(wording.AllAnd(values)) : texts.CurvesGive(wording.CountFirst(count), wording.AllAnd(values))));
+                ? texts.CurveGives(wording.And(values)) : texts.CurvesGive(wording.CountFirst(count), wording.And(values))));
         }
         else
         {

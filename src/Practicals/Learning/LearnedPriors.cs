@@ -16,7 +16,8 @@ public sealed class LearnedPriors
         var words = new LearningWords(next.Language);
         Changes =
         [
-            .. practical.Steps.Select(s => Time(practical, s, lessons, next, words)).OfType<LearnedChange>(),
+            // Steps do not depend on each other, so any number of threads gives the same.
+            .. practical.Steps.AsParallel().AsOrdered().Select(s => Time(practical, s, lessons, next, words)).OfType<LearnedChange>(),
             .. practical.Faults.Select(f => Fault(f, lessons, next, words)).OfType<LearnedChange>(),
             .. practical.Kit.Select(k => Breakage(k, lessons, next, words)).OfType<LearnedChange>(),
         ];

@@ -33,7 +33,7 @@ internal sealed class HeadingTarget
 
     /// <summary>Whether numbers with this unit can be meant.</summary>
     public bool Admits(string? unit) => unit is null || Column is null
-        || (Column.Kind == ExpectedKind.Gauge ? ReadingUnits.Fits(unit, HeadingUnit.Usual(Column.Unit)) : unit is "g" or "mg" or "kg");
+        || ReadingUnits.Fits(unit, HeadingUnit.Usual(Column.Unit));
 }
 
 /// <summary>One phrase that means a target.</summary>

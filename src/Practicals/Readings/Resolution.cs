@@ -46,7 +46,7 @@ internal sealed class Resolution
         ILookup<string, decimal> weighings = Steps(reading => reading.Column.Kind == ExpectedKind.Weighing);
         ILookup<string, decimal> found = weighings.Count > 0
             ? weighings
-            : Steps(reading => reading.Column.Kind is ExpectedKind.Tared or ExpectedKind.Difference);
+            : Steps(reading => reading.Column is { Kind: ExpectedKind.Tared or ExpectedKind.Difference, Unit: "g" });
         return found.ToDictionary(column => column.Key, column => column.Min(), StringComparer.Ordinal);
     }
 

@@ -38,6 +38,7 @@ internal sealed class TableReading
     {
         SetAside(Plausibility.Impossible(Intake.Groups, Intake.Texts));
         TellTwins();
+        UnitDoubt.Tell(Intake);
         Resolution resolution = new(Intake);
         GroupReadings[] groups = [.. Intake.Groups.Select(group => Group(group, resolution))];
         bool isSimulated = saysSimulated || (groups.Length > 0 && groups.All(g => g.IsSimulated));

@@ -166,7 +166,9 @@ public sealed class LessonWatch
     {
         TrialRoute trial = standing.RouteOf(group.Trial);
         return at.FlameOut is double put && at.Cooling >= 0 && at.Cooling < trial.Places.Count
-            && trial.Places[at.Cooling].Step.Minutes is var minutes
+            && trial.Places[at.Cooling].Step is { Minutes: var minutes, Step: var cools }
+            // Without a curve only the step's own time is known, and reading something takes no time to cool.
+            && (Plan.Practical.Cooling is not null || cools.Reading is null)
             ? put + cooling.MinutesFor(group.Balance, minutes.Least, minutes.Most)
             : null;
     }

@@ -66,18 +66,32 @@ internal sealed class StepCautions
             return false;
         }
 
+        if (FirstFlame < 0)
+        {
+            return ConcernsWithoutFlame(hazard, place);
+        }
+
         if (hazard.Material is null)
         {
             return IsBehindFirstFlame(place) && at.Part == RoutePart.Heating && at.WeighingId is null;
         }
 
         return IsPutIn(hazard.Material)
-            ? place >= PutInAt(hazard.Material) && (FirstFlame < 0 || place < trial.BehindFlame(FirstFlame)) && (at.Step.Flame || !Burns(hazard.Material))
+            ? place >= PutInAt(hazard.Material) && place < trial.BehindFlame(FirstFlame) && (at.Step.Flame || !Burns(hazard.Material))
             : IsBehindFirstFlame(place) && at.Step.Flame == practical.Materials.Any(m => m.Id == hazard.Material && m.Air);
     }
 
+    /// <summary>Where nothing is heated in rounds: what is put in from then on, what is made from where it is made, a thing or an act until
+    /// the group's work at the bench is done.</summary>
+    private bool ConcernsWithoutFlame(Hazard hazard, int place) =>
+        hazard.Material is not string material ? trial.Places[place] is { Part: not RoutePart.After, WeighingId: null }
+        : IsPutIn(material) ? place >= PutInAt(material)
+        : practical.Procedure.SelectMany(Flat).OfType<ReactEvent>().FirstOrDefault(e => Makes(e, material)) is not ReactEvent made || place >= SegmentOf(made).From;
+
+    private bool Makes(ReactEvent done, string material) => practical.Reactions.Any(r => r.Id == done.Reaction && r.Products.Any(t => t.Material == material));
+
     /// <summary>Whether it reacts with the air once it is heated.</summary>
-    private bool Burns(string material) => FirstFlame >= 0 && practical.Reactions.Any(r =>
+    private bool Burns(string material) => practical.Reactions.Any(r =>
         r.Reactants.Any(t => t.Material == material) && r.Reactants.Any(t => practical.Materials.Any(m => m.Id == t.Material && m.Air)));
 
     private bool IsPutIn(string material) => Adds(material).Any();

@@ -237,6 +237,24 @@ public sealed class PlanCommandTests
         Assert.DoesNotContain("Waiting", run.Output, StringComparison.Ordinal);
     }
 
+    // The file says that it is a demonstration: common practice, no source.
+    [Fact]
+    public void What_is_a_demonstration_is_planned_for_one_group_and_refused_to_more()
+    {
+        const string Demonstration = "copper-oxide-reduction";
+        Assert.Contains("a plan for one group in 60 min", Terminal.Run("plan", Demonstration, "--no-ways").Output, StringComparison.Ordinal);
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        File.WriteAllText(Path.Combine(folder.FullName, "away.txt"), "Ana\n");
+        foreach (string words in (string[])["plan", "simulate --csv class.csv", "papers --out .", "catch-up --students away.txt --seed 1 --out ."])
+        {
+            string[] all = words.Split(' ');
+            Terminal run = Terminal.RunIn(folder.FullName, [all[0], Demonstration, .. all[1..], "--groups", "2"]);
+            Assert.Equal(1, run.ExitCode);
+            Assert.Contains("2 groups are more than may do it side by side: 1 at most", System.Text.RegularExpressions.Regex.Replace(run.Output + run.Error, @"\s+", " "), StringComparison.Ordinal);
+            Assert.Single(Directory.GetFiles(folder.FullName));
+        }
+    }
+
     [Fact]
     public void The_page_is_written_whole_and_asks_for_nothing()
     {

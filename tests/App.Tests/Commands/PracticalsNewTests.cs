@@ -72,6 +72,18 @@ public sealed class PracticalsNewTests : IDisposable
         Assert.Contains(expected, run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("gas")]
+    [InlineData("closed")]
+    [InlineData("product")]
+    public void The_example_of_every_family_can_be_simulated_analysed_and_marked(string family)
+    {
+        Terminal run = Run("practicals", "new", "--set", $"happens={family}", "--out", "mine.yaml");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("simulate, analyse and mark work", run.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_file_of_ones_own_is_found_by_its_id_by_every_command_that_wants_a_practical()
     {

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Calx.Practicals.Definition;
 
 namespace Calx.App.Tests.Shelf;
 
@@ -8,7 +9,10 @@ namespace Calx.App.Tests.Shelf;
 /// <param name="folder">An empty folder to write in.</param>
 internal sealed class EveryUse(string practical, TemporaryFolder folder)
 {
-    private const int Groups = 6;
+    private const int MostGroups = 6;
+
+    /// <summary>Six, or as many as may do it side by side.</summary>
+    private int Groups => Math.Min(MostGroups, BuiltInPracticals.Find(practical)?.Limits.Groups ?? MostGroups);
 
     /// <summary>Goes through them all.</summary>
     public void Check()

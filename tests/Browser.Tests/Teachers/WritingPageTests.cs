@@ -17,13 +17,34 @@ public sealed class WritingPageTests(Chromium chromium)
         await file.FillAsync(text.Replace("'2Mg + O2 -> 2MgO'", "Mg + O2 -> MgO", StringComparison.Ordinal));
         ILocator found = teacher.Locator(".findings li.wrong a");
         await Expect(found).ToHaveCountAsync(1);
-        await Expect(teacher.Locator(".findings li.wrong")).ToContainTextAsync("did you mean 2Mg + O2 -> 2MgO?");
+        await Expect(teacher.Locator(".findings li.wrong")).ToContainTextAsync("Did you mean 2Mg + O2 -> 2MgO?");
         await teacher.Locator("#f-answer-usual").FillAsync("0.5");
         await Expect(teacher.Locator("#writing-said")).ToContainTextAsync("by hand");
 
         await found.PressAsync("Enter");
         Assert.Equal("Mg + O2 -> MgO", await file.EvaluateAsync<string>("f => f.value.slice(f.selectionStart, f.selectionEnd)"));
         await Pictures.Keep(teacher, "teacher-writing");
+        lab.NothingAmiss();
+    }
+
+    [Theory]
+    [InlineData(ColorScheme.Light)]
+    [InlineData(ColorScheme.Dark)]
+    public async Task A_saved_file_is_edited_on_a_page_that_has_nothing_serious_and_fits_every_screen(ColorScheme scheme)
+    {
+        await using Lab lab = await Lab.Over(chromium, null);
+        IPage teacher = await lab.Teacher(Screens.Laptop(scheme).ForAxe());
+        await teacher.GotoAsync("/practicals/new");
+        Assert.Empty(await Accessibility.SeriousOn(teacher));
+        await teacher.GetByRole(AriaRole.Button, new() { Name = "Save" }).PressAsync("Enter");
+        await Expect(teacher.GetByText("Saved as version 1.")).ToBeVisibleAsync();
+        Assert.Empty(await Accessibility.SeriousOn(teacher));
+        foreach (int width in (int[])[1280, 768, 360])
+        {
+            await teacher.SetViewportSizeAsync(width, 800);
+            Assert.True(await teacher.EvaluateAsync<int>("() => document.documentElement.scrollWidth") <= width, $"wider than {width} px");
+        }
+
         lab.NothingAmiss();
     }
 }

@@ -63,6 +63,24 @@ public sealed class CatchUpPaperTests
         Assert.Contains("read the balance: mass after burning.", text, StringComparison.Ordinal);
     }
 
+    // A demonstration is the teacher's: nobody is told that groups did it, and nobody is 'the group'.
+    [Theory]
+    [InlineData("copper-oxide-reduction")]
+    [InlineData("zinc-chloride")]
+    public void In_a_demonstration_the_teacher_did_it(string id)
+    {
+        var plan = new PlanSettings(BuiltInPracticals.Find(id)!, 1, [new Balance(0.01)], 100);
+        IReadOnlyList<CatchUpPack> packs = CatchUpPacks.Of(plan, AtomicWeights.Iupac2024, [CatchUpStudent.Named("Amir K")], new CatchUpOptions(2026));
+        string text = Written.Of(CatchUpPapers.Of(new CatchUpSetting(plan, PaperOccasion.Unsaid, SupportLevel.Standard, PaperLook.Usual, isChecked: false), packs)[0]);
+
+        Assert.Contains("In the lesson the teacher, in this order,", text, StringComparison.Ordinal);
+        Assert.Contains("You advise the teacher", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("each group", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("your group", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("You are the group", text, StringComparison.Ordinal);
+        Assert.Contains("In the lesson each group, in this order,", Written.Of(Papers("magnesium-oxide", SupportLevel.Standard)[0]), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_is_true_stands_on_the_key_alone()
     {

@@ -1,8 +1,12 @@
+using Calx.Chemistry.Elements;
+using Calx.Measurement.Weighing;
 using Calx.Papers.Documents;
 using Calx.Papers.Handouts;
 using Calx.Papers.Tests.Reports;
 using Calx.Papers.Texts;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Planning;
 
 namespace Calx.Papers.Tests.Handouts;
 
@@ -32,6 +36,22 @@ public sealed class RiskNotesTests
             Assert.All(practical.Observations.Where(o => o.Stop), o => Assert.Contains(o.Label[1..], text, StringComparison.Ordinal));
             Assert.All(practical.Technician.Waste, w => Assert.Contains(w[1..], text, StringComparison.Ordinal));
         }
+    }
+
+    [Fact]
+    public void Where_no_hazard_is_a_thing_or_an_act_no_table_of_them_stands_empty()
+    {
+        Practical all = BuiltInPracticals.Find("magnesium-oxide")!;
+        HashSet<int> acts = [.. all.Hazards.Where(h => h.Material is null).Select(h => h.At.Line)];
+        string text = string.Join('\n', all.SourceText.Split('\n').Where((_, i) => !acts.Contains(i + 1)));
+        Practical few = PracticalReader.Read(text, "few.yaml").Practical!;
+        Plan plan = Plan.Of(new PlanSettings(few, 12, [new Balance(0.01)], 100), AtomicWeights.Iupac2024, new PlanOptions(lessons: 100, looksForWays: false));
+        string heading = new RiskNotesTexts(PaperLanguage.BritishEnglish).ActsHeading;
+
+        Assert.Contains(heading, Written.LinesOf(RiskNotes.Of(StudentSheetTests.Setting(Planned.Magnesium(12)))));
+        Assert.DoesNotContain(heading, Written.LinesOf(RiskNotes.Of(StudentSheetTests.Setting(plan))));
+        Assert.All(few.Hazards, h => Assert.NotNull(h.Material));
+        Assert.NotEmpty(few.Hazards);
     }
 
     /// <summary>International Chemical Safety Card 1416 (2023): copper(II) sulfate pentahydrate, danger, H302, H318, H410.</summary>

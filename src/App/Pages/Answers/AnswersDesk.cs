@@ -44,7 +44,8 @@ public sealed class AnswersDesk(RecordStore store, AnswerFeedback feedback)
         int group = roll.GroupOf(member);
         if (roll.HasPack(member))
         {
-            return "These are simulated, from your catch-up pack. If you decided to heat again, work with the last weighing on your sheet.";
+            return "These are simulated, from your catch-up pack."
+                + (new WorkWords(view.Practical) is { Repeats: true } work ? $" If you decided to {work.AgainVerb}, work with the last weighing on your sheet." : "");
         }
 
         if (group == 0)

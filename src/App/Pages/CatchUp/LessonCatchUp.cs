@@ -33,6 +33,7 @@ internal static class LessonCatchUp
     /// <summary>What the page shows of them.</summary>
     public static CatchUpModel Model(LessonModel model, PaperSetting setting, HttpContext context) => new(
         $"/lessons/{model.Lesson.Id}",
+        new WorkWords(model.View.Practical),
         Papers(model, setting, context),
         CatchUpDesk.Waiting(model),
         Level(context).ToString().ToLowerInvariant(),

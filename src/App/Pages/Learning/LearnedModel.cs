@@ -25,10 +25,6 @@ public sealed record LearnedModel(Learned Learned, IReadOnlyList<NumberDecision>
     public NumberDecision? AcceptedOf(LearnedChange change) => Accepted
         .Where(d => d.Number == change.Id && (d.ClassName.Length == 0 || ClassNames.Same(d.ClassName, Learned.ClassName))).MaxBy(d => d.ClassName.Length > 0);
 
-    /// <summary>Whether just this value was accepted for just this class or school.</summary>
-    public bool IsAccepted(LearnedChange change) => AcceptedOf(change) is NumberDecision accepted
-        && accepted.Became == NumberText.After(change) && ClassNames.Same(accepted.ClassName, Learned.ClassName);
-
     /// <summary>Differences that chance hardly explains.</summary>
     public IEnumerable<LearnedChange> Telling => Learned.Open.Where(c => c.Sentence is not null);
 

@@ -1,3 +1,4 @@
+using Calx.App.Input;
 using Calx.App.Learning;
 using Calx.App.Live;
 using Calx.App.Pages.Lessons;
@@ -35,7 +36,7 @@ public static class LearnedRoutes
 
         Lesson? next = RecordId.TryParse(lesson ?? "", out RecordId of) && await store.FindLesson(of, context.RequestAborted) is Lesson found && found.PracticalId == id ? found : null;
         string className = Cut(@class ?? (next is null ? "" : (await store.FindClass(next.ClassId, context.RequestAborted))?.Name ?? ""));
-        Learned learned = await past.Of(practical, className, next?.Groups ?? PlanForm.UsualGroups, context.RequestAborted);
+        Learned learned = await past.Of(practical, className, next?.Groups ?? UsualGroups.Of(practical), context.RequestAborted);
         return Show.Page<LearnedPage>(new LearnedModel(learned, await store.Decisions(id, context.RequestAborted), next, new PageSaid(done, fault)));
     }
 
@@ -48,7 +49,7 @@ public static class LearnedRoutes
         }
 
         string className = Cut(fields["class"]);
-        Learned learned = await past.Of(practical, className, PlanForm.UsualGroups, context.RequestAborted);
+        Learned learned = await past.Of(practical, className, UsualGroups.Of(practical), context.RequestAborted);
         Dictionary<string, string?> shown = fields.All("number").Distinct().ToDictionary(n => n, string? (n) => fields[$"value.{n}"]);
         string? fault = await desk.Accept(learned, shown, fields["initials"], Visitor.TeachersDevice, context.RequestAborted);
         return Back(id, fields, fault, "Accepted. The next plans take these numbers, and say so.");

@@ -28,8 +28,8 @@ public static class Board
             Now = group.Now,
             Need = NeedOf(group.Attention),
             Kind = group.Attention.Kind,
-            // In a cover lesson there is nothing to heat again or to cool: what a made-up group would do is the students' question.
-            Decision = facts.View.State.IsCover ? null : DecisionOf(group.Advice),
+            // In a cover lesson there is nothing to do again or to cool: what a made-up group would do is the students' question.
+            Decision = facts.View.State.IsCover ? null : DecisionOf(group.Advice, new WorkWords(facts.View.Practical)),
             Why = facts.View.State.IsCover || group.Advice is Advice.NotYet ? null : group.Advice.ForTeacher,
             Step = StepOf(facts, group),
             LastReading = last?.Entry.Content is EntryContent.Reading reading ? $"{reading.Written} {reading.Unit}" : null,
@@ -52,12 +52,12 @@ public static class Board
     };
 
     /// <summary>A decision in a few words; null where there is nothing to decide.</summary>
-    public static string? DecisionOf(Advice advice) => advice switch
+    public static string? DecisionOf(Advice advice, WorkWords work) => advice switch
     {
         Advice.StopTellYourTeacher => "Stop: go there now",
-        Advice.Reheat => "Reheat",
+        Advice.Reheat => work.Again,
         Advice.ConstantMass => "Constant mass: stop here",
-        Advice.StopHere => "Stop here: no further heating",
+        Advice.StopHere => work.NoFurther,
         Advice.CoolAndReweigh => "Cool longer, weigh again",
         Advice.CheckReading => "Look at a reading again",
         Advice.CannotTell => "This balance cannot tell",
@@ -70,7 +70,7 @@ public static class Board
         GroupCondition.Simulated => facts.View.State.IsCover ? "simulated data" : "goes on with simulated data",
         GroupCondition.Away => "nobody is here",
         _ when group.Now.IsDone => "done",
-        _ when group.Now.AwaitsDecision => "weighed after heating",
+        _ when group.Now.AwaitsDecision => new WorkWords(facts.View.Practical).WeighedAfter,
         _ => group.Now.Step?.Label ?? "with the class",
     };
 }

@@ -15,7 +15,6 @@ namespace Calx.App.Pages.Practicals;
 /// </summary>
 public sealed class PlanForm
 {
-    public const int UsualGroups = 12;
     public const double UsualMinutes = 60;
     public const int MostBalances = 20;
 
@@ -37,7 +36,7 @@ public sealed class PlanForm
 
         if (choice?.TooMuch is string tooMuch)
         {
-            fields.Fault("mass", tooMuch + ".");
+            fields.Fault(UsualGroups.TooMany(practical, Words.Groups) is null ? "mass" : "groups", tooMuch + ".");
         }
 
         Choice = fields.Faults.Count == 0 ? choice : null;
@@ -73,7 +72,7 @@ public sealed class PlanForm
 
     private PlanWords ReadWords() => new()
     {
-        Groups = fields.Whole("groups", 1, PlanSettings.MostGroups) ?? UsualGroups,
+        Groups = fields.Whole("groups", 1, PlanSettings.MostGroups) ?? UsualGroups.Of(Practical),
         Students = fields.Whole("students", 1, 1000),
         Balances = fields.Whole("balances", 1, MostBalances),
         Resolutions = Resolutions(),

@@ -13,6 +13,9 @@ public sealed record TableModel(LessonView View, Seat Seat, IReadOnlyList<GroupT
     /// <summary>The group that a station has chosen in the address, or 0.</summary>
     public int Chosen { get; init; }
 
+    /// <summary>What the practical's work is called.</summary>
+    public WorkWords Work { get; } = new(View.Practical);
+
     /// <summary>What was not taken, or null.</summary>
     public string? Fault { get; init; }
 

@@ -52,7 +52,7 @@ public static class Disturbances
     /// <summary>
     /// Readings so far from both neighbours that no course of a change passes through them, as misread digits are: they would draw
     /// every curve to themselves, so that nothing else was seen. Where a change goes one way, the middle of three readings is the
-    /// middle one in size; the last has one neighbour only, and is held against the last gap but one as well.
+    /// middle one in size; the first and the last have one neighbour only, and are held against the next gap as well.
     /// </summary>
     /// <param name="series">The series.</param>
     /// <param name="scatter">Standard deviation of a reading.</param>
@@ -82,7 +82,13 @@ public static class Disturbances
             found.Add(new Disturbance.Spike(values.Length - 1, last, 0));
         }
 
-        return found;
+        // A change that slows down so fast that its first gap has eight times its second is not shown by these readings anyhow.
+        if (values.Length > 3 && !found.Any(one => one.First <= 2) && Math.Abs(values[0] - values[1]) > limit + (8 * Math.Abs(values[1] - values[2])))
+        {
+            found.Add(new Disturbance.Spike(0, values[0] - values[1], 0));
+        }
+
+        return [.. found.OrderBy(one => one.First)];
     }
 
     // Fifteen standard deviations: no draught, no lean on the bench.

@@ -31,7 +31,7 @@ internal static class CatchUpReadings
         }
 
         yield return new PaperBlock.Heading(texts.DecideHeading);
-        yield return new PaperBlock.Paragraph(texts.DecideStepByStep);
+        yield return new PaperBlock.Paragraph(setting.IsDemonstration ? texts.AdviseStepByStep : texts.DecideStepByStep);
 
         IReadOnlyList<PaperBlock>[] steps = [.. Enumerable.Range(1, pack.Heatings).Select(h => (IReadOnlyList<PaperBlock>)[.. Step(setting, pack, h, texts)])];
         yield return new PaperBlock.FoldOver(steps, texts.Fold, texts.Reveal);
@@ -72,7 +72,7 @@ internal static class CatchUpReadings
         bool isLast = heating == pack.Heatings;
         yield return new PaperBlock.Paragraph(isLast
             ? Phrase.Bold($"{texts.LastLead} ").Then(texts.Last)
-            : Phrase.Bold($"{texts.DecideLead} ").Then(texts.Decide));
+            : Phrase.Bold($"{texts.DecideLead} ").Then(setting.IsDemonstration ? texts.Advise : texts.Decide));
         yield return new PaperBlock.Items(
             ListKind.Ticks,
             isLast

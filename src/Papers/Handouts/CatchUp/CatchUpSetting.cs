@@ -28,6 +28,9 @@ public sealed class CatchUpSetting(PlanSettings plan, PaperOccasion occasion, Su
     /// <summary>The practical.</summary>
     public Practical Practical => Plan.Practical;
 
+    /// <summary>Whether the teacher did it, and the class looked on.</summary>
+    internal bool IsDemonstration => Practical.Limits.IsDemonstration;
+
     /// <summary>Decimals that the pack's balance shows.</summary>
     internal int Decimals => Plan.Balances[0].Decimals;
 

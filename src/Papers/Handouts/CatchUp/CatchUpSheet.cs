@@ -26,7 +26,7 @@ public static class CatchUpSheet
         ArgumentNullException.ThrowIfNull(packs);
         CatchUpTexts texts = new(setting.Language);
         // What is the same for all is made once: drawings take longer than all the rest.
-        PaperBlock[] head = [new PaperBlock.Paragraph(setting.Practical.Question, ParagraphLook.Lead), new PaperBlock.Heading(texts.DoneHeading), .. Done(setting, texts)];
+        PaperBlock[] head = [new PaperBlock.Paragraph(setting.Practical.Question, ParagraphLook.Lead), new PaperBlock.Heading(setting.IsDemonstration ? texts.ShownHeading : texts.DoneHeading), .. Done(setting, texts)];
         PaperBlock[] work =
         [
             new PaperBlock.Heading(texts.WorkHeading),
@@ -62,7 +62,8 @@ public static class CatchUpSheet
     /// <summary>The account, with the first drawing beside it, or above where the letters are large.</summary>
     private static PaperBlock[] Done(CatchUpSetting setting, CatchUpTexts texts)
     {
-        PaperBlock[] account = [new PaperBlock.Paragraph(texts.Done), new PaperBlock.Items(ListKind.Numbers, ClassAccount.Of(setting.Plan, texts))];
+        bool isShown = setting.IsDemonstration;
+        PaperBlock[] account = [new PaperBlock.Paragraph(isShown ? texts.DoneByTeacher : texts.Done), new PaperBlock.Items(ListKind.Numbers, ClassAccount.Of(setting.Plan, texts))];
         bool isLarge = setting.Look.IsLarge;
         Drawing? drawing = setting.Practical.Drawings.FirstOrDefault(
             d => d.Steps.Count == 0 || setting.Practical.Steps.Any(s => d.Steps.Contains(s.Id) && setting.Plan.IsInLesson(s)));
@@ -71,9 +72,10 @@ public static class CatchUpSheet
             return account;
         }
 
+        string shows = $"{char.ToLowerInvariant(drawing.Label[0])}{drawing.Label[1..]}";
         var figure = new PaperBlock.Figure(
             ApparatusDrawing.Picture(drawing, $"catch-up-{drawing.Id}", isLarge ? DrawingSize.Wide : DrawingSize.Narrow, setting.Language),
-            Phrase.Of(texts.BenchCaption($"{char.ToLowerInvariant(drawing.Label[0])}{drawing.Label[1..]}")),
+            Phrase.Of(isShown ? texts.TeacherBenchCaption(shows) : texts.BenchCaption(shows)),
             isLarge ? LargeDrawing : SmallDrawing);
         return isLarge ? [.. account, figure] : [new PaperBlock.Beside(account, [figure], leftShare: 0.62)];
     }

@@ -28,11 +28,24 @@ internal sealed class ConclusionReader(IdTables ids, FaultList faults)
         {
             "rises" => conclusion.ReferenceOf(entry.Value, ids.Quantities) is string up ? new ConclusionTest.Moves(up, up: true) : null,
             "falls" => conclusion.ReferenceOf(entry.Value, ids.Quantities) is string down ? new ConclusionTest.Moves(down, up: false) : null,
-            "stays" => conclusion.ReferenceOf(entry.Value, ids.Quantities) is string same ? new ConclusionTest.Stays(same) : null,
+            "stays" => Stays(conclusion, entry.Value),
             "chooses" => Chooses(entry.Value),
             "known" => Known(entry.Value),
             _ => Within(entry.Value),
         };
+    }
+
+    private ConclusionTest.Stays? Stays(FileMap conclusion, FileNode value)
+    {
+        if (value is ScalarNode)
+        {
+            return conclusion.ReferenceOf(value, ids.Quantities) is string same ? new ConclusionTest.Stays(same, 0) : null;
+        }
+
+        var map = new FileMap(value, "a mass that stays", faults);
+        var stays = new ConclusionTest.Stays(map.Reference("quantity", ids.Quantities), map.Number("within", NumberRange.AboveZero));
+        map.Close();
+        return stays;
     }
 
     private KineticOrder OrderOf(FileMap map, FilePosition at)

@@ -59,5 +59,10 @@ internal sealed partial class FileMap
         }
     }
 
-    private static string Kinds(IdTable[] names) => string.Join(" or ", names.Select(table => table.Kind));
+    // A kind of which there is none at all is left out: no practical without curves is asked for one.
+    private static string Kinds(IdTable[] names)
+    {
+        string[] some = [.. names.Where(table => table.All.Count > 0).Select(table => table.Kind)];
+        return string.Join(" or ", some.Length > 0 ? some : [.. names.Select(table => table.Kind)]);
+    }
 }

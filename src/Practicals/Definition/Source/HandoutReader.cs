@@ -34,9 +34,9 @@ internal sealed partial class HandoutReader(IdTables ids, FaultList faults)
     private SheetStep Step(FileMap map)
     {
         string say = map.Text("say");
-        foreach (Match unknown in Placeholder().Matches(say).Where(m => m.Value is not (SheetStep.Sample or SheetStep.Cooling)))
+        foreach (Match unknown in Placeholder().Matches(say).Where(m => m.Value is not (SheetStep.Sample or SheetStep.Cooling) && !ids.Readings.Has(m.Value.Trim('{', '}'))))
         {
-            faults.Add(map.At, $"'{unknown.Value}' is put in nowhere; expected {SheetStep.Sample} for the mass of the sample or {SheetStep.Cooling} for the minutes of cooling");
+            faults.Add(map.At, $"'{unknown.Value}' is put in nowhere; expected {SheetStep.Sample} for the mass of the sample or {SheetStep.Cooling} for the minutes of cooling, or the id of a reading for what the plan expects it to show");
         }
 
         return new SheetStep(say, map.References("at", ids.Steps), map.At);

@@ -56,6 +56,7 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
         var limits = new AmountLimits(
             map.Number("largestSample", NumberRange.AboveZero),
             map.Text("unit"),
+            map.Find("groups") is FileNode groups ? map.WholeOf(groups, 1) : null,
             map.OptionalText("note"),
             map.Provenance(),
             map.At);

@@ -39,7 +39,8 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
     public AnswerDefinition Answer(FileMap map)
     {
         // The formula is read before the id is declared: an answer may use earlier answers, never itself.
-        Expression formula = Formula(map, ids.Readings, ids.Answers, ids.Curves);
+        Expression formula = ids.Curves.All.Count == 0
+            ? Formula(map, ids.Readings, ids.Answers) : Formula(map, ids.Readings, ids.Answers, ids.Curves);
         return new AnswerDefinition(
             map.Id("id", ids.Answers, inFormulas: true),
             map.Text("label"),

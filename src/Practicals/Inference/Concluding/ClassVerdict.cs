@@ -40,7 +40,7 @@ internal sealed class ClassVerdict
     public Bearing Of(ConclusionRule rule, ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double divisionInGrams) => rule.Test switch
     {
         ConclusionTest.Moves moves => Direction(of, odd, moves.Up),
-        ConclusionTest.Stays => Sameness(of, odd, divisionInGrams),
+        ConclusionTest.Stays => Sameness(of, odd, rule.BandInGrams(divisionInGrams)),
         _ => throw new ArgumentException("A number is pooled first.", nameof(rule)),
     };
 
@@ -120,7 +120,7 @@ internal sealed class ClassVerdict
         return rose + fell == 0 || most < splits[rose + fell] ? Bearing.Open : rose > fell == up ? Bearing.Right : Bearing.Wrong;
     }
 
-    private Bearing Sameness(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double divisionInGrams)
+    private Bearing Sameness(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double bandInGrams)
     {
         int found = Keep(of, odd);
         double variance = 0;
@@ -134,7 +134,7 @@ internal sealed class ClassVerdict
             return Bearing.Open;
         }
 
-        (double Low, double High) band = (-2 * divisionInGrams, 2 * divisionInGrams);
+        (double Low, double High) band = (-bandInGrams, bandInGrams);
         ReadOnlySpan<double> known = values.AsSpan(0, found);
         EquivalenceResult result = found < FewestForSigns
             ? Equivalence.OfEstimate(Summary.Mean(known), Math.Sqrt(variance) / found, double.PositiveInfinity, band)

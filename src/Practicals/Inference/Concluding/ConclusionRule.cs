@@ -55,6 +55,11 @@ internal sealed class ConclusionRule
     /// <summary>How much groups of the practical differ in the number that is pooled; 0 for other tests.</summary>
     public double ExpectedBetween { get; }
 
+    /// <summary>How far to either side of 0 counts as no change, in g.</summary>
+    /// <param name="divisionInGrams">The step of the balance.</param>
+    public double BandInGrams(double divisionInGrams) =>
+        Test is ConclusionTest.Stays stays ? stays.BandInGrams(divisions, divisionInGrams) : divisions * divisionInGrams;
+
     /// <summary>Prepares the conclusions of a practical that readings can decide.</summary>
     public static IReadOnlyList<ConclusionRule> All(Practical practical, AtomicWeights weights) =>
         [.. practical.Conclusions.Where(c => c.Test is not null).Select(c => new ConclusionRule(practical, c, c.Test!, weights))];
@@ -78,7 +83,7 @@ internal sealed class ConclusionRule
             case ConclusionTest.Moves moves:
                 return Math.Abs(value.Value) <= least ? Bearing.Open : value.Value > 0 == moves.Up ? Bearing.Right : Bearing.Wrong;
             case ConclusionTest.Stays:
-                return Math.Abs(value.Value) <= least ? Bearing.Right : Bearing.Wrong;
+                return Math.Abs(value.Value) <= BandInGrams(divisionInGrams) + (1e-6 * divisionInGrams) ? Bearing.Right : Bearing.Wrong;
             case ConclusionTest.Within within:
                 double edge = Math.Clamp(value.Value, accepted * (1 - within.Share), accepted * (1 + within.Share));
                 return edge == value.Value ? Bearing.Right

@@ -2,6 +2,7 @@ using Calx.App.Input;
 using Calx.App.Live;
 using Calx.App.Serving;
 using Calx.App.Tests.Serving;
+using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Planning;
 using Calx.Records;
@@ -31,7 +32,8 @@ internal sealed class Taught : IAsyncDisposable
     /// <param name="assessed">Whether it is assessed.</param>
     /// <param name="decideFirst">Whether students decide first.</param>
     /// <param name="signed">Whether the safety check is signed.</param>
-    public static async Task<Taught> Start(bool assessed = false, bool decideFirst = true, bool signed = true)
+    /// <param name="practicalId">Which practical.</param>
+    public static async Task<Taught> Start(bool assessed = false, bool decideFirst = true, bool signed = true, string practicalId = "magnesium-oxide")
     {
         OpenHost host = await OpenHost.Start();
         CancellationToken none = CancellationToken.None;
@@ -39,14 +41,14 @@ internal sealed class Taught : IAsyncDisposable
         await host.Store.AddClass(school, By, none);
         await host.Store.AddBalance(new KeptBalance(RecordId.Draw(), "A", "by the window", "0.01"), By, none);
         await host.Store.AddBalance(new KeptBalance(RecordId.Draw(), "C", "by the door", "0.001"), By, none);
-        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        Practical practical = BuiltInPracticals.Find(practicalId)!;
         var lesson = new Lesson(
-            RecordId.Draw(), school.Id, practical.Id, practical.Version, practical.SourceText, PlanSnapshot.Text(Words),
+            RecordId.Draw(), school.Id, practical.Id, practical.Version, practical.SourceText, PlanSnapshot.Text(WordsFor(practical)),
             new DateOnly(2026, 11, 26), "Lab 2", 4, 100, new LessonSettings(assessed, decideFirst, Trial: false));
         await host.Store.AddLesson(lesson, By, none);
         if (signed)
         {
-            string fingerprint = SafetyFingerprint.Of(new PlanCheck(practical, Words).Choice()!.Settings);
+            string fingerprint = SafetyFingerprint.Of(new PlanCheck(practical, WordsFor(practical)).Choice()!.Settings);
             await host.Store.Sign(new Signature(practical.Id, practical.Version, fingerprint, "LM", DateTimeOffset.UnixEpoch), By, none);
         }
 
@@ -83,6 +85,8 @@ internal sealed class Taught : IAsyncDisposable
     ];
 
     public ValueTask DisposeAsync() => Host.DisposeAsync();
+
+    private static PlanWords WordsFor(Practical practical) => Words with { Heatings = Math.Min(2, PlanSettings.MostHeatings(practical)) };
 
     private static PlanWords Words => new()
     {

@@ -39,6 +39,18 @@ public sealed class PlanPageTests
         }
     }
 
+    // The file says that it is a demonstration: common practice, no source.
+    [Fact]
+    public async Task A_demonstration_starts_from_one_group_and_takes_no_more()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument page = await screen.Page("/practicals/zinc-chloride?minutes=200");
+        Assert.Contains("a demonstration, 2 students, 200 min", page.QuerySelector(".planned")!.TextContent, StringComparison.Ordinal);
+        IDocument refused = await screen.Page("/practicals/zinc-chloride?minutes=200&groups=2");
+        Assert.Null(refused.QuerySelector(".verdict"));
+        Assert.Contains("2 groups are more than may do it side by side: 1 at most", refused.QuerySelector("#f-groups")!.Closest(".field")!.TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task The_figures_are_those_of_the_form_and_the_form_keeps_what_was_typed()
     {

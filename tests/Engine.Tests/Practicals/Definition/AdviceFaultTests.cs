@@ -86,9 +86,9 @@ public sealed class AdviceFaultTests
         int end = text.IndexOf("\nquantities:", StringComparison.Ordinal);
         text = text[..start] + "  - read: after\n" + text[end..];
         (int line, int column) = Files.PlaceOf(text, "reheat, minutes: 18");
-        DefinitionFault fault = Assert.Single(PracticalReader.Read(text, "f.yaml").Faults);
+        // Besides the parameters that nothing uses any more.
+        DefinitionFault fault = Assert.Single(PracticalReader.Read(text, "f.yaml").Faults, f => f.Reason.Contains("expected a 'repeat' event there", StringComparison.Ordinal));
         Assert.Equal((line, column), (fault.Line, fault.Column));
-        Assert.Contains("expected a 'repeat' event there", fault.Reason, StringComparison.Ordinal);
     }
 
     [Fact]

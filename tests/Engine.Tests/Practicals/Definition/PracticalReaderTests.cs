@@ -35,7 +35,7 @@ public sealed class PracticalReaderTests
     [InlineData("add: { material: magnesium,", "add: { material: magnesum,", "magnesum", "did you mean magnesium?")]
     [InlineData("pan: { parts: [crucible, lid], places: [inside] }", "pan: { parts: [crucible, lit], places: [inside] }", "lit]", "there is no part 'lit'")]
     [InlineData("wet: { water: damp, in: inside", "wet: { water: damp, in: outside", "outside", "there is no place 'outside'")]
-    [InlineData("fraction: burnt * (1 - nitrided)", "fraction: burnt * (1 - nitride)", "nitride)", "there is no parameter or gauge 'nitride'")]
+    [InlineData("fraction: burnt * (1 - nitrided)", "fraction: burnt * (1 - nitride)", "nitride)", "there is no parameter 'nitride'")]
     [InlineData("formula: after - before }", "formula: after - befor }", "befor }", "there is no reading 'befor'; expected empty, before, after; did you mean before?")]
     [InlineData("key: moleRatio", "key: molRatio", "molRatio", "there is no quantity 'molRatio'")]
     [InlineData("react: { reaction: burning,", "react: { reaction: burnin,", "burnin,", "there is no reaction 'burnin'")]

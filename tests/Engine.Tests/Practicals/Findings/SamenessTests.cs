@@ -41,14 +41,34 @@ public class SamenessTests
         Assert.Equal(0.031, sameness.P, 0.001);
     }
 
+    // On a balance of 0.001 g: mean change 0.005 g, sd 0.00107 g, eight groups. Two divisions, 0.002 g, it exceeds. Within 0.02 g it stays:
+    // t = (0.02 - 0.005)/(0.00107/√8) = 40 with 7 degrees of freedom (Schuirmann 1987; by hand).
+    [Theory]
+    [InlineData("stays: massChange", false, 0.002, "These data cannot exclude a change of more than 0.002 g: it is")]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", true, 0.02, "The mass stayed the same within 0.02 g, the band that this practical sets: the change is 0.005")]
+    [InlineData("stays: { quantity: massChange, within: 0.001 }", false, 0.002, "These data cannot exclude a change of more than 0.002 g: it is")]
+    public void A_band_in_grams_holds_for_a_finer_balance(string test, bool shown, double bandInGrams, string sentence)
+    {
+        Practical practical = Turned(("test: { rises: massChange }", $"test: {{ {test} }}"));
+        string[] after = ["30.005", "30.006", "30.004", "30.005", "30.006", "30.003", "30.006", "30.005"];
+        var sameness = Assert.IsType<ChangeEvidence.Sameness>(ClassAnalysis.Of(
+            practical,
+            Given.Class(practical, [.. after.Select((digits, i) => Given.Group($"{i + 1}", ("empty", "29.700"), ("before", "30.000"), ("after", digits)))]),
+            Given.Weights, Given.NoCauses).Class.Change);
+
+        Assert.Equal((shown, bandInGrams), (sameness.Shown, Math.Round(sameness.BandInGrams, 9)));
+        Assert.StartsWith(sentence, sameness.Sentence, StringComparison.Ordinal);
+    }
+
     private static ClassFindings Analyse(params string[] after) => ClassAnalysis.Of(
         NothingChanges,
         Given.Class(NothingChanges, [.. after.Select((digits, i) => Given.Group($"{i + 1}", ("empty", "29.70"), ("before", "30.00"), ("after", digits)))]),
         Given.Weights, Given.NoCauses);
 
-    private static Practical Turned()
+    private static Practical Turned(params (string Was, string Becomes)[] changes)
     {
-        string text = Given.Magnesium.SourceText.Replace("expect: rises", "expect: same", StringComparison.Ordinal);
+        string text = changes.Append((Was: "expect: rises", Becomes: "expect: same")).Aggregate(
+            Given.Magnesium.SourceText, (t, change) => t.Replace(change.Was, change.Becomes, StringComparison.Ordinal));
         PracticalReading reading = PracticalReader.Read(text, "turned.yaml");
         Assert.Empty(reading.Faults);
         return reading.Practical!;

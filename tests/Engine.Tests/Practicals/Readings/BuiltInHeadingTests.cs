@@ -32,7 +32,7 @@ public class BuiltInHeadingTests
     public void Every_label_id_and_alias_means_its_own_reading(string practical, string name, string id)
     {
         ClassReading read = ClassTableReader.Read(
-            [new CellTable("", [CellRow.Of(1, "Group", name + " / g"), CellRow.Of(2, "1")])], BuiltInPracticals.Find(practical)!);
+            [new CellTable("", [CellRow.Of(1, "Group", $"{name} / {ReadingNames.UnitOf(BuiltInPracticals.Find(practical)!, id.TrimEnd('2'))}"), CellRow.Of(2, "1")])], BuiltInPracticals.Find(practical)!);
         ClassReadings taken = Assert.IsType<ClassReading.Taken>(read).Readings;
         Assert.Equal(id, taken.Columns[1].Meaning.Word);
     }

@@ -21,7 +21,7 @@ public sealed class AcceptedValueTests
     public void The_file_alone_gives_the_value_of_theory(string id)
     {
         ShelfTables.Theory[] rows = [.. ShelfTables.Theories.Where(t => t.Practical == id)];
-        Assert.True(rows.Length > 0, $"no theory value of {id} stands in tests/reference/shelf_theory*.csv");
+        Assert.True(rows.Length > 0 || BuiltInPracticals.Find(id)!.Findings.NoAccepted is not null, $"no theory value of {id} stands in tests/reference/shelf_theory*.csv");
         var ideal = new IdealRun(BuiltInPracticals.Find(id)!, Weights);
         Assert.All(rows, row =>
         {

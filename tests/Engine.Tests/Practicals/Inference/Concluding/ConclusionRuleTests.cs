@@ -107,6 +107,28 @@ public sealed class ConclusionRuleTests
         Assert.InRange(shown, 1, 40);
     }
 
+    /// <summary>A change counts as none up to two divisions, or up to the grams that the file names where they are more: by hand.</summary>
+    [Theory]
+    [InlineData("stays: massChange", 30.24, 30.26, 0.01, Bearing.Right)]
+    [InlineData("stays: massChange", 30.240, 30.245, 0.001, Bearing.Wrong)]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", 30.240, 30.245, 0.001, Bearing.Right)]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", 30.240, 30.260, 0.001, Bearing.Right)]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", 30.240, 30.265, 0.001, Bearing.Wrong)]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", 30.2, 30.4, 0.1, Bearing.Right)]
+    [InlineData("stays: { quantity: massChange, within: 0.02 }", 30.2, 30.6, 0.1, Bearing.Wrong)]
+    public void A_mass_stays_within_the_larger_of_divisions_and_grams(string test, double before, double after, double division, Bearing expected)
+    {
+        Practical practical = PracticalReader.Read(
+            Magnesium.SourceText.Replace("test: { rises: massChange }", $"test: {{ {test} }}", StringComparison.Ordinal), "same.yaml").Practical!;
+        ConclusionRule stays = ConclusionRule.All(practical, Weights).First(r => r.Test is ConclusionTest.Stays);
+        double u = U * division / 0.01;
+        Assert.Equal(expected, stays.OfGroup([30.00, before, after], u, division));
+        // A class of four such groups, which scatter by nothing, comes to the same; at the very edge nothing is excluded.
+        bool isEdge = Math.Abs(Math.Abs(after - before) - stays.BandInGrams(division)) < 1e-9;
+        MeasuredValue[] values = [.. Enumerable.Repeat(stays.Lines.Of([30.00, before, after], u), 4)];
+        Assert.Equal(isEdge ? Bearing.Open : expected, new ClassVerdict(4).Of(stays, values, new bool[4], division));
+    }
+
     /// <summary>The same where a mass is said to stay, for few groups and for many.</summary>
     [Theory]
     [InlineData(4)]

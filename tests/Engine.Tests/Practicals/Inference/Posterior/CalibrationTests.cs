@@ -34,7 +34,8 @@ public class CalibrationTests(ITestOutputHelper figures)
         IReadOnlyList<AmountPrior> amounts = model.UsualAmounts(1);
         BalanceReport balance = Given.Class(practical).Balance;
         // What differs between groups by a law without lumps, so that a true number has a rank of its own.
-        int[] watched = [.. practical.Parameters.Where(p => p.Law is not (ParameterLaw.Fixed or ParameterLaw.Normal)).Select(p => IndexOf(model, practical, p.Id)).Take(3)];
+        string[] putIn = [.. model.Hidden.Rule.Amounts.Parameters.Select(p => practical.Parameters[p].Id)];
+        int[] watched = [.. practical.Parameters.Where(p => !putIn.Contains(p.Id) && p.Law is not (ParameterLaw.Fixed or ParameterLaw.Normal)).Select(p => IndexOf(model, practical, p.Id)).Take(3)];
         int amount = model.Hidden.Program.Dimensions.IndexOf(model.Hidden.Rule.Amounts.Parameters[0], 0);
         var judged = new Judged[groups];
         Parallel.For(0, groups, g =>
