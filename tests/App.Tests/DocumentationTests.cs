@@ -1,4 +1,6 @@
 using System.Text.RegularExpressions;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Drafting;
 
 namespace Calx.App.Tests;
 
@@ -42,7 +44,24 @@ public sealed partial class DocumentationTests
     public void Every_practical_is_in_the_list_of_practicals()
     {
         string list = File.ReadAllText(Checkout.PathOf("docs/guide/practicals.md"));
-        Assert.All(Calx.Practicals.Definition.BuiltInPracticals.Ids, id => Assert.Contains($"| `{id}` |", list, StringComparison.Ordinal));
+        Assert.All(BuiltInPracticals.Ids, id => Assert.Contains($"| `{id}` |", list, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_guide_to_writing_a_practical_names_every_key_of_an_answer_and_its_hazard_can_be_read()
+    {
+        string guide = File.ReadAllText(Checkout.PathOf("docs/guide/write-a-practical.md"));
+        string table = guide[guide.IndexOf("| key | means |", StringComparison.Ordinal)..guide.IndexOf("## 2.", StringComparison.Ordinal)];
+        string[] named = [.. Regex.Matches(table, @"^\| (`[^|]+) \|", RegexOptions.Multiline).SelectMany(row => row.Groups[1].Value.Split(", ")).Select(key => key.Trim('`'))];
+        Assert.Equal(
+            Enum.GetValues<DraftFamily>().SelectMany(DraftQuestions.Of).Select(question => question.Key).Distinct().Order(), named.Order());
+
+        string hazard = guide.Split('\n').Single(line => line.StartsWith("  - { of: start", StringComparison.Ordinal));
+        string file = Draft.Of(new Dictionary<string, string>()).Text!;
+        string with = Regex.Replace(file, @"^hazards:.*$", $"hazards:\n{hazard}", RegexOptions.Multiline);
+        Assert.Contains("ghs: {", hazard, StringComparison.Ordinal);
+        Assert.Contains(hazard, with, StringComparison.Ordinal);
+        Assert.Empty(PracticalReader.Read(with, "f.yaml").Faults);
     }
 
     [Fact]

@@ -64,6 +64,9 @@ internal sealed class Lab : IAsyncDisposable
     /// <summary>A browser of the teacher's.</summary>
     public Task<IPage> Teacher(BrowserNewContextOptions? options = null) => Page(options ?? Screens.Laptop());
 
+    // The page's scripts have run; its pictures and fonts may still be on their way on a busy machine.
+    private static readonly PageWaitForURLOptions Scripted = new() { WaitUntil = WaitUntilState.DOMContentLoaded };
+
     /// <summary>A student's phone that has joined and taken a group.</summary>
     public async Task<IPage> Phone(int group, BrowserNewContextOptions? options = null, string? code = null)
     {
@@ -73,7 +76,7 @@ internal sealed class Lab : IAsyncDisposable
         await page.Locator("[name=code]").FillAsync(code ?? Lesson.Code);
         await page.Locator("form.join button").ClickAsync();
         await page.Locator($"button[name=group][value='{group}']").ClickAsync();
-        await page.WaitForURLAsync("**/table");
+        await page.WaitForURLAsync("**/table", Scripted);
         return page;
     }
 
@@ -85,7 +88,7 @@ internal sealed class Lab : IAsyncDisposable
         await page.GotoAsync("/join");
         await page.Locator("[name=code]").FillAsync(Lesson.StationCode);
         await page.Locator("form.join button").ClickAsync();
-        await page.WaitForURLAsync("**/table");
+        await page.WaitForURLAsync("**/table", Scripted);
         return page;
     }
 

@@ -2,7 +2,9 @@ using System.Globalization;
 using System.Text;
 using Calx.App.Output;
 using Calx.Chemistry.Elements;
+using Calx.Chemistry.Formulas;
 using Calx.Measurement.Numbers;
+using Calx.Measurement.Uncertainty;
 using Calx.Papers.Tables;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
@@ -55,7 +57,9 @@ internal sealed class TrialRun
         catch (Exception mistake) when (mistake is not (OperationCanceledException or OutOfMemoryException))
         {
             // Whatever a file brings about is told of the file: the person can change that, and nothing else.
-            failure = $"the numbers of this file cannot be worked with ({mistake.Message.ReplaceLineEndings(" ").TrimEnd('.')})";
+            // What the exception says is for programmers, unless it is of a formula.
+            string why = mistake is UndefinedResultException ? $" ({mistake.Message.ReplaceLineEndings(" ").TrimEnd('.')})" : "";
+            failure = $"the numbers of this file cannot be worked with{why}; {NoValue()}look at the weighings and at the formulas";
         }
 
         steps.Add(new TrialStep(what, failure));
@@ -87,6 +91,35 @@ internal sealed class TrialRun
     {
         ClassFindings findings = ClassAnalysis.Of(practical, readings!, AtomicWeights.Iupac2024);
         return findings.Identifiability.Undetermined.FirstOrDefault(m => m.Quantity.Id == practical.Findings.Key)?.Why;
+    }
+
+    /// <summary>Which quantities the invented readings give no value, or a sample of nothing.</summary>
+    private string NoValue()
+    {
+        string[] none =
+        [
+            .. practical.Quantities.Select(q => (drawn?.Groups ?? []).Select(g => Value(q, g)) switch
+            {
+                var values when values.Any(v => !double.IsFinite(v)) => $"'{q.Id}' has no value",
+                var values when q.Id == practical.Findings.Sample && values.Any(v => v == 0) => $"'{q.Id}', the sample, is 0",
+                _ => "",
+            }).Where(words => words.Length > 0),
+        ];
+        return none.Length == 0 ? "" : $"on invented readings {string.Join(", ", none)}: ";
+    }
+
+    private static double Value(QuantityDefinition quantity, SimulatedGroup group)
+    {
+        try
+        {
+            return quantity.Formula.Evaluate(
+                id => group.Readings.LastOrDefault(r => r.Weighing.Reading == id)?.Written.AsDouble ?? double.NaN,
+                formula => Formula.Parse(formula).Value.MolarMass(AtomicWeights.Iupac2024).Value);
+        }
+        catch (UndefinedResultException)
+        {
+            return double.NaN;
+        }
     }
 
     /// <summary>The right values, each to six figures, earn all marks.</summary>

@@ -19,9 +19,11 @@ internal static class DraftTalk
             return null;
         }
 
-        foreach (DraftQuestion question in DraftQuestions.Of(DraftQuestions.FamilyOf(answers[DraftQuestions.Happens])!.Value).Skip(1))
+        // What stands in brackets follows from what was answered before: a title from the equation.
+        int count = Draft.Of(answers).Questions.Count;
+        for (int at = 1; at < count; at++)
         {
-            if (!Ask(question, answers, surroundings))
+            if (!Ask(Draft.Of(answers).Questions[at], answers, surroundings))
             {
                 return null;
             }

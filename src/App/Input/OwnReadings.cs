@@ -2,6 +2,7 @@ using System.Globalization;
 using Calx.App.Live;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
+using Calx.Practicals.Inference;
 using Calx.Practicals.Marking;
 using Calx.Practicals.Marking.Tables;
 
@@ -12,8 +13,9 @@ namespace Calx.App.Input;
 /// <param name="otherwise">What is said of a student who is not among them, as the end of a sentence.</param>
 internal sealed class OwnReadings(IReadOnlyDictionary<string, OwnReadings.Source> byName, string otherwise)
 {
-    /// <summary>A student's readings and group; which of the readings of a pack were used is told by the answers.</summary>
-    public delegate (IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> Readings, string? Group) Source(IReadOnlyDictionary<string, string> answers);
+    /// <summary>A student's readings, group and curve; which of the readings of a pack were used is told by the answers.</summary>
+    public delegate (IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> Readings, string? Group, IReadOnlyDictionary<string, CurveReadOff> ReadOff) Source(
+        IReadOnlyDictionary<string, string> answers);
 
     /// <summary>Those of a lesson: by name, or by number in the class.</summary>
     public static OwnReadings Of(LessonWorks lesson)
@@ -22,12 +24,12 @@ internal sealed class OwnReadings(IReadOnlyDictionary<string, OwnReadings.Source
         var byName = new Dictionary<string, Source>(StringComparer.Ordinal);
         foreach (LessonWork each in lesson.Each)
         {
-            byName[each.Member.Number.ToString(CultureInfo.InvariantCulture)] = answers => (each.ReadingsFor(answers), each.Work.Group);
+            byName[each.Member.Number.ToString(CultureInfo.InvariantCulture)] = answers => (each.ReadingsFor(answers), each.Work.Group, each.Work.ReadOff);
         }
 
         foreach (LessonWork each in lesson.Each)
         {
-            byName[CatchUpStudent.Normal(each.Work.Student)] = answers => (each.ReadingsFor(answers), each.Work.Group);
+            byName[CatchUpStudent.Normal(each.Work.Student)] = answers => (each.ReadingsFor(answers), each.Work.Group, each.Work.ReadOff);
         }
 
         return new OwnReadings(byName, "was not in that lesson");
@@ -50,13 +52,13 @@ internal sealed class OwnReadings(IReadOnlyDictionary<string, OwnReadings.Source
             return work;
         }
 
-        (IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings, string? group) = source(work.Answers);
+        (IReadOnlyDictionary<string, IReadOnlyList<WrittenNumber>> readings, string? group, IReadOnlyDictionary<string, CurveReadOff> readOff) = source(work.Answers);
         string[] differing = [.. work.Readings.Where(r => readings.TryGetValue(r.Key, out IReadOnlyList<WrittenNumber>? kept) && !r.Value.Select(v => v.Value).SequenceEqual(kept.Select(v => v.Value))).Select(r => r.Key)];
         if (differing.Length > 0)
         {
             notes.Add($"{work.Student}: {string.Join(", ", differing.Select(d => $"'{d}'"))} in the file is not what was kept; marked by what was kept");
         }
 
-        return new StudentWork(work.Student, readings, work.Answers, work.Row, work.Group ?? group, work.SourcedId) { ReadOff = work.ReadOff };
+        return new StudentWork(work.Student, readings, work.Answers, work.Row, work.Group ?? group, work.SourcedId) { ReadOff = readOff.Count > 0 ? readOff : work.ReadOff };
     }
 }

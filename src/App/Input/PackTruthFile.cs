@@ -5,6 +5,8 @@ using Calx.App.Output;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference;
+using Calx.Practicals.Readings;
 
 namespace Calx.App.Input;
 
@@ -44,7 +46,7 @@ internal static class PackTruthFile
             var byName = new Dictionary<string, OwnReadings.Source>(StringComparer.Ordinal);
             foreach (JsonElement pack in document.RootElement.GetProperty("packs").EnumerateArray())
             {
-                byName[CatchUpStudent.Normal(pack.GetProperty("student").GetString() ?? "")] = Source(pack);
+                byName[CatchUpStudent.Normal(pack.GetProperty("student").GetString() ?? "")] = Source(pack, Curve(pack, document.RootElement.GetProperty("balance"), practical));
             }
 
             return new OwnReadings(byName, "has no catch-up pack");
@@ -61,7 +63,7 @@ internal static class PackTruthFile
         return null;
     }
 
-    private static OwnReadings.Source Source(JsonElement pack)
+    private static OwnReadings.Source Source(JsonElement pack, IReadOnlyDictionary<string, CurveReadOff> curve)
     {
         (string Reading, int Time, WrittenNumber Shown)[] readings = [.. pack.GetProperty("readings").EnumerateArray().Select(Reading)];
         PackRange[] ranges =
@@ -74,9 +76,24 @@ internal static class PackTruthFile
         {
             int last = PackHeatings.Used(ranges, heatings, sensible, answers);
             return (readings.Where(r => r.Time <= last).GroupBy(r => r.Reading).ToDictionary(
-                g => g.Key, IReadOnlyList<WrittenNumber> (g) => [.. g.OrderBy(r => r.Time).Select(r => r.Shown)], StringComparer.Ordinal), null);
+                g => g.Key, IReadOnlyList<WrittenNumber> (g) => [.. g.OrderBy(r => r.Time).Select(r => r.Shown)], StringComparer.Ordinal), null, curve);
         };
     }
+
+    /// <summary>What can be read off the curve that was handed out; nothing where the practical has none.</summary>
+    private static IReadOnlyDictionary<string, CurveReadOff> Curve(JsonElement pack, JsonElement balance, Practical practical) =>
+        practical.Series is null || !pack.TryGetProperty("series", out JsonElement series) || series.ValueKind != JsonValueKind.Object
+            ? new Dictionary<string, CurveReadOff>()
+            : CurveReadOff.Of(
+                practical,
+                new GroupSeries(
+                    series.GetProperty("points").EnumerateArray().Select(p => new SeriesPoint(Number(p.GetProperty("time").GetRawText()), Number(p.GetProperty("reading").GetString()))),
+                    isLoss: false),
+                balance.GetProperty("resolution").GetDouble(),
+                balance.GetProperty("repeatability").GetDouble());
+
+    private static WrittenNumber Number(string? text) =>
+        WrittenNumber.TryParse(text, out WrittenNumber number) ? number : throw new FormatException("This is no number.");
 
     /// <summary>'after2' is the second weighing of 'after'.</summary>
     private static (string Reading, int Time, WrittenNumber Shown) Reading(JsonElement json)

@@ -91,7 +91,7 @@ public sealed record PlanWords
 
         double largest = PlanSettings.LargestSample(practical);
         bool fits = largest < practical.Limits.LargestSample;
-        return Mass is double mass && mass > largest
+        return (Mass ?? practical.Amounts?.UsualInGrams) is double mass && mass > largest
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $"{mass} g is more than {(fits ? "the vessel takes" : "a class may use")}: {largest} g at most{(practical.Limits.Note is null ? "" : $" ({practical.Limits.Note})")}")

@@ -53,7 +53,10 @@ public sealed class LessonView
     public IEnumerable<int> Groups => Enumerable.Range(1, GroupCount);
 
     /// <summary>How many groups there are: those planned, and those added since.</summary>
-    public int GroupCount => Math.Min(Room.Lesson.Groups + State.AddedGroups, PlanSettings.MostGroups);
+    public int GroupCount => Math.Min(Room.Lesson.Groups + State.AddedGroups, MostGroups);
+
+    /// <summary>How many there may be: no more than may do the practical side by side.</summary>
+    public int MostGroups => Math.Min(Room.Practical.Limits.Groups ?? PlanSettings.MostGroups, PlanSettings.MostGroups);
 
     /// <summary>Minutes since the beginning, or null before it.</summary>
     public double? MinuteAt(DateTimeOffset time) => State.BeganAt is DateTimeOffset began ? (time - began).TotalMinutes : null;

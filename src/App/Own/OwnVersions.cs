@@ -44,7 +44,10 @@ internal sealed partial class OwnVersions(OwnFolder folder)
 
     /// <summary>Saves a text as the newest version. Where another version is there, it goes to the earlier ones, and the version that the
     /// text says is raised above all of them.</summary>
-    public SaveResult Save(string text, CancellationToken cancellation)
+    /// <param name="text">The text.</param>
+    /// <param name="edited">The practical that is edited: only that one gets another version. Null for a new one.</param>
+    /// <param name="cancellation">Gives the work up.</param>
+    public SaveResult Save(string text, string? edited, CancellationToken cancellation)
     {
         PracticalReading reading = PracticalReader.Read(text, "practical.yaml");
         if (reading.Practical is not Practical practical)
@@ -61,7 +64,7 @@ internal sealed partial class OwnVersions(OwnFolder folder)
         {
             lock (Saving)
             {
-                return Save(practical, text, cancellation);
+                return Save(practical, text, edited, cancellation);
             }
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
@@ -70,7 +73,7 @@ internal sealed partial class OwnVersions(OwnFolder folder)
         }
     }
 
-    private SaveResult Save(Practical practical, string text, CancellationToken cancellation)
+    private SaveResult Save(Practical practical, string text, string? edited, CancellationToken cancellation)
     {
         OwnFile[] there = [.. folder.Candidates(practical.Id)];
         if (there.Length > 1)
@@ -83,6 +86,13 @@ internal sealed partial class OwnVersions(OwnFolder folder)
         if (was == text)
         {
             return new SaveResult.Saved(practical.Id, practical.Version);
+        }
+
+        if (edited != practical.Id && (there.Length == 1 || Path.Exists(path)))
+        {
+            return new SaveResult.Refused(there.Length == 1
+                ? $"You have a practical '{practical.Id}' already: edit it, or give another short name."
+                : $"Among your practicals there is another file {Path.GetFileName(path)} already: give this one another short name.");
         }
 
         int version = practical.Version;

@@ -71,6 +71,9 @@ public sealed class WorkWords(Practical practical)
         : IsHot ? "Leave hot things where they are, and tell your teacher."
         : "Leave everything where it is, and tell your teacher.";
 
+    /// <summary>What the sample is in when it is weighed first.</summary>
+    public string Vessel => practical.Parts.FirstOrDefault(p => practical.Readings.Any(r => r.Pan.Parts.Contains(p.Id)))?.Label ?? "vessel";
+
     /// <summary>How to be safe with hot things.</summary>
     public string HotThings => practical.Cooling is null
         ? "Tongs and mat every time. Nobody tests by touch. Hot things stay where they are."

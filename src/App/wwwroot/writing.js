@@ -9,7 +9,7 @@
   const lines = form?.querySelector(".lines");
   if (!form || !text || !seen) return;
   const pause = 500;
-  let written = text.value, saved = text.value, waiting = 0, asked = null;
+  let written = form.dataset.hand ? null : text.value, saved = text.value, waiting = 0, asked = null;
 
   const say = words => { if (said.textContent !== words) said.textContent = words; };
   const byHand = () => text.value !== written;
@@ -59,7 +59,7 @@
   // Fields keep their place: only what is said of them, and what is asked at all, comes anew.
   function questions(fresh) {
     const old = form.querySelector(".questions");
-    const names = box => [...box.querySelectorAll("[name]")].map(i => `${i.name} ${i.placeholder ?? ""}`).join("|");
+    const names = box => [...box.querySelectorAll("[name], label, legend, small")].map(i => i.name ?? i.textContent.trim()).join("|");
     if (names(old) !== names(fresh)) {
       const at = document.activeElement;
       const focus = at?.id ? `#${CSS.escape(at.id)}` : at?.name ? `[name="${at.name}"]:checked` : "#none";
@@ -68,6 +68,7 @@
       form.querySelector(focus)?.focus();
       return;
     }
+    for (const field of old.querySelectorAll("[placeholder]")) field.placeholder = fresh.querySelector(`[name="${field.name}"]`)?.placeholder ?? "";
     for (const place of old.querySelectorAll("[data-fault]")) {
       const sentence = fresh.querySelector(`[data-fault="${place.dataset.fault}"]`)?.textContent ?? "";
       if (place.textContent !== sentence) place.textContent = sentence;
@@ -81,7 +82,10 @@
     questions(body.querySelector("[data-questions]"));
     const fresh = body.querySelector("[data-text]").value;
     const faults = form.querySelector(".questions .fault:not(:empty)");
-    if (!faults) text.value = written = fresh;
+    if (!faults) {
+      text.value = written = fresh;
+      form.elements.written.value = body.querySelector("[data-written]").value;
+    }
     seen.replaceChildren(...body.querySelector("[data-seen]").childNodes);
     number();
     say(faults ? "An answer is to be put right; the file is as it was." : "The file is new.");

@@ -55,8 +55,12 @@ public static class TimelineChart
             WriteGroups(picture);
             WriteMinutes(picture);
             calls.WriteNames(picture, layout.Bottom);
-            return new Chart(heading, picture, $"{rank} {texts.TimelineKey}");
+            string[] key = [rank, .. KeyOf(BarKind.Flame, texts.TimelineFlames), .. KeyOf(BarKind.Cooling, texts.TimelineCooling), texts.TimelineKey];
+            return new Chart(heading, picture, string.Join(' ', key));
         }
+
+        /// <summary>What a shape means, where it stands in the picture.</summary>
+        private string[] KeyOf(BarKind kind, string meaning) => timeline.Bars.Any(b => b.Group > 0 && b.Kind == kind) ? [meaning] : [];
 
         private void DrawAxis(SvgPicture picture)
         {

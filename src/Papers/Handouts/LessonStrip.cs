@@ -13,6 +13,9 @@ public static class LessonStrip
 {
     private const double TimelineWidth = 146;
 
+    // In mm: what the calls and the emergencies leave of one side.
+    private const double TimelineHeight = 105;
+
     /// <summary>Makes it.</summary>
     /// <param name="setting">The lesson.</param>
     public static Paper Of(PaperSetting setting)
@@ -24,7 +27,7 @@ public static class LessonStrip
         PaperBlock[] content =
         [
             .. setting.Plan.LessonSentences.Select(s => new PaperBlock.Paragraph(s)),
-            new PaperBlock.Figure(timeline.Picture, timeline.Heading, TimelineWidth),
+            new PaperBlock.Figure(timeline.Picture, timeline.Heading, Math.Min(TimelineWidth, Math.Floor(TimelineHeight * timeline.Picture.Width / timeline.Picture.Height))),
             new PaperBlock.Beside(
                 [new PaperBlock.Heading(texts.CallsHeading, 2), new PaperBlock.Table(Calls(lesson, texts))], [Emergency(setting, texts)], leftShare: 0.58),
         ];

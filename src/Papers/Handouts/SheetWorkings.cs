@@ -20,7 +20,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
 
     /// <summary>Characters that stand side by side on a line of a sheet, in the widest letters that a word processor may take
     /// for an equation; it is not broken by itself.</summary>
-    private const int LongestEquation = 84;
+    private const int LongestEquation = 88;
 
     private readonly StudentSheetTexts texts = new(language);
 
@@ -50,6 +50,13 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
             if (Width(label) + Width(words) + own.Sum(Width) <= LongestEquation)
             {
                 yield return new PaperBlock.Equation(new MathPart.Row([label, words, .. own]));
+                yield break;
+            }
+
+            if (Width(words) + own.Sum(Width) <= LongestEquation)
+            {
+                yield return new PaperBlock.Paragraph($"{answer.Label} =");
+                yield return new PaperBlock.Equation(new MathPart.Row([words, .. own]));
                 yield break;
             }
 

@@ -30,6 +30,8 @@ public static class StudentSheet
             .. WhatToDo(setting, texts),
             new PaperBlock.Heading(texts.ReadingsHeading),
             .. Readings(setting, texts, seen),
+            // A table of times that is parted by the end of a page is written into wrongly.
+            .. practical.Series is null ? (PaperBlock[])[] : [new PaperBlock.PageBreak()],
             .. SheetSeries.Table(practical, setting.Language),
             new PaperBlock.Heading(texts.WorkingsHeading),
             .. new SheetWorkings(practical, AtomicWeights.Iupac2024, setting.Language).Of(level),

@@ -72,7 +72,7 @@ public static class PlanReport
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(sentences);
         var page = new StringBuilder();
-        WriteUnderVerdicts(page, plan, sentences, stock, language ?? PaperLanguage.BritishEnglish);
+        WriteUnderVerdicts(page, plan, sentences, stock, (language ?? PaperLanguage.BritishEnglish).For(plan.Settings.Practical));
         return page.ToString();
     }
 
@@ -98,5 +98,12 @@ public static class PlanReport
 
     private static void WriteMethods(StringBuilder page, Plan plan, PlanTexts texts) => page
         .Append(CultureInfo.InvariantCulture, $"<h2>{Text.Own(texts.MethodsHeading)}</h2>\n")
-        .Append(CultureInfo.InvariantCulture, $"<p>{Text.Own(texts.Methods(plan.Lesson.Lessons.ToString(CultureInfo.InvariantCulture)))}</p>\n");
+        .Append(CultureInfo.InvariantCulture, $"<p>{Text.Own(Methods(plan, texts))}</p>\n");
+
+    /// <summary>Where a practical goes on to constant mass, its groups repeat as their readings ask for.</summary>
+    private static string Methods(Plan plan, PlanTexts texts)
+    {
+        string lessons = plan.Lesson.Lessons.ToString(CultureInfo.InvariantCulture);
+        return plan.Settings.Practical.Findings.ConstantMass is null ? texts.MethodsOnce(lessons) : texts.Methods(lessons);
+    }
 }

@@ -18,7 +18,10 @@ internal sealed partial class HeadedTable
         SheetCell[] top = [.. table.Rows[0]];
         Top = [.. top.Where(c => !runsDown || c.Column > 1).Select(Heading)];
         IEnumerable<SheetCell> cells = runsDown ? table.Column(1).Where(c => !c.IsContinued) : top.Concat(SecondRow(table, top));
-        Headings = [.. cells.Select(Heading).Where(h => h.IsQuantity)];
+        TableHeading[] all = [.. cells.Select(Heading).Where(h => h.IsQuantity)];
+        // 'Reading' above a column of headings that have their units is no quantity itself.
+        bool isCaption = runsDown && all is [{ Cell.Row: 1, Named.Unit: null }, _, ..] && all.Skip(1).All(h => h.Named.Unit is not null);
+        Headings = isCaption ? all[1..] : all;
     }
 
     public SheetTable Table { get; }
@@ -42,7 +45,10 @@ internal sealed partial class HeadedTable
 
         HeadedTable down = new(table, true, names);
         HeadedTable across = new(table, false, names);
-        HeadedTable best = down.Headings.Count > across.Headings.Count || table.Rows.Count == 1 ? down : across;
+        // Where as many stand down the side, those that have their units are the headings: 'Reading' above them is none.
+        bool sideways = down.Headings.Count > across.Headings.Count
+            || (down.Headings.Count == across.Headings.Count && down.Headings.All(h => h.Named.Unit is not null));
+        HeadedTable best = sideways || table.Rows.Count == 1 ? down : across;
         return best.Headings.Count > 0 && best.IsOfMeasurements() ? best : null;
     }
 

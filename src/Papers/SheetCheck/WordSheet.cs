@@ -164,7 +164,7 @@ internal sealed class WordSheet
     }
 
     private static bool IsHeadingStyle(string? style) =>
-        style is not null && (style.StartsWith("Heading", StringComparison.OrdinalIgnoreCase) || style.StartsWith("Title", StringComparison.OrdinalIgnoreCase));
+        style is not null && (style.StartsWith("Heading", StringComparison.OrdinalIgnoreCase) || style.EndsWith("Title", StringComparison.OrdinalIgnoreCase));
 
     private string? Value()
     {

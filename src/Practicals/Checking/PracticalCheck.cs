@@ -42,6 +42,12 @@ public static class PracticalCheck
         if (sections.Are(FileSection.Readings))
         {
             found.AddRange(AliasCheck.Of(draft.Practical, places));
+            found.AddRange(new UnitCheck(draft.Practical, places).OfReadings());
+        }
+
+        if (sections.Are(FileSection.Readings, FileSection.Quantities))
+        {
+            found.AddRange(new UnitCheck(draft.Practical, places).OfFormulas());
         }
 
         if (bench)
@@ -57,6 +63,11 @@ public static class PracticalCheck
         if (sections.Are(FileSection.Readings, FileSection.Lesson))
         {
             found.AddRange(StepCheck.Of(draft.Practical));
+        }
+
+        if (practical is not null)
+        {
+            found.AddRange(SampleCheck.Of(practical, weights, places));
         }
 
         if (!model)

@@ -35,7 +35,7 @@ public static class BuiltInPracticals
     public static string Unknown(string id, IEnumerable<string>? others = null)
     {
         ArgumentNullException.ThrowIfNull(id);
-        return $"there is no practical '{id}'; {NearestWord.Choice(id, [.. Ids, .. others ?? []])}";
+        return $"there is no practical '{id}'; {NearestWord.Likely(id, [.. Ids, .. others ?? []])}";
     }
 
     private static Practical Load(string resource)

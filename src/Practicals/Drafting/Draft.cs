@@ -14,7 +14,7 @@ public sealed class Draft
         Text = text;
     }
 
-    /// <summary>The questions that were to be answered.</summary>
+    /// <summary>The questions that were to be answered, each with what is taken for it where the other answers are these.</summary>
     public IReadOnlyList<DraftQuestion> Questions { get; }
 
     /// <summary>What is wrong with an answer, by the question's key; empty where a file was written.</summary>
@@ -47,8 +47,8 @@ public sealed class Draft
 
         DraftPlan? plan = family is DraftFamily known ? DraftPlan.Of(known, words) : null;
         return plan is null || words.Faults.Count > 0
-            ? new Draft(questions, words.Faults, null, null)
-            : new Draft(questions, words.Faults, plan.Id, DraftFile.Of(plan));
+            ? new Draft(words.Questions, words.Faults, null, null)
+            : new Draft(words.Questions, words.Faults, plan.Id, DraftFile.Of(plan));
     }
 
     /// <summary>A question of another family is passed over: a form may still hold its answer.</summary>

@@ -66,14 +66,20 @@ internal sealed class DraftEquation
             return null;
         }
 
+        if (made >= 0 && products[made].IsGas)
+        {
+            words.Fault("product", $"'{products[made].Text}' leaves as a gas, so it cannot be what is left");
+            return null;
+        }
+
         if (made >= 0)
         {
-            products[made] = products[made] with { Name = words.NameOf("productName", products[made].Text), IsGas = false };
+            products[made] = products[made] with { Name = words.NameOf("productName", products[made].Text) };
         }
 
         return new DraftEquation(
             text,
-            Species(family, reactants[sample], "start", words.NameOf("sampleName", reactants[sample].Formula.ToString()), isProduct: false),
+            Species(family, reactants[sample], "start", words.NameOf("sampleName", new DraftSpecies("start", reactants[sample].Formula, 1, "", false).Text), isProduct: false),
             [.. reactants.Where((_, i) => i != sample).Select((t, i) => Species(family, t, $"other{Letter(i)}", null, isProduct: false))],
             products,
             made < 0 ? null : products[made]);

@@ -60,6 +60,11 @@ internal sealed partial record DraftPlan
     public static DraftPlan? Of(DraftFamily family, DraftWords words)
     {
         DraftEquation? equation = DraftEquation.Read(family, words);
+        if (equation is not null)
+        {
+            DraftTitle.Offer(family, equation, words);
+        }
+
         string title = words.Text("title");
         double usual = words.Number("usual", 0.01, 500);
         double solution = family == DraftFamily.Heated ? 0 : words.Number("solution", 0.1, 2000);
@@ -162,7 +167,8 @@ internal sealed partial record DraftPlan
             return typed;
         }
 
-        string plain = new([.. title.Normalize(NormalizationForm.FormD).ToLowerInvariant().Where(c => c < 128).Select(c => char.IsLetterOrDigit(c) ? c : '-')]);
+        string plain = new([.. title.Normalize(NormalizationForm.FormD).ToLowerInvariant()
+            .Where(c => CharUnicodeInfo.GetUnicodeCategory(c) != UnicodeCategory.NonSpacingMark).Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]);
         string id = string.Join('-', plain.Split('-', StringSplitOptions.RemoveEmptyEntries));
         id = id.Length == 0 || !char.IsLetter(id[0]) || id == "new" ? $"practical-{id}".TrimEnd('-') : id;
         id = id.Length > 50 ? id[..50].TrimEnd('-') : id;

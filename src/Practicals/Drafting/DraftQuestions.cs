@@ -32,14 +32,14 @@ public static class DraftQuestions
         return
         [
             new(Happens, "What happens?", "", Families, Families[(int)family].Word),
-            Text("title", "What is it called?", "the title on the sheet", usual.Title),
-            Text("question", "Which question does the lesson answer?", "", usual.Question),
-            Text("id", "A short name for it, as one word", "small letters and dashes; empty makes it from the title", ""),
             Text("equation", "The equation", "it need not be balanced; hydrates as CuSO4.5H2O", usual.Equation),
             Text("sample", "The formula of what is weighed out", "empty takes the first in the equation", ""),
             Text("sampleName", "The sample's name in words", "", usual.SampleName),
             Text("product", wet ? "The formula of the solid product" : "The formula of what is left in the vessel", "empty takes the first that is no gas", ""),
             Text("productName", "The product's name in words", "", usual.ProductName),
+            Text("title", "What is it called?", "the title on the sheet", usual.Title),
+            Text("question", "Which question does the lesson answer?", "", usual.Question),
+            Text("id", "A short name for it, as one word", "small letters and dashes; empty makes it from the title", ""),
             Text("vessel", "Which vessel stands on the balance with it?", "", usual.Vessel),
             Text("vesselMass", "The vessel's usual mass / g", "", usual.VesselMass),
             Choice("empty", "Is the vessel weighed before the sample goes in?", "without that weighing there is no mass of the sample", "yes"),

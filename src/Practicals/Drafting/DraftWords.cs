@@ -10,14 +10,29 @@ internal sealed class DraftWords(IReadOnlyList<DraftQuestion> questions, IReadOn
 
     private readonly Dictionary<string, string> faults = new(StringComparer.Ordinal);
 
+    private readonly Dictionary<string, string> offers = new(StringComparer.Ordinal);
+
+    /// <summary>The questions, each with what is taken now where it is not answered.</summary>
+    public IReadOnlyList<DraftQuestion> Questions => [.. questions.Select(q => offers.TryGetValue(q.Key, out string? usual) ? q with { Default = usual } : q)];
+
     /// <summary>What is wrong, by question.</summary>
     public IReadOnlyDictionary<string, string> Faults => faults;
 
     /// <summary>The answer, or the default where nothing was answered.</summary>
-    public string this[string key] => Typed(key) is { Length: > 0 } said ? said : questions.FirstOrDefault(q => q.Key == key)?.Default ?? "";
+    public string this[string key] => Typed(key) is { Length: > 0 } said ? said
+        : offers.GetValueOrDefault(key) ?? questions.FirstOrDefault(q => q.Key == key)?.Default ?? "";
 
     /// <summary>The answer as typed; empty where nothing was.</summary>
     public string Typed(string key) => typed.TryGetValue(key, out string? text) ? text.Trim() : "";
+
+    /// <summary>Takes another default for a question that is not answered; one that is too long is cut.</summary>
+    public void Offer(string key, string usual)
+    {
+        if (Typed(key).Length == 0)
+        {
+            offers[key] = usual.Length > Longest ? usual[..Longest].TrimEnd() : usual;
+        }
+    }
 
     /// <summary>Notes a fault; the first of a question stands.</summary>
     public void Fault(string key, string sentence) => faults.TryAdd(key, sentence);

@@ -30,6 +30,9 @@ public sealed class LessonOutlook
     /// <summary>The moment.</summary>
     public LessonMoment Moment { get; }
 
+    /// <summary>Whether a flame burns in it.</summary>
+    internal bool HasFlame { get; init; }
+
     /// <summary>How many lessons were simulated.</summary>
     public int Lessons { get; }
 

@@ -88,7 +88,7 @@ internal sealed class OutlookRule
         ThingUse[] uses = [.. things.Select((thing, i) => counts.UseOf(i, thing, working.Length))];
         string bottleneck = OutlookWords.Bottleneck(uses, last < 0 ? null : groups[last], share, scene.Plan.Language);
         int? waitsFor = last < 0 || OutlookWords.QueueMatters(uses) ? null : groups[last].Group;
-        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck) { WaitsFor = waitsFor, Language = scene.Plan.Language };
+        return new LessonOutlook(scene.Moment, counts, calls, scene.Pace, groups, bottleneck) { WaitsFor = waitsFor, Language = scene.Plan.Language, HasFlame = scene.Plan.Practical.Kit.Any(k => k.Flame) };
     }
 
     private static Definition.LessonStep? StepAt(OutlookScene scene, int group, int place) => scene.Groups[group].IsAway ? null

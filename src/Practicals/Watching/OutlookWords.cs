@@ -10,9 +10,10 @@ internal static class OutlookWords
     public static IReadOnlyList<string> Of(LessonOutlook outlook, Func<int, string?> whereIs)
     {
         var texts = new OutlookTexts(outlook.Language);
+        string odds = Odds.Times(outlook.Fits.Value, outlook.Language, LessonForecast.FitsNot, LessonForecast.FitsWell);
         return
         [
-            texts.Chance(Odds.Times(outlook.Fits.Value, outlook.Language, LessonForecast.FitsNot, LessonForecast.FitsWell)),
+            outlook.HasFlame ? texts.Chance(odds) : texts.ChanceWithoutFlame(odds),
             .. Call(outlook, texts),
             outlook.WaitsFor is int group && whereIs(group) is string place ? texts.WaitsNow(outlook.Bottleneck.TrimEnd('.'), place) : outlook.Bottleneck,
         ];

@@ -81,14 +81,14 @@ internal sealed class StepCautions
             : IsBehindFirstFlame(place) && at.Step.Flame == practical.Materials.Any(m => m.Id == hazard.Material && m.Air);
     }
 
-    /// <summary>Where nothing is heated in rounds: what is put in from then on, what is made from where it is made, a thing or an act until
-    /// the group's work at the bench is done.</summary>
+    /// <summary>Where nothing is heated in rounds: what is put in from then on, what is made from where all that it is made of is put in, a
+    /// thing or an act wherever nothing is read.</summary>
     private bool ConcernsWithoutFlame(Hazard hazard, int place) =>
-        hazard.Material is not string material ? trial.Places[place] is { Part: not RoutePart.After, WeighingId: null }
-        : IsPutIn(material) ? place >= PutInAt(material)
-        : practical.Procedure.SelectMany(Flat).OfType<ReactEvent>().FirstOrDefault(e => Makes(e, material)) is not ReactEvent made || place >= SegmentOf(made).From;
+        hazard.Material is not string material ? trial.Places[place].WeighingId is null
+        : place >= (IsPutIn(material) ? PutInAt(material) : MadeOf(material).Where(IsPutIn).Select(PutInAt).DefaultIfEmpty(0).Max());
 
-    private bool Makes(ReactEvent done, string material) => practical.Reactions.Any(r => r.Id == done.Reaction && r.Products.Any(t => t.Material == material));
+    private IEnumerable<string> MadeOf(string material) => practical.Reactions
+        .Where(r => r.Products.Any(t => t.Material == material)).SelectMany(r => r.Reactants).Select(t => t.Material);
 
     /// <summary>Whether it reacts with the air once it is heated.</summary>
     private bool Burns(string material) => practical.Reactions.Any(r =>

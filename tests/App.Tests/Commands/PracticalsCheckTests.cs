@@ -59,6 +59,17 @@ public sealed class PracticalsCheckTests
         Assert.DoesNotContain("   at ", run.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_class_that_cannot_be_analysed_is_told_by_its_quantity_and_in_no_words_of_programmers()
+    {
+        Terminal run = Check(Magnesium.Replace("formula: before - empty }", "formula: empty - empty }", StringComparison.Ordinal));
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("'sampleMass', the sample, is 0: look at the weighings and at the formulas", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Parameter", run.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", run.Error, StringComparison.Ordinal);
+    }
+
     private static Terminal Check(string text, params string[] more)
     {
         using TemporaryFolder folder = TemporaryFolder.Empty();

@@ -31,6 +31,16 @@ public sealed class PracticalsNewTests : IDisposable
     }
 
     [Fact]
+    public void The_title_that_is_offered_follows_from_the_equation()
+    {
+        Terminal run = Terminal.Typing("heated\nMgCO3 -> MgO + CO2\n" + new string('\n', 40), folder.FullName, "practicals", "new", "--data", "data");
+
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("[Heating MgCO3]: ", run.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(folder.FullName, "data", "practicals", "heating-mgco3.yaml")));
+    }
+
+    [Fact]
     public void Leaving_half_way_writes_nothing()
     {
         Terminal run = Terminal.Typing("gas\nMine\n", folder.FullName, "practicals", "new", "--out", "mine.yaml");

@@ -25,14 +25,16 @@ public sealed class WordsOfTheWorkTests
             new HashSet<string>(["carbonate-purity", "copper-electrolysis", "hydrogen-peroxide", "marble-and-acid", "precipitation-in-closed-flask", "tablet-in-water"]),
             cold.ToHashSet());
         await using TeachersScreen screen = await TeachersScreen.Start();
+        var spoken = new List<string>();
         foreach (Practical practical in Unheated)
         {
-            await foreach ((string page, string text) in Pages(screen, practical))
+            await foreach ((string page, string text) in Pages(screen, practical, live: practical.Id == "copper-electrolysis"))
             {
-                Match found = Regex.Match(text, $".{{0,60}}({OfHeat}).{{0,40}}", RegexOptions.IgnoreCase);
-                Assert.False(found.Success, $"{practical.Id}, {page}: '{found.Value}'");
+                spoken.AddRange(Regex.Matches(text, $".{{0,40}}({OfHeat}).{{0,40}}", RegexOptions.IgnoreCase).Select(m => $"{practical.Id}, {page}: {m.Value}"));
             }
         }
+
+        Assert.Empty(spoken);
     }
 
     [Fact]
@@ -40,7 +42,7 @@ public sealed class WordsOfTheWorkTests
     {
         await using TeachersScreen screen = await TeachersScreen.Start();
         Practical practical = BuiltInPracticals.Find("copper-by-iron")!;
-        await foreach ((string page, string text) in Pages(screen, practical))
+        await foreach ((string page, string text) in Pages(screen, practical, live: true))
         {
             Assert.DoesNotMatch(@"(?i)reheat|heat again|heatings? |flame|gas off", text);
             Assert.Equal(page == "table", text.Contains("Dry again or stop?", StringComparison.Ordinal));
@@ -50,26 +52,31 @@ public sealed class WordsOfTheWorkTests
     }
 
     /// <summary>What pages say besides the practical's own cautions, which may name what must not be near.</summary>
-    private static async IAsyncEnumerable<(string Page, string Text)> Pages(TeachersScreen screen, Practical practical)
+    /// <param name="live">Whether those of the lesson as it runs as well: they cost a forecast each, and speak alike in all practicals of a kind.</param>
+    private static async IAsyncEnumerable<(string Page, string Text)> Pages(TeachersScreen screen, Practical practical, bool live)
     {
         yield return ("plan", Words(await screen.Page($"/practicals/{practical.Id}?groups=1&minutes=300"), practical));
         string lesson = await screen.Send(
             "/lessons", ("practical", practical.Id), ("plan", "?groups=1&minutes=300"), ("name", "9F"), ("year", "2026/27"), ("date", "2026-11-26"), ("room", "Lab 2"), ("decide", "yes"), ("trial", "yes"));
-        yield return ("lesson", Words(await screen.Page(lesson), practical));
-        await Tell(screen, lesson, Acts.Began);
         var device = new Device(screen.Host.Browser());
         Calx.Records.Lessons.LessonDoor door = (await screen.Host.Store.OpenDoor(RecordId.Parse(lesson.Split('/')[^1]), "teacher", TestContext.Current.CancellationToken))!;
         await device.Send("/join", ("code", door.Code));
         await device.Send("/groups", ("group", "1"));
         yield return ("table", Words(await device.Page(), practical));
+        if (!live)
+        {
+            yield break;
+        }
+
+        await Tell(screen, lesson, Acts.Began);
         foreach (string page in (string[])["live", "projector", "grid", "groups/1"])
         {
             yield return (page, Words(await screen.Page($"{lesson}/{page}"), practical));
         }
 
+        yield return ("lesson", Words(await screen.Page(lesson), practical));
         await Tell(screen, lesson, Acts.Stop);
         yield return ("stopped", Words(await device.Page(), practical).Replace("Dry again or stop?", "", StringComparison.Ordinal));
-        await Tell(screen, lesson, Acts.Ended);
     }
 
     private static Task<string> Tell(TeachersScreen screen, string lesson, string what) => screen.Send(

@@ -27,6 +27,24 @@ public sealed class WritingPageTests(Chromium chromium)
         lab.NothingAmiss();
     }
 
+    [Fact]
+    public async Task An_answer_that_turns_wrong_after_the_file_was_written_from_it_is_not_saved()
+    {
+        await using Lab lab = await Lab.Over(chromium, null);
+        IPage teacher = await lab.Teacher();
+        await teacher.GotoAsync("/practicals/new");
+        ILocator equation = teacher.Locator("#f-answer-equation");
+        await equation.FillAsync("MgCO3 -> MgO + CO2");
+        await Expect(teacher.Locator("#text")).ToHaveValueAsync(new System.Text.RegularExpressions.Regex("practical: heating-mgco3"));
+        await Expect(teacher.Locator("#f-answer-title")).ToHaveAttributeAsync("placeholder", "Heating MgCO3");
+        await Expect(equation).ToBeFocusedAsync();
+
+        await equation.FillAsync("MgCO3 MgO + CO2");
+        await Expect(teacher.Locator("[data-fault='answer.equation']")).Not.ToBeEmptyAsync();
+        await teacher.GetByRole(AriaRole.Button, new() { Name = "Save" }).PressAsync("Enter");
+        await Expect(teacher.GetByRole(AriaRole.Alert)).ToContainTextAsync("The equation:");
+    }
+
     [Theory]
     [InlineData(ColorScheme.Light)]
     [InlineData(ColorScheme.Dark)]

@@ -18,10 +18,10 @@ namespace Calx.Papers.Tests.Handouts;
 /// <summary>The papers of those who were away.</summary>
 public sealed class CatchUpPaperTests
 {
-    internal static readonly Dictionary<string, IReadOnlyList<CatchUpPack>> Drawn = Shelf.Three.ToDictionary(id => id, id => CatchUpPacks.Of(
+    internal static readonly Dictionary<string, IReadOnlyList<CatchUpPack>> Drawn = Shelf.Three.Append("iron-wool-in-air").ToDictionary(id => id, id => CatchUpPacks.Of(
         Plan(id), AtomicWeights.Iupac2024, [CatchUpStudent.Named("Amir K"), CatchUpStudent.Named("<b>&Beth")], new CatchUpOptions(2026)));
 
-    public static TheoryData<string, SupportLevel> Everything => StudentSheetTests.Everything;
+    public static MatrixTheoryData<string, SupportLevel> Everything => new(Shelf.Three, Enum.GetValues<SupportLevel>());
 
     [Theory]
     [MemberData(nameof(Everything))]

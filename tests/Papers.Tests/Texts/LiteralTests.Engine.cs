@@ -27,10 +27,10 @@ public sealed partial class LiteralTests
         "A mixture has components.", "The shares of a mixture add up to 1.", " is no node of a formula.", "A probability is between 0 and 1.",
         "A number is pooled first.", "There is no group to analyse.", "The readings are of ", ", not of ", "No other case of a fitted line exists.",
         "A result is a finite number with a finite interval.", "Nothing is left in the queue of events.", "A number from ", " to ", " is expected.",
-        "Nothing was learned of '", "The practical knows no '", "At least one balance is needed.", "No lesson is so long.", "Somebody waits for what nobody will give back.",
+        "Nothing was learned of '", "The practical knows no '", "No instrument shows so many digits.", "A series is taken or not.", "A curve is fitted or not.", "At least one balance is needed.", "No lesson is so long.", "Somebody waits for what nobody will give back.",
         "A share from 0 to 1 is expected.", "Students of different keys are expected, no more than a school year has.", "Minutes from 0 are expected.",
         // Names by which data are told apart, or read back: a student's number, unknown masses, a part of a budget, minutes of cooling.
-        "number ", " added to ", "exchanged in ", " before ", "molar masses", "pooled ratio of masses", "flame out {0:0.##} min",
+        "number ", " added to ", "exchanged in ", " before ", "instrument of ", "scale of ", " set ", "series ", "molar masses", "pooled ratio of masses", "flame out {0:0.##} min",
     ];
 
     [Fact]

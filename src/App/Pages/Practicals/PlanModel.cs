@@ -17,6 +17,9 @@ public sealed record PlanModel(PlanForm Form, Plan? Plan, IReadOnlyList<PlanWay>
     /// <summary>The practical.</summary>
     public Practical Practical => Form.Practical;
 
+    /// <summary>Whether it is the teacher's own, which can be edited.</summary>
+    public bool IsOwn => BuiltInPracticals.Find(Practical.Id) is null;
+
     /// <summary>The plan as the query of an address.</summary>
     public string Query => PlanQuery.Of(Form.Words);
 

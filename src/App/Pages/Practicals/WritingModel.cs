@@ -23,4 +23,7 @@ public sealed record WritingModel(
 {
     /// <summary>The version that was just saved, or null.</summary>
     public int? Saved { get; init; }
+
+    /// <summary>The mark of the text that the answers wrote last; a text with another mark was changed by hand.</summary>
+    public string Written { get; init; } = "";
 }

@@ -13,11 +13,6 @@ namespace Calx.App.Pages.Practicals;
 /// <summary>Writing a practical of one's own, and editing it. No version is lost, and no lesson is changed by it.</summary>
 public static class WritingRoutes
 {
-    private const string Answered = "answer.";
-
-    /// <summary>Characters of a practical's file; those of the program have 20 to 40 thousand.</summary>
-    private const int LongestFile = 400_000;
-
     public static void Map(RouteGroupBuilder practicals)
     {
         practicals.MapGet("/new", (string? happens, HttpContext context) => New(happens, context));
@@ -38,37 +33,37 @@ public static class WritingRoutes
             answers[DraftQuestions.Happens] = happens;
         }
 
-        return Pages.Show.Page<WritingPage>(OfAnswers(answers, "", context.RequestAborted));
+        return Pages.Show.Page<WritingPage>(OfAnswers(answers, "", "", context.RequestAborted));
     }
 
     private static async Task<IResult> Drafted(HttpContext context)
     {
-        FormFields fields = await FormFields.Of(context, LongestFile);
+        WritingSent sent = await WritingSent.Of(context);
         return Pages.Show.Page<WritingPage>(
-            fields.Has("look") ? OfText(null, Answers(fields), TextOf(fields), null, fields.Has("tries"), context.RequestAborted)
-            : OfAnswers(Answers(fields), TextOf(fields), context.RequestAborted));
+            sent.Fields.Has("look") ? OfText(null, sent.Answers, sent.Text, null, sent.Fields.Has("tries"), context.RequestAborted) with { Written = sent.Written }
+            : OfAnswers(sent.Answers, sent.Text, sent.Written, context.RequestAborted));
     }
 
     private static async Task<IResult> DraftPart(HttpContext context)
     {
-        FormFields fields = await FormFields.Of(context, LongestFile);
-        return Pages.Show.Page<WritingParts>(OfAnswers(Answers(fields), TextOf(fields), context.RequestAborted));
+        WritingSent sent = await WritingSent.Of(context);
+        return Pages.Show.Page<WritingParts>(OfAnswers(sent.Answers, sent.Text, sent.Written, context.RequestAborted));
     }
 
     private static async Task<IResult> LookPart(HttpContext context)
     {
-        FormFields fields = await FormFields.Of(context, LongestFile);
-        return Pages.Show.Page<WritingSeen>(WritingPreview.Of(TextOf(fields), fields.IsTicked("tries"), context.RequestAborted));
+        WritingSent sent = await WritingSent.Of(context);
+        return Pages.Show.Page<WritingSeen>(WritingPreview.Of(sent.Text, sent.Fields.IsTicked("tries"), context.RequestAborted));
     }
 
     /// <summary>The student's sheet of the file as it stands, as it prints.</summary>
     private static async Task<IResult> Sheet(HttpContext context, PlanDesk desk)
     {
-        FormFields fields = await FormFields.Of(context, LongestFile);
-        PracticalReading reading = PracticalReader.Read(TextOf(fields), "file");
+        WritingSent sent = await WritingSent.Of(context);
+        PracticalReading reading = PracticalReader.Read(sent.Text, "file");
         if (reading.Practical is not Practical practical || PlanForm.Of(practical, "") is not { Choice: { } choice } form)
         {
-            return Pages.Show.Page<WritingPage>(OfText(null, null, TextOf(fields), "There is no sheet yet: the file has faults.", false, context.RequestAborted));
+            return Pages.Show.Page<WritingPage>(OfText(null, null, sent.Text, "There is no sheet yet: the file has faults.", false, context.RequestAborted));
         }
 
         var setting = new PaperSetting(await desk.Of(form, withWays: false, context.RequestAborted), PaperOccasion.Unsaid, null, isChecked: false);
@@ -76,21 +71,38 @@ public static class WritingRoutes
         return WholeFile.Page(context, PaperHtml.Of(papers.Documents[0]));
     }
 
+    /// <summary>A file that answers wrote is saved as they stand now; one that a person changed, as it stands.</summary>
     private static async Task<IResult> Save(HttpContext context, Shelf shelf)
     {
-        FormFields fields = await FormFields.Of(context, LongestFile);
-        switch (shelf.Versions.Save(TextOf(fields), context.RequestAborted))
+        WritingSent sent = await WritingSent.Of(context);
+        string? id = sent.Fields["id"] is { Length: > 0 } said && shelf.IsOwn(said) ? said : null;
+        if (id is null && !sent.IsByHand)
         {
-            case SaveResult.Saved saved:
-                return Pages.Show.See($"/practicals/{saved.Id}/edit?saved={saved.Version.ToString(CultureInfo.InvariantCulture)}");
-            case SaveResult.Refused refused:
-                string? id = fields["id"] is { Length: > 0 } said && shelf.IsOwn(said) ? said : null;
-                WritingModel model = OfText(id, id is null ? Answers(fields) : null, TextOf(fields), refused.Reason, false, context.RequestAborted);
-                return Pages.Show.Page<WritingPage>(model with { Versions = VersionsOf(shelf, id) }, StatusCodes.Status400BadRequest);
-            default:
-                throw new InvalidOperationException("No other case of saving exists.");
+            var draft = Draft.Of(sent.Answers);
+            if (draft.Text is not string now)
+            {
+                return Unsaved(shelf, null, sent, $"Not saved: an answer is to be put right. {Faulty(draft)}", context);
+            }
+
+            sent = sent with { Text = now, Written = WritingSent.MarkOf(now) };
         }
+
+        return shelf.Versions.Save(sent.Text, id, context.RequestAborted) switch
+        {
+            SaveResult.Saved saved => Pages.Show.See($"/practicals/{saved.Id}/edit?saved={saved.Version.ToString(CultureInfo.InvariantCulture)}"),
+            SaveResult.Refused refused => Unsaved(shelf, id, sent, refused.Reason, context),
+            _ => throw new InvalidOperationException("No other case of saving exists."),
+        };
     }
+
+    private static IResult Unsaved(Shelf shelf, string? id, WritingSent sent, string reason, HttpContext context)
+    {
+        WritingModel model = OfText(id, id is null ? sent.Answers : null, sent.Text, reason, false, context.RequestAborted);
+        return Pages.Show.Page<WritingPage>(model with { Versions = VersionsOf(shelf, id), Written = sent.Written }, StatusCodes.Status400BadRequest);
+    }
+
+    private static string Faulty(Draft draft) => string.Join(
+        " ", draft.Faults.Select(f => $"{draft.Questions.FirstOrDefault(q => q.Key == f.Key)?.Ask.TrimEnd('?') ?? f.Key}: {f.Value.TrimEnd('.')}."));
 
     private static IResult Edit(string id, int? version, int? saved, HttpContext context, Shelf shelf)
     {
@@ -106,21 +118,14 @@ public static class WritingRoutes
     private static IReadOnlyList<int> VersionsOf(Shelf shelf, string? id) => id is null ? [] : [.. shelf.Versions.Earlier(id).Select(v => v.Number).Distinct()];
 
     /// <summary>Where an answer has a fault, the file stays as it was.</summary>
-    private static WritingModel OfAnswers(IReadOnlyDictionary<string, string> answers, string text, CancellationToken cancellation)
+    private static WritingModel OfAnswers(IReadOnlyDictionary<string, string> answers, string text, string written, CancellationToken cancellation)
     {
         var draft = Draft.Of(answers);
         string now = draft.Text ?? text;
-        return new WritingModel(null, answers, draft, now, WritingPreview.Of(now, false, cancellation), [], null, null);
+        return new WritingModel(null, answers, draft, now, WritingPreview.Of(now, false, cancellation), [], null, null) { Written = draft.Text is null ? written : WritingSent.MarkOf(now) };
     }
 
     private static WritingModel OfText(
         string? id, IReadOnlyDictionary<string, string>? answers, string text, string? fault, bool tries, CancellationToken cancellation) =>
         new(id, answers, answers is null ? null : Draft.Of(answers), text, WritingPreview.Of(text, tries, cancellation), [], null, fault);
-
-    private static Dictionary<string, string> Answers(FormFields fields) =>
-        Enum.GetValues<DraftFamily>().SelectMany(DraftQuestions.Of).Select(q => q.Key).Distinct()
-            .Where(key => fields.Has(Answered + key)).ToDictionary(key => key, key => fields[Answered + key], StringComparer.Ordinal);
-
-    /// <summary>A form's lines end as those of a browser do; a file's do not.</summary>
-    private static string TextOf(FormFields fields) => fields["text"].ReplaceLineEndings("\n") is { Length: > 0 } text ? text + "\n" : "";
 }

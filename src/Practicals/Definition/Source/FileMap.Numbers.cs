@@ -53,7 +53,7 @@ internal sealed partial class FileMap
             if (value is not UnreadableNode)
             {
                 string said = value is ListNode list ? $"a list of {list.Items.Count} stands here" : Said(value);
-                faults.Add(value.At, $"{said}; expected {expected}");
+                faults.Add(value.At, $"{said}; expected {expected}{Commas(value)}");
             }
 
             return null;
@@ -61,5 +61,12 @@ internal sealed partial class FileMap
 
         double?[] read = [.. items.Select(item => NumberOf(item, NumberRange.Any))];
         return read.Any(x => x is null) ? null : [.. read.Select(x => x!.Value)];
+    }
+
+    private static string Commas(FileNode value)
+    {
+        IReadOnlyList<FileNode> items = value is ListNode list ? list.Items : [];
+        IReadOnlyList<FileNode> joined = DecimalComma.Joined(items);
+        return joined.Count == items.Count ? "" : $". Where a comma is a decimal one, write a full stop: [{string.Join(", ", joined.Select(n => n is ScalarNode scalar ? scalar.Text : "..."))}]";
     }
 }

@@ -21,6 +21,11 @@ internal sealed partial class FileTree
     /// unknown words from costing the product of their numbers.</summary>
     public const int MostEntries = 200;
 
+    /// <summary>What trips up whoever writes such a file for the first time. The parser stumbles somewhere behind it, so that its own
+    /// words seldom tell which it was.</summary>
+    private const string UsualThree =
+        "look on this line and just above it: an apostrophe inside '...' is written twice; a text with a colon and a space, or with #, needs quotes; division is /, not ':'";
+
     private readonly FaultList faults;
     private readonly Stack<OpenNode> open = new();
     private FileNode? root;
@@ -76,13 +81,13 @@ internal sealed partial class FileTree
             int tab = TabInIndentation().Match(text) is { Success: true } found ? found.Index + found.Length - 1 : -1;
             faults.Add(
                 tab < 0 ? At(fault.Start) : PositionOf(text, tab),
-                tab < 0 ? $"this is not YAML: {Plainly(fault.Message)}" : "lines are indented with spaces, and this is a tab");
+                tab < 0 ? $"this is not YAML: {Plainly(fault.Message)}; {UsualThree}" : "lines are indented with spaces, and this is a tab");
             return null;
         }
         catch (InvalidOperationException)
         {
             // The parser gives no position for some brackets that are never closed; the last node read is the nearest.
-            faults.Add(open.TryPeek(out OpenNode? last) ? last.At : default, "this is not YAML: a bracket is not closed");
+            faults.Add(open.TryPeek(out OpenNode? last) ? last.At : default, $"this is not YAML: a bracket is not closed; {UsualThree}");
             return null;
         }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Calx.Practicals.Definition.Source;
 
 /// <summary>Reads what the lesson takes and what keeps it safe: kit, steps, limits and hazards.</summary>
@@ -8,11 +10,14 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
         IReadOnlyList<KitItem> kit = root.Each("kit", "a piece of kit", new KitReader(ids, faults).Item);
         IReadOnlyList<LessonStep> steps = root.Each("steps", "a step", Step);
         var classroom = new ClassroomReader(ids, faults);
+        AmountLimits limits = Limits(root);
+        AmountsDefinition? amounts = classroom.Amounts(root);
+        CheckUsual(limits, amounts);
         return new LessonPlan(
             steps,
             kit,
-            Limits(root),
-            classroom.Amounts(root),
+            limits,
+            amounts,
             classroom.Classroom(root),
             root.Each("hazards", "a hazard with its control", map => Hazard(map, materials)),
             new DrawingReader(ids, faults).Drawings(root));
@@ -61,7 +66,23 @@ internal sealed class LessonReader(IdTables ids, FaultList faults)
             map.Provenance(),
             map.At);
         map.Close();
+        if (limits.Unit is not ("g" or "") && map.Find("unit") is ScalarNode unit)
+        {
+            faults.AddHarmless(unit.At, $"the largest sample is in {limits.Unit}; every sample is measured in g, so write it in g, with unit: g");
+        }
+
         return limits;
+    }
+
+    /// <summary>A plan starts from the usual sample, so a class must be allowed to use it. 0 stands for what could not be read.</summary>
+    private void CheckUsual(AmountLimits limits, AmountsDefinition? amounts)
+    {
+        if (limits.LargestSample > 0 && amounts is not null && amounts.UsualInGrams > limits.LargestSample)
+        {
+            faults.AddHarmless(limits.At, string.Create(
+                CultureInfo.InvariantCulture,
+                $"the usual sample, {amounts.UsualInGrams:0.######} g (line {amounts.At.Line}), is more than a class may use, {limits.LargestSample:0.######} g; lower 'usual' there, or raise 'largestSample' if your employer's risk assessment allows it"));
+        }
     }
 
     private Hazard Hazard(FileMap map, IReadOnlyList<Material> materials)

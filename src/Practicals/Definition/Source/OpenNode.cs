@@ -27,6 +27,11 @@ internal sealed class OpenNode(bool isMap, FilePosition at)
             {
                 faults.Add(nodes[i].At, "a key is one word, not a list or a map");
             }
+            else if (nodes[i + 1] is ScalarNode { IsNothing: true } && entries.Count > 0 && DecimalComma.Joined(entries[^1].Value, key) is ScalarNode meant)
+            {
+                faults.Add(meant.At, DecimalComma.Advice(meant));
+                entries[^1] = entries[^1] with { Value = meant };
+            }
             else if (seen.TryAdd(key.Text, key.At))
             {
                 entries.Add(new FileEntry(key, nodes[i + 1]));

@@ -63,6 +63,20 @@ public sealed class LessonTests
         Assert.False(await IsOpen(screen, await screen.NewLesson()));
     }
 
+    // The file says that it is a demonstration: common practice, no source.
+    [Fact]
+    public async Task A_lesson_of_a_demonstration_has_one_group_and_takes_no_more()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        (string, string)[] fields = [("practical", "zinc-chloride"), ("name", "9F"), ("year", "2026/27"), ("date", "2026-11-26"), ("room", "Lab 2")];
+        IDocument refused = await TeachersScreen.Parsed(await screen.Post("/lessons", [.. fields, ("plan", "?groups=4")]));
+        Assert.Contains("plan has a fault", TeachersScreen.Faults(refused), StringComparison.Ordinal);
+        string address = await screen.Send("/lessons", [.. fields, ("plan", "")]);
+        Assert.Equal(1, Assert.Single(await screen.Host.Store.Lessons(Cancel)).Groups);
+        Assert.Null((await screen.Page($"{address}/live")).QuerySelector(".addgroup"));
+        Assert.NotNull((await screen.Page($"{await screen.NewLesson()}/live")).QuerySelector(".addgroup"));
+    }
+
     [Fact]
     public async Task What_is_missing_or_wrong_is_said_and_what_was_filled_in_stays()
     {

@@ -64,6 +64,8 @@ public sealed class WritingTests
         Assert.DoesNotContain("Mass of a dry dish", sheet, StringComparison.Ordinal);
         IDocument plan = await screen.Page("/practicals/mine?groups=4");
         Assert.Contains("version 2", plan.Body!.TextContent, StringComparison.Ordinal);
+        Assert.NotNull(plan.QuerySelector(".way a[href='/practicals/mine/edit']"));
+        Assert.Null((await screen.Page("/practicals/magnesium-oxide")).QuerySelector(".way a[href$='/edit']"));
         Assert.Contains("Not yet checked", plan.QuerySelector("#safety")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("Mine, better", (await screen.Page("/practicals")).Body!.TextContent, StringComparison.Ordinal);
     }
@@ -73,7 +75,7 @@ public sealed class WritingTests
     {
         await using TeachersScreen screen = await TeachersScreen.Start();
         await screen.Send("/practicals/new/save", ("text", First));
-        await screen.Send("/practicals/new/save", ("text", Second));
+        await screen.Send("/practicals/new/save", ("id", "mine"), ("text", Second));
         IDocument first = await screen.Page("/practicals/mine/edit?version=1");
         string saved = await screen.Send("/practicals/new/save", ("id", "mine"), ("text", first.QuerySelector("#text")!.TextContent));
 
@@ -102,6 +104,52 @@ public sealed class WritingTests
 
         Assert.False(Directory.Exists(Path.Combine(screen.Host.DataFolder, "practicals")));
     }
+
+    [Fact]
+    public async Task With_a_wrong_answer_nothing_is_saved_until_it_is_put_right_or_the_file_is_written_by_hand()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument fresh = await screen.Page("/practicals/new");
+        (string, string)[] sent = [("answer.title", "Mine"), ("text", Value(fresh, "#text")), ("written", Value(fresh, "[name=written]"))];
+        HttpResponseMessage wrong = await screen.Post("/practicals/new/save", [.. sent, ("answer.equation", "MgCO3 = > MgO + CO2")]);
+        IDocument page = await TeachersScreen.Parsed(wrong);
+
+        Assert.Equal(HttpStatusCode.BadRequest, wrong.StatusCode);
+        Assert.Contains("Not saved: an answer is to be put right. The equation: ", page.QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(screen.Host.DataFolder, "practicals")));
+
+        // Put right, it is saved as answered, though no button wrote the file anew.
+        sent[1] = ("text", Value(page, "#text"));
+        sent[2] = ("written", Value(page, "[name=written]"));
+        Assert.Equal("/practicals/mine/edit?saved=1", await screen.Send("/practicals/new/save", [.. sent, ("answer.equation", "MgCO3 -> MgO + CO2")]));
+        Assert.Contains("MgCO3 -> MgO + CO2", Value(await screen.Page("/practicals/mine/edit"), "#text"), StringComparison.Ordinal);
+
+        sent[1] = ("text", Value(page, "#text").Replace("practical: heating-zinc-carbonate", "practical: by-hand", StringComparison.Ordinal));
+        Assert.Equal("/practicals/by-hand/edit?saved=1", await screen.Send("/practicals/new/save", [.. sent, ("answer.equation", "MgCO3 = > MgO + CO2")]));
+    }
+
+    [Fact]
+    public async Task A_new_practical_with_the_id_of_one_of_ones_own_is_refused_and_that_one_stays_as_it_was()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        await screen.Send("/practicals/new/save", ("text", First));
+        await screen.Send("/practicals/new/save", ("text", First.Replace("practical: mine", "practical: other", StringComparison.Ordinal)));
+        IDocument first = await screen.Page("/practicals/mine/edit");
+
+        // As a new one, and from the page on which another is edited.
+        foreach (string edited in (string[])["", "other"])
+        {
+            HttpResponseMessage answer = await screen.Post("/practicals/new/save", ("id", edited), ("text", Second));
+            Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
+            Assert.Contains("You have a practical 'mine' already: edit it, or give another short name", (await TeachersScreen.Parsed(answer)).QuerySelector("[role=alert]")!.TextContent, StringComparison.Ordinal);
+        }
+
+        IDocument after = await screen.Page("/practicals/mine/edit");
+        Assert.Equal(Value(first, "#text"), Value(after, "#text"));
+        Assert.Empty(after.QuerySelectorAll(".versions a"));
+    }
+
+    private static string Value(IDocument page, string field) => page.QuerySelector(field) is { LocalName: "input" } input ? input.GetAttribute("value")! : page.QuerySelector(field)!.TextContent;
 
     private static string Drafted(string label) => Draft.Of(new Dictionary<string, string>
     {

@@ -1,6 +1,8 @@
 using Calx.Chemistry.Elements;
 using Calx.Engine.Tests.Practicals.Definition;
 using Calx.Practicals.Checking;
+using Calx.Practicals.Definition;
+using Calx.Practicals.Definition.Source;
 
 namespace Calx.Engine.Tests.Practicals.Checking;
 
@@ -61,6 +63,12 @@ public sealed class CheckTests
     [InlineData("test: { rises: massChange }", "test: { falls: massChange }", "{ falls: massChange }", "this can never hold: on perfect readings 'massChange' is 0.158, which does not fall", "")]
     [InlineData("among: [0.5, 1, 2]", "among: [0.5, 2, 3]", "{ chooses: {", "is 1, which is none of 0.5, 2, 3", "")]
     [InlineData("reading: after, round: each", "round: each", "id: after\n", "no step of the lesson takes the reading 'after'", "'reading: after'")]
+    [InlineData("usual: 0.24,", "usual: 0.29,", "{ normal: [0.24, 0.048] }", "the middle of 'sample' makes a sample of 0.24 g, but the usual sample on line 272 is 0.29 g", "'usual' there")]
+    [InlineData("perGroup: 0.24,", "perGroup: 0.27,", "{ id: ribbon,", "the kit puts out 0.27 g of 'ribbon' for a group, but the usual sample on line 272 is 0.24 g", "'perGroup' here")]
+    [InlineData("label: Mass of empty crucible and lid\n    unit: g", "label: Mass of empty crucible and lid\n    unit: kg", "kg\n", "'empty' is read from the balance in 'kg'", "write 'unit: g'")]
+    [InlineData("formula: (after - empty) / (before - empty) }", "formula: (after - empty) / (before - before) }", "(after - empty) / (before - before)", "on perfect readings 'massRatio' has no value", "a difference that is 0")]
+    [InlineData("label: gain in mass, unit: g,", "label: gain in mass, unit: mg,", "{ id: massChange,", "'massChange' is said to be in 'mg', but 'after - before' adds or subtracts weighings alone", "1000 * (after - before)")]
+    [InlineData("{ id: massOxygen, label: mass of oxygen, unit: g,", "{ id: massOxygen, label: mass of oxygen, unit: mol,", "{ id: massOxygen,", "'massOxygen' is said to be in 'mol'", "write 'unit: g'")]
     public void What_the_model_says_against_a_file_is_told_at_its_place(string from, string to, string marker, string problem, string cure)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
@@ -74,6 +82,39 @@ public sealed class CheckTests
         Assert.Contains(cure, finding.Cure, StringComparison.Ordinal);
         Assert.Equal(line, finding.Line);
         Assert.True(Math.Abs(column - finding.Column) <= "formula: ".Length, finding.In("f.yaml"));
+    }
+
+    [Theory]
+    [InlineData("usual: 0.24,", "usual: 25,", "the usual sample, 25 g (line 272), is more than a class may use, 0.3 g")]
+    [InlineData("largestSample: 0.30,", "largestSample: 0.2,", "the usual sample, 0.24 g (line 272), is more than a class may use, 0.2 g")]
+    [InlineData("largestSample: 0.30, unit: g", "largestSample: 300, unit: mg", "the largest sample is in mg")]
+    public void A_usual_sample_that_no_class_may_use_is_a_fault_of_the_limits(string from, string to, string problem)
+    {
+        string text = Files.Changed(Files.Magnesium, from, to);
+
+        CheckedPractical found = Of(text);
+
+        Assert.Null(found.Practical);
+        CheckFinding finding = Assert.Single(found.Findings);
+        Assert.Equal((CheckKind.Fault, Files.PlaceOf(text, "limits: {").Line), (finding.Kind, finding.Line));
+        Assert.StartsWith(problem, finding.Problem, StringComparison.Ordinal);
+        Assert.NotNull(finding.Cure);
+    }
+
+    [Fact]
+    public void The_sample_of_every_file_is_the_same_in_law_plan_and_kit()
+    {
+        var places = new FilePlaces(new MapNode([], default));
+
+        Assert.All(BuiltInPracticals.All, p => Assert.Empty(SampleCheck.Of(p, AtomicWeights.Iupac2024, places)));
+    }
+
+    [Fact]
+    public void What_is_weighed_in_every_file_is_in_grams()
+    {
+        var places = new FilePlaces(new MapNode([], default));
+
+        Assert.All(BuiltInPracticals.All.Select(p => new UnitCheck(p, places)), check => Assert.Empty(check.OfReadings().Concat(check.OfFormulas())));
     }
 
     [Fact]

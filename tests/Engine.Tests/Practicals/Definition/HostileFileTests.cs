@@ -31,6 +31,19 @@ public sealed class HostileFileTests
             f => f.Line == line && f.Column == column && f.Reason.StartsWith(reason, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("say: 'the pupil's dish'\n")]
+    [InlineData("label: iron: filings\n")]
+    [InlineData("{ formula: (after - before) : (before - empty) }\n")]
+    [InlineData("{ label: dish # 3 }\n")]
+    public void What_is_not_YAML_is_told_with_what_usually_makes_it_so(string text)
+    {
+        DefinitionFault fault = Assert.Single(PracticalReader.Read(text, "f.yaml").Faults);
+
+        Assert.StartsWith("this is not YAML: ", fault.Reason, StringComparison.Ordinal);
+        Assert.Contains("an apostrophe inside '...' is written twice; a text with a colon and a space, or with #, needs quotes; division is /, not ':'", fault.Reason, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Aliases_that_would_multiply_are_refused_one_by_one()
     {

@@ -30,6 +30,9 @@ public sealed class PracticalReaderTests
     [InlineData("limits: { largestSample: 0.30", "limits: { largestSample: -0.30", "-0.30", "expected a number above 0")]
     [InlineData("limits: {", "limits: [] #{", "[] #{", "a list stands here, where the keys of the limits were expected")]
     [InlineData("aliases: [empty, crucible,", "aliases: [empty, 3,", "3, crucible and", "3 is not a text")]
+    [InlineData("usual: 0.24,", "usual: 0,24,", "0,24, least", "'0,24' has a decimal comma; write a full stop: 0.24")]
+    [InlineData("typical: 18, low: 11, high: 25", "typical: 18,5, low: 11,5, high: 25", "11,5", "'11,5' has a decimal comma; write a full stop: 11.5")]
+    [InlineData("law: { normal: [0.24, 0.048] }", "law: { normal: [0,24, 0,048] }", "[0,24, 0,048]", "expected [mean, standard deviation]. Where a comma is a decimal one, write a full stop: [0.24, 0.048]")]
     // Ids: unknown, twice, unfit.
     [InlineData("add: { material: magnesium,", "add: { material: magnesum,", "magnesum", "there is no material 'magnesum'; expected magnesium, film")]
     [InlineData("add: { material: magnesium,", "add: { material: magnesum,", "magnesum", "did you mean magnesium?")]

@@ -42,6 +42,31 @@ public sealed class DraftTests
         Assert.Equal(value, Assert.Single(found.Ideals, i => i.Quantity.Id == quantity).Value!.Value, 0.0001);
     }
 
+    // Names and formulas are those of the answers; the words round them are this program's own, no source.
+    [Theory]
+    [InlineData("heated", "MgCO3(s) -> MgO + CO2", "", "Heating MgCO3", "heating-mgco3")]
+    [InlineData("heated", "CuSO4.5H2O -> CuSO4 + H2O", "blue copper sulfate", "Heating blue copper sulfate", "heating-blue-copper-sulfate")]
+    [InlineData("gas", "CaCO3 + HCl -> CaCl2 + CO2 + H2O", "marble", "Gas from marble", "gas-from-marble")]
+    [InlineData("closed", "BaCl2 + Na2SO4 -> BaSO4 + NaCl", "", "BaCl2 in a closed vessel", "bacl2-in-a-closed-vessel")]
+    [InlineData("product", "BaCl2 + Na2SO4 -> BaSO4 + NaCl", "", "A solid made from BaCl2", "a-solid-made-from-bacl2")]
+    public void With_the_equation_alone_a_practical_is_called_after_its_sample_and_never_after_the_example(
+        string family, string equation, string name, string title, string id)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["happens"] = family, ["equation"] = equation, ["sampleName"] = name });
+
+        Practical practical = PracticalReader.Read(draft.Text!, "f.yaml").Practical!;
+        Assert.Equal((title, id), (practical.Title, practical.Id));
+        Assert.Contains(name.Length > 0 ? name : equation[..5], practical.Question, StringComparison.Ordinal);
+        Assert.Equal(title, draft.Questions.Single(q => q.Key == "title").Default);
+
+        var example = Draft.Of(new Dictionary<string, string> { ["happens"] = family });
+        foreach (string key in (string[])["title", "question", "sampleName", "productName"])
+        {
+            string usual = example.Questions.Single(q => q.Key == key).Default;
+            Assert.DoesNotContain(usual, draft.Text!, StringComparison.OrdinalIgnoreCase);
+        }
+    }
+
     [Fact]
     public void Without_a_weighing_of_the_empty_vessel_the_check_says_which_is_missing()
     {
@@ -57,6 +82,7 @@ public sealed class DraftTests
     [InlineData("equation", "Mg + O2 -> CaO", "cannot be balanced")]
     [InlineData("equation", "Mg + -> MgO", "formula")]
     [InlineData("equation", "Mg + S -> MgS", "S does not come from the air")]
+    [InlineData("product", "CO2", "'CO2' leaves as a gas, so it cannot be what is left")]
     [InlineData("sample", "Cu", "is no reactant of the equation; expected ZnCO3")]
     [InlineData("usual", "2,5", "write a full stop, not a comma")]
     [InlineData("usual", "0", "a number from 0.01 to 500 is expected")]

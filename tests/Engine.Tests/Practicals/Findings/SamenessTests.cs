@@ -1,6 +1,7 @@
 using Calx.Engine.Tests.Practicals.Inference;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Findings;
+using Calx.Practicals.Readings;
 
 namespace Calx.Engine.Tests.Practicals.Findings;
 
@@ -53,7 +54,8 @@ public class SamenessTests
         string[] after = ["30.005", "30.006", "30.004", "30.005", "30.006", "30.003", "30.006", "30.005"];
         var sameness = Assert.IsType<ChangeEvidence.Sameness>(ClassAnalysis.Of(
             practical,
-            Given.Class(practical, [.. after.Select((digits, i) => Given.Group($"{i + 1}", ("empty", "29.700"), ("before", "30.000"), ("after", digits)))]),
+            Given.Class(
+                practical, new BalanceOptions(0.001m, null), [.. after.Select((digits, i) => Given.Group($"{i + 1}", ("empty", "29.700"), ("before", "30.000"), ("after", digits)))]),
             Given.Weights, Given.NoCauses).Class.Change);
 
         Assert.Equal((shown, bandInGrams), (sameness.Shown, Math.Round(sameness.BandInGrams, 9)));

@@ -23,6 +23,10 @@ public sealed class CautionTests
     [InlineData("copper-sulfate-hydrate", "heat", "Keep face and hands from above the crucible.")]
     [InlineData("copper-sulfate-hydrate", "weigh-before", "Take dry crystals that do not cling together.")]
     [InlineData("copper-sulfate-hydrate", "cool", "Weigh as soon as the cooling time is over.")]
+    [InlineData("copper-by-iron", "dry", "Water of at most 60 °C; only the teacher opens the oven; no propanone or ethanol near it; tongs and mat, nobody tests warmth by touch.")]
+    [InlineData("tablet-in-water", "close", "Vented plastic bottle of at least three times the gas, whose tape lifts; never glass, never a tight cap without its hole.")]
+    [InlineData("tablet-in-water", "clear-up", "Lift the tape first, turn the cap slowly, away from faces; eye protection throughout.")]
+    [InlineData("marble-and-acid", "set-up", "Wool plug only, never a bung.")]
     public void A_caution_stands_where_it_helps(string practical, string step, string caution) => Assert.Contains(caution, Of(practical, step));
 
     [Theory]
@@ -34,6 +38,8 @@ public sealed class CautionTests
     [InlineData("magnesium-oxide", "reheat", "Rub the ribbon bright before it is weighed.")]
     [InlineData("magnesium-oxide", "burn", "One reads aloud, the other writes and reads back.")]
     [InlineData("copper-sulfate-hydrate", "check", "Weigh as soon as the cooling time is over.")]
+    [InlineData("copper-by-iron", "weigh-empty", "Water of at most 60 °C; only the teacher opens the oven; no propanone or ethanol near it; tongs and mat, nobody tests warmth by touch.")]
+    [InlineData("copper-by-iron", "set-up", "Eye protection; collect it with the copper solution.")]
     public void And_not_where_it_does_not(string practical, string step, string caution) => Assert.DoesNotContain(caution, Of(practical, step));
 
     [Theory]
