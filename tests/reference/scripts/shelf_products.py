@@ -1,10 +1,10 @@
 """Theory values and one worked example for each of six practicals in which a product (or what is left) is weighed.
 
-Prints tests/reference/shelf_theory_yamlc.csv, or with 'examples' shelf_examples_yamlc.csv. The stoichiometry is written out
+Prints tests/reference/shelf_theory_products.csv, or with 'examples' shelf_examples_products.csv. The stoichiometry is written out
 here, mole by mole; atomic weights are read from atomic_weights_iupac2021.csv. Needs Python 3 only.
 
-    python3 tests/reference/scripts/shelf_yamlc.py > tests/reference/shelf_theory_yamlc.csv
-    python3 tests/reference/scripts/shelf_yamlc.py examples > tests/reference/shelf_examples_yamlc.csv
+    python3 tests/reference/scripts/shelf_products.py > tests/reference/shelf_theory_products.csv
+    python3 tests/reference/scripts/shelf_products.py examples > tests/reference/shelf_examples_products.csv
 """
 import csv
 import pathlib

@@ -1,7 +1,7 @@
 """Theory values and worked examples of six practicals, from the atomic weights alone.
 
 Atomic weights: IUPAC 2021 abridged (Prohaska and others, Pure Appl. Chem. 94 (2022) 573). Stoichiometry is written out
-here by hand and shares no code with the program. Run: python3 shelf_yamlb.py theory|examples > FILE.csv
+here by hand and shares no code with the program. Run: python3 shelf_closed_and_analysed.py theory|examples > FILE.csv
 """
 import sys
 

@@ -1,7 +1,7 @@
 #!/usr/bin/python3
 """Theory values and worked examples of seven practicals, worked out here from the atomic weights of
 ../atomic_weights_iupac2021.csv (abridged values) by counting atoms; nothing of the program is read or run.
-Writes ../shelf_theory_yamla.csv (practical,quantity,value,unit,source) and ../shelf_examples_yamla.csv (a practical, readings of
+Writes ../shelf_theory_heating.csv (practical,quantity,value,unit,source) and ../shelf_examples_heating.csv (a practical, readings of
 our own invention, the quantities they give)."""
 import csv
 import os
@@ -68,13 +68,13 @@ practicals = [
 units = {"percentWater": "%", "percentLoss": "%", "percentCopper": "%", "percentZinc": "%", "percentGain": "%", "shareReacted": "%"}
 amounts = {"waterMass", "saltMass", "residueMass", "gasMass", "massChange", "copperMass", "oxygenMass"}  # go with the sample
 
-with open(os.path.join(here, "..", "shelf_theory_yamla.csv"), "w", newline="\n") as file:
+with open(os.path.join(here, "..", "shelf_theory_heating.csv"), "w", newline="\n") as file:
     file.write("practical,quantity,value,unit,source\n")
     for practical, of, left, _ in practicals:
         for quantity, value in of(0, 1, left).items():
             if quantity not in amounts:
                 file.write(f"{practical},{quantity},{value:.5f},{units.get(quantity, 1)},computed from IUPAC 2021 abridged atomic weights\n")
-with open(os.path.join(here, "..", "shelf_examples_yamla.csv"), "w", newline="\n") as file:
+with open(os.path.join(here, "..", "shelf_examples_heating.csv"), "w", newline="\n") as file:
     file.write("practical,readings,quantities\n")
     for practical, of, _, readings in practicals:
         given = ";".join(f"{name}={value:.2f}" for name, value in zip(("empty", "before", "after"), readings))
