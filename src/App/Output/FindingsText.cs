@@ -33,7 +33,8 @@ internal static class FindingsText
     private static void WriteGroups(TextWriter output, ClassFindings findings)
     {
         QuantityDefinition[] shown = [.. ShownQuantities(findings)];
-        WrappedText.Heading(output, "Groups (value ± standard uncertainty from the balance)");
+        string from = findings.Practical.Readings.All(r => r.IsWeighing) ? "the balance" : "balance and instruments";
+        WrappedText.Heading(output, $"Groups (value ± standard uncertainty from {from})");
         bool repeats = findings.Practical.Findings.ConstantMass is not null;
         var columns = new Columns("l" + new string('r', shown.Length) + (repeats ? "ll" : "l"));
         columns.AddHeading(WidestHeading, ["group", .. shown.Select(HeadingOf), .. repeats ? ["constant mass"] : Array.Empty<string>(), ""]);

@@ -2,7 +2,7 @@
 // without a connection.
 "use strict";
 (() => {
-  const calx = window.calx, { make } = calx;
+  const calx = window.calx, { make, text, show } = calx;
   const page = document.getElementById("answers");
   if (!page) return;
   const find = (selector, from = page) => from.querySelector(selector);
@@ -14,11 +14,8 @@
   // Whatever the group: an answer is its student's. Readings go only to the group for which they were typed.
   queue.isOwn = item => item.entry.kind === "answer" || (group > 0 && item.entry.group === group);
   const doing = { current: page.dataset.current, changing: "", hasMoved: false };
-  let saidTimer = 0;
 
   document.body.classList.add("scripted");
-  const text = (e, words) => { if (e && e.textContent !== words) e.textContent = words; };
-  const show = (e, isShown) => e?.classList.toggle("hidden", !isShown);
   const isConnected = () => document.body.dataset.connected !== "no" && queue.isConnected;
   const questions = () => [...live.querySelectorAll("[data-question]")];
   const questionOf = id => questions().find(q => q.dataset.question === id);
@@ -41,12 +38,7 @@
   const localOf = id => queue.local().filter(e => own(e) && e.what === `answer.${id}`).pop();
   const isAnswered = q => q.dataset.answered === "yes" || localOf(q.dataset.question) !== undefined;
 
-  function say(words) {
-    const said = find("[data-said]");
-    text(said, words);
-    clearTimeout(saidTimer);
-    saidTimer = setTimeout(() => text(said, ""), 3500);
-  }
+  const say = words => calx.say(find("[data-said]"), words);
 
   function render() {
     queue.shown(new Set((find("[data-kept]", live)?.dataset.kept ?? "").split(" ")));

@@ -11,6 +11,15 @@
     return e;
   };
   calx.make = make;
+  calx.text = (e, words) => { if (e && e.textContent !== words) e.textContent = words; };
+  calx.show = (e, isShown) => e?.classList.toggle("hidden", !isShown);
+  // Words that stand for a moment.
+  let saidTimer = 0;
+  calx.say = (place, words) => {
+    calx.text(place, words);
+    clearTimeout(saidTimer);
+    saidTimer = setTimeout(() => calx.text(place, ""), 3500);
+  };
 
   const plain = text => text.trim().replace(",", ".").replace("\u2212", "-").replace(/\.$/, "");
   const decimalsOf = text => (text.split(".")[1] ?? "").length;

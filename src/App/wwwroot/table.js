@@ -1,7 +1,7 @@
 // A group's page, or a balance station: shows the present step, takes what is typed, and goes on without a connection.
 "use strict";
 (() => {
-  const calx = window.calx;
+  const calx = window.calx, { text, show } = calx;
   const table = document.getElementById("table");
   if (!table) return;
   const find = (selector, from = table) => from.querySelector(selector);
@@ -20,21 +20,14 @@
     back: () => go({ again: null, isAhead: false, group: ownGroup }),
     ahead: () => go({ isAhead: true }),
   });
-  let saidTimer = 0, focused = "";
+  let focused = "";
 
   document.body.classList.add("scripted");
   const remember = () => { try { localStorage.setItem(which, JSON.stringify(remembered)); } catch { /* Remembered while the page is open. */ } };
   const section = () => find(`[data-way][data-group="${doing.group}"]`, live);
-  const text = (e, words) => { if (e && e.textContent !== words) e.textContent = words; };
   const isConnected = () => document.body.dataset.connected !== "no" && queue.isConnected;
-  const show = (e, isShown) => e?.classList.toggle("hidden", !isShown);
 
-  function say(words) {
-    const said = find("[data-said]");
-    text(said, words);
-    clearTimeout(saidTimer);
-    saidTimer = setTimeout(() => text(said, ""), 3500);
-  }
+  const say = words => calx.say(find("[data-said]"), words);
 
   function render() {
     queue.shown(new Set((find("[data-kept]", live)?.dataset.kept ?? "").split(" ")));
