@@ -28,8 +28,16 @@ public sealed class Chromium : IAsyncLifetime
         return browser;
     }
 
-    /// <summary>The lab over the demo's records, opened when it is first asked for.</summary>
-    internal async Task<DemoLab> Demo() => demo ??= await DemoLab.Open(this);
+    /// <summary>The lab over the demo's records, opened when it is first asked for; the pages of earlier tests are closed.</summary>
+    internal async Task<DemoLab> Demo()
+    {
+        if (demo is not null)
+        {
+            await demo.Lab.CloseBrowsers();
+        }
+
+        return demo ??= await DemoLab.Open(this);
+    }
 
     public async ValueTask InitializeAsync()
     {

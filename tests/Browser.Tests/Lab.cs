@@ -64,9 +64,6 @@ internal sealed class Lab : IAsyncDisposable
     /// <summary>A browser of the teacher's.</summary>
     public Task<IPage> Teacher(BrowserNewContextOptions? options = null) => Page(options ?? Screens.Laptop());
 
-    // The page's scripts have run; its pictures and fonts may still be on their way on a busy machine.
-    private static readonly PageWaitForURLOptions Scripted = new() { WaitUntil = WaitUntilState.DOMContentLoaded };
-
     /// <summary>A student's phone that has joined and taken a group.</summary>
     public async Task<IPage> Phone(int group, BrowserNewContextOptions? options = null, string? code = null)
     {
@@ -76,7 +73,7 @@ internal sealed class Lab : IAsyncDisposable
         await page.Locator("[name=code]").FillAsync(code ?? Lesson.Code);
         await page.Locator("form.join button").ClickAsync();
         await page.Locator($"button[name=group][value='{group}']").ClickAsync();
-        await page.WaitForURLAsync("**/table", Scripted);
+        await page.Reached("**/table");
         return page;
     }
 
@@ -88,7 +85,7 @@ internal sealed class Lab : IAsyncDisposable
         await page.GotoAsync("/join");
         await page.Locator("[name=code]").FillAsync(Lesson.StationCode);
         await page.Locator("form.join button").ClickAsync();
-        await page.WaitForURLAsync("**/table", Scripted);
+        await page.Reached("**/table");
         return page;
     }
 
@@ -130,13 +127,20 @@ internal sealed class Lab : IAsyncDisposable
     /// <summary>Fails where a page wrote an error, asked anybody else for anything, or was answered with a fault of the program.</summary>
     public void NothingAmiss() => Assert.Empty(amiss);
 
-    public async ValueTask DisposeAsync()
+    /// <summary>Closes every page: a live page that stays open asks for news as long as it is there.</summary>
+    public async Task CloseBrowsers()
     {
         foreach (IBrowserContext context in contexts)
         {
             await context.CloseAsync();
         }
 
+        contexts.Clear();
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await CloseBrowsers();
         await Program.DisposeAsync();
         folder.Dispose();
     }

@@ -26,7 +26,7 @@ public sealed class WholeLessonTests(Chromium chromium)
 
         IPage[] phones = [await lab.Phone(1, code: code), await lab.Phone(2, code: code), await lab.Phone(3, code: code)];
         await teacher.GetByRole(AriaRole.Button, new() { Name = "Begin" }).ClickAsync();
-        await teacher.WaitForURLAsync("**/live");
+        await teacher.Reached("**/live");
         await teacher.GetByRole(AriaRole.Button, new() { Name = "Groups begin now" }).ClickAsync();
 
         await ReadingsShowOnTheLiveView(teacher, phones);
@@ -59,7 +59,7 @@ public sealed class WholeLessonTests(Chromium chromium)
         await Pictures.Keep(teacher, "teacher-sign-in");
         await teacher.Locator("[name=passphrase]").FillAsync(Passphrase);
         await teacher.Locator("form button").First.ClickAsync();
-        await teacher.WaitForURLAsync("**/classes");
+        await teacher.Reached("**/classes");
     }
 
     private static async Task AddClass(IPage teacher)
@@ -104,7 +104,7 @@ public sealed class WholeLessonTests(Chromium chromium)
     private static async Task<string> OpenTheDoor(IPage teacher)
     {
         await teacher.GetByRole(AriaRole.Button, new() { Name = "Open the door" }).ClickAsync();
-        await teacher.WaitForURLAsync("**/door");
+        await teacher.Reached("**/door");
         await Expect(teacher.Locator(".qr svg")).ToBeVisibleAsync();
         await Pictures.Keep(teacher, "teacher-door");
         return await teacher.Locator(".bigcode").InnerTextAsync();
@@ -187,7 +187,7 @@ public sealed class WholeLessonTests(Chromium chromium)
     {
         teacher.Dialog += (_, dialog) => dialog.AcceptAsync();
         await teacher.GetByRole(AriaRole.Button, new() { Name = "End", Exact = true }).ClickAsync();
-        await teacher.WaitForURLAsync("**/findings");
+        await teacher.Reached("**/findings");
         await Expect(teacher.Locator("h1")).ToHaveTextAsync("What the class found");
         await teacher.GotoAsync(lesson);
         await Expect(teacher.GetByRole(AriaRole.Button, new() { Name = "Take it up again" })).ToBeVisibleAsync();

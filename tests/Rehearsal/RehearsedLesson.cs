@@ -39,7 +39,7 @@ public sealed record RehearsedLesson(RecordId Id, string Code, string StationCod
         SchoolClass school = await ClassIn(store, settings);
         await Balances(store);
         Practical practical = BuiltInPracticals.Find(settings.PracticalId)!;
-        PlanWords words = WordsFor(settings.Groups);
+        PlanWords words = WordsFor(settings.Groups, practical);
         var lesson = new Lesson(
             RecordId.Draw(), school.Id, practical.Id, practical.Version, practical.SourceText, PlanSnapshot.Text(words), DateOnly.FromDateTime(DateTime.Now),
             "Lab 2", settings.Groups, LessonMinutes, new LessonSettings(settings.Assessed, settings.DecideFirst, Trial: false));
@@ -88,10 +88,10 @@ public sealed record RehearsedLesson(RecordId Id, string Code, string StationCod
             lesson, new JournalEntry(id, new JournalCell(0, 1, what), new EntryContent.Happening(""), Visitor.TeachersDevice, DateTimeOffset.UtcNow));
     }
 
-    private static PlanWords WordsFor(int groups) => new()
+    private static PlanWords WordsFor(int groups, Practical practical) => new()
     {
         Groups = groups, Students = 2 * groups, Balances = 2, Resolutions = ["0.01"], Repeatability = null, Minutes = LessonMinutes, Mass = null, Trials = 1,
-        Heatings = 2, NoEmpty = false, Prepared = true, Stagger = 0, Wanted = [], Conditions = [], Without = [], Moved = [], Alongside = [], Times = [], Kit = [],
+        Heatings = practical.Findings.ConstantMass is null ? null : 2, NoEmpty = false, Prepared = true, Stagger = 0, Wanted = [], Conditions = [], Without = [], Moved = [], Alongside = [], Times = [], Kit = [],
         Prices = [], Metre = null,
     };
 }

@@ -35,7 +35,11 @@ internal static class PracticalsCheckCommand
             return ExitCode.BadInput;
         }
 
-        string path = PathOf(named, data, surroundings);
+        if (PathOf(named, data, surroundings) is not string path)
+        {
+            return ExitCode.BadInput;
+        }
+
         switch (TextFile.Read(surroundings, path, "a practical"))
         {
             case FileText.Unreadable unreadable:
@@ -48,11 +52,18 @@ internal static class PracticalsCheckCommand
         }
     }
 
-    /// <summary>A word that is no file may be the id of a practical of one's own.</summary>
-    private static string PathOf(string named, string? data, Surroundings surroundings)
+    /// <summary>A word that is no file may be the id of a practical of one's own; null after telling that several files say so.</summary>
+    private static string? PathOf(string named, string? data, Surroundings surroundings)
     {
         var own = OwnFolder.In(surroundings.DataFolder(data));
-        return !Path.Exists(surroundings.FullPath(named)) && own.FilesCalled(named).FirstOrDefault() is string file ? Path.Combine(own.Path, file) : named;
+        string[] files = Path.Exists(surroundings.FullPath(named)) ? [] : [.. own.FilesCalled(named)];
+        if (files.Length > 1)
+        {
+            surroundings.Error.WriteLine($"calx practicals check: several of your files say that they are '{named}': {string.Join(", ", files)}; give all but one another id");
+            return null;
+        }
+
+        return files.Length == 1 ? Path.Combine(own.Path, files[0]) : named;
     }
 
     private static int Tell(FullCheck check, bool asJson, Surroundings surroundings)

@@ -69,6 +69,12 @@ internal static class PracticalsNewCommand
         var own = OwnFolder.In(surroundings.DataFolder(order.Data));
         string shown = order.Out ?? Path.Combine(own.Path, $"{id}.yaml");
         string path = surroundings.FullPath(shown);
+        if (order.Out is null && own.FilesCalled(id).FirstOrDefault(f => f != Path.GetFileName(path)) is string same)
+        {
+            surroundings.Error.WriteLine(Fault.Line(Path.Combine(own.Path, same), 1, 1, $"this is your practical '{id}' already; give the new one another id: --set id=..."));
+            return ExitCode.BadInput;
+        }
+
         if (Path.Exists(path))
         {
             surroundings.Error.WriteLine(Fault.Line(shown, 1, 1, "there is such a file already, and it is left as it is; give another name with --out, or another id"));

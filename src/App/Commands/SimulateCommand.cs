@@ -31,6 +31,11 @@ internal static class SimulateCommand
             "--repeatability", "standard deviation of repeated weighings in g; otherwise 0.7 steps (judgement)", "G", 0, 1000);
         Option<double?> sample = NumberOption.Between("--sample", "usual mass of a sample in g; otherwise the practical's", "G", 0, 1e6);
         Option<long?> rounds = NumberOption.Whole("--rounds", "heatings; otherwise until two weighings agree", 1, 100);
+        Option<string?> arms = new("--arms")
+        {
+            Description = "how groups are divided among the practical's arms, such as covered=4,ordinary=8; otherwise as its file says, or evenly",
+            HelpName = "ARM=N,...",
+        };
         Option<string?> csv = new("--csv") { Description = "write the invented class to this new file", HelpName = "FILE" };
         Option<string?> truth = new("--truth") { Description = "write what is true of each group to this new file", HelpName = "FILE" };
         var learned = new LearnedOptions();
@@ -51,7 +56,8 @@ internal static class SimulateCommand
                     result.GetValue(condition) ?? [],
                     result.GetValue(sample),
                     result.GetValue(resolution) ?? UsualStep,
-                    result.GetValue(repeatability)),
+                    result.GetValue(repeatability),
+                    result.GetValue(arms)),
                 new SimulationFiles(result.GetValue(csv), result.GetValue(truth)),
                 (ulong)(result.GetValue(seed) ?? 1),
                 result.GetValue(json),
@@ -59,7 +65,7 @@ internal static class SimulateCommand
                 surroundings),
             "A file that is there already is left as it is: exit code 2. Exit code 1 where the sample or the groups are more than the practical allows, or a cause cannot count on this balance.");
         verb.Arguments.Add(practical);
-        foreach (Option option in (Option[])[groups, seed, cause, condition, resolution, repeatability, sample, rounds, .. learned.All, csv, truth, json])
+        foreach (Option option in (Option[])[groups, seed, cause, condition, resolution, repeatability, sample, rounds, arms, .. learned.All, csv, truth, json])
         {
             verb.Options.Add(option);
         }
@@ -126,11 +132,22 @@ internal static class SimulateCommand
             SimulatedClass? drawn = onlyPredict
                 ? null
                 : SimulatedClass.Draw(choice.Circumstances, AtomicWeights.Iupac2024, choice.Plan, seed, cancellation: interrupted);
-            return new SimulationAnswer(choice, seed, prediction, drawn, null);
+            return new SimulationAnswer(choice, seed, prediction, drawn, null) { Arms = [.. ArmsOf(choice, seed, interrupted)] };
         }
         catch (CannotSimulateException fault)
         {
             return new SimulationAnswer(choice, seed, null, null, fault.Message);
+        }
+    }
+
+    /// <summary>What each way is to give, where the groups are divided.</summary>
+    private static IEnumerable<ArmOutlook> ArmsOf(SimulationChoice choice, ulong seed, CancellationToken interrupted)
+    {
+        ArmDivision? arms = choice.Plan.Arms;
+        for (int way = 0; way < arms?.Ways.Count; way++)
+        {
+            yield return new ArmOutlook(arms.Ways[way], arms.Counts[way], Prediction.Of(
+                choice.Circumstances.InArm(arms.Ways[way]), AtomicWeights.Iupac2024, choice.Plan.OfOneWay(), seed: seed, cancellation: interrupted));
         }
     }
 }

@@ -1,4 +1,5 @@
 using Calx.App.Input;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Simulation;
 
 namespace Calx.App.Commands;
@@ -10,4 +11,21 @@ namespace Calx.App.Commands;
 /// <param name="Drawn">An invented class, or null where none was asked for.</param>
 /// <param name="Reason">Why nothing was simulated; null where it was.</param>
 internal sealed record SimulationAnswer(
-    SimulationChoice Choice, ulong Seed, Prediction? Prediction, SimulatedClass? Drawn, string? Reason);
+    SimulationChoice Choice, ulong Seed, Prediction? Prediction, SimulatedClass? Drawn, string? Reason)
+{
+    /// <summary>Each way that some group does; empty where all do it in one.</summary>
+    public IReadOnlyList<ArmOutlook> Arms { get; init; } = [];
+}
+
+/// <summary>What the groups of one way will probably find.</summary>
+/// <param name="Arm">The arm; null for the ordinary way.</param>
+/// <param name="Groups">How many groups do it.</param>
+/// <param name="Prediction">What they will probably weigh and find.</param>
+internal sealed record ArmOutlook(Arm? Arm, int Groups, Prediction Prediction)
+{
+    /// <summary>Its id, as on the command line.</summary>
+    public string Id => Arm?.Id ?? "ordinary";
+
+    /// <summary>What it is called.</summary>
+    public string Label => Arm?.Label ?? "ordinary way";
+}

@@ -1,12 +1,7 @@
-using System.Globalization;
 using System.Text.Json.Serialization;
 using Calx.App.Learning;
 using Calx.App.Output;
-using Calx.Measurement.Weighing;
-using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
-using Calx.Practicals.Planning;
-using Calx.Practicals.Planning.Amounts;
 
 namespace Calx.App.Input;
 
@@ -82,19 +77,5 @@ public sealed record PlanWords
     }
 
     /// <summary>Neither groups nor sample pass the practical's limits, not even on paper: a sheet is soon printed from it.</summary>
-    public string? TooMuch(Practical practical)
-    {
-        if (UsualGroups.TooMany(practical, Groups) is string tooMany)
-        {
-            return tooMany;
-        }
-
-        double largest = PlanSettings.LargestSample(practical);
-        bool fits = largest < practical.Limits.LargestSample;
-        return (Mass ?? practical.Amounts?.UsualInGrams) is double mass && mass > largest
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"{mass} g is more than {(fits ? "the vessel takes" : "a class may use")}: {largest} g at most{(practical.Limits.Note is null ? "" : $" ({practical.Limits.Note})")}")
-            : null;
-    }
+    public string? TooMuch(Practical practical) => LargestAmounts.Passed(practical, Groups, Mass, Conditions);
 }

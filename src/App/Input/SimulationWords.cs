@@ -17,7 +17,8 @@ internal sealed record SimulationWords(
     IReadOnlyList<string> Conditions,
     double? Sample,
     double Resolution,
-    double? Repeatability)
+    double? Repeatability,
+    string? Arms = null)
 {
     /// <summary>The class, or null after telling each fault on standard error.</summary>
     /// <param name="practical">The practical.</param>
@@ -37,8 +38,9 @@ internal sealed record SimulationWords(
         }
 
         double repeatability = Repeatability / Resolution ?? Balance.UsualRepeatabilityInDivisions;
-        var plan = new SimulationPlan(Groups ?? UsualGroups.Of(practical), new Balance(Resolution, repeatability), Rounds, Cause, Sample);
-        return new SimulationChoice(new Circumstances(learned?.Of(practical).Practical ?? practical, Conditions), Conditions, plan, TooMuch(practical), learned);
+        ArmsWord arms = ArmsOf(practical);
+        var plan = new SimulationPlan(arms.Groups, new Balance(Resolution, repeatability), Rounds, Cause, Sample, arms: arms.Division);
+        return new SimulationChoice(new Circumstances(learned?.Of(practical).Practical ?? practical, Conditions), Conditions, plan, LargestAmounts.Passed(practical, plan.Groups, Sample, Conditions), learned);
     }
 
     private IEnumerable<string> Faults(Practical practical)
@@ -59,6 +61,11 @@ internal sealed record SimulationWords(
             yield return fault;
         }
 
+        if (ArmsOf(practical).Fault is string wrong)
+        {
+            yield return $"--arms: {wrong}";
+        }
+
         int most = practical.Procedure.OfType<RepeatEvent>().Select(r => r.Most).DefaultIfEmpty(1).Max();
         if (Rounds > most)
         {
@@ -66,15 +73,5 @@ internal sealed record SimulationWords(
         }
     }
 
-    /// <summary>Neither groups nor sample pass the practical's limits, not even on paper: a sheet is soon printed from it.</summary>
-    private string? TooMuch(Practical practical)
-    {
-        AmountLimits limits = practical.Limits;
-        return Groups is int groups && UsualGroups.TooMany(practical, groups) is string tooMany ? tooMany
-            : Sample is double sample && limits.Unit == "g" && sample > limits.LargestSample
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"{sample} g is more than a class may use: {limits.LargestSample} g at most{(limits.Note is null ? "" : $" ({limits.Note})")}")
-            : null;
-    }
+    private ArmsWord ArmsOf(Practical practical) => ArmsWord.Of(Arms, practical, Groups, UsualGroups.Of(practical));
 }

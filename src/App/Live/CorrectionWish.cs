@@ -1,5 +1,4 @@
 using Calx.App.Serving;
-using Calx.Practicals.Readings;
 using Calx.Records.Journal;
 
 namespace Calx.App.Live;
@@ -40,7 +39,7 @@ public static class CorrectionWish
         }
 
         JournalCell cell = old.Entry.Cell;
-        string sentence = $"{ReadingNames.OfId(view.Practical, cell.What)} / {was.Unit}: {was.Written} should be {should.Written}; {reason}.";
+        string sentence = $"{CellNames.Of(view.Practical, cell.What)} / {was.Unit}: {was.Written} should be {should.Written}; {reason}.";
         return new JournalEntry(
             CellDecision.IdOf(id, old.Entry.Id), cell with { What = Acts.CorrectionAsked }, new EntryContent.Happening(sentence), device, typedAt);
     }

@@ -20,7 +20,7 @@ public static class DecimalsCheck
     {
         ArgumentNullException.ThrowIfNull(view);
         ArgumentNullException.ThrowIfNull(balances);
-        bool isWeighing = view.Weighings.Any(w => w.Id == what && w.Reading is ReadingDefinition { Gauge: null });
+        bool isWeighing = view.Practical.Series?.IsPoint(what) == true || view.Weighings.Any(w => w.Id == what && w.Reading is ReadingDefinition { Gauge: null });
         int[] decimals = [.. balances.Where(b => letter is null || string.Equals(b.Letter, letter, StringComparison.OrdinalIgnoreCase)).Select(b => b.Decimals).Distinct()];
         return isWeighing && decimals.Length == 1 ? decimals[0] : null;
     }

@@ -68,10 +68,12 @@ public static class EntryIntake
         return Results.Json(new EntryAnswers(answers), EntryAnswersContext.Default.EntryAnswers);
     }
 
-    private static async Task<string?> Question(HttpContext context, LessonRoom room, JournalEntry entry) => LookAgain.Ask(
-        await room.Now(context.RequestAborted),
-        entry,
-        await context.RequestServices.GetRequiredService<KnownBalances>().Now(context.RequestAborted));
+    private static async Task<string?> Question(HttpContext context, LessonRoom room, JournalEntry entry)
+    {
+        await room.Ready.WaitAsync(context.RequestAborted);
+        return LookAgain.Ask(
+            await room.Now(context.RequestAborted), entry, await context.RequestServices.GetRequiredService<KnownBalances>().Now(context.RequestAborted));
+    }
 
     private static EntryAnswer Answer(EntryReading read, AppendResult result) => result switch
     {

@@ -12,9 +12,17 @@ public static class LessonFindings
     /// <param name="view">The lesson.</param>
     /// <param name="balances">The school's balances: the coarsest that was used decides how finely a mass is known.</param>
     /// <param name="causes">Whether causes and decisions are worked out too, which takes longer.</param>
-    public static ClassFindings? Of(LessonView view, LetteredBalances balances, bool causes) => ReadingsOf(view, balances) is ClassReadings readings
-        ? ClassAnalysis.Of(view.Room.Plan.Practical, readings, AtomicWeights.Iupac2024, new AnalysisOptions(causes, view.Room.Plan.AllConditions))
-        : null;
+    public static ClassFindings? Of(LessonView view, LetteredBalances balances, bool causes) =>
+        Of(view, balances, new AnalysisOptions(causes, view.Room.Plan.AllConditions));
+
+    /// <summary>The same as far as the practical's key quantity goes: no causes, and no curves through mass against time, which take longest.</summary>
+    /// <param name="view">The lesson.</param>
+    /// <param name="balances">The school's balances.</param>
+    public static ClassFindings? OfKey(LessonView view, LetteredBalances balances) =>
+        Of(view, balances, new AnalysisOptions(Causes: false, view.Room.Plan.AllConditions) { Curves = false });
+
+    private static ClassFindings? Of(LessonView view, LetteredBalances balances, AnalysisOptions options) => ReadingsOf(view, balances) is ClassReadings readings
+        ? ClassAnalysis.Of(view.Room.Plan.Practical, readings, AtomicWeights.Iupac2024, options) : null;
 
     /// <summary>The readings that groups took themselves; null while there are none.</summary>
     /// <param name="view">The lesson.</param>

@@ -24,6 +24,7 @@ public sealed class LessonRoom : IDisposable
     private readonly LessonJournal journal = new();
     private readonly Lock gate = new();
     private TaskCompletionSource changed = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly Lazy<Task> ready;
     private volatile bool isStale = true;
     private volatile LessonView? view;
 
@@ -34,6 +35,9 @@ public sealed class LessonRoom : IDisposable
         Plan = plan;
         this.store = store;
         Watch = new LessonWatch(plan, AtomicWeights.Iupac2024, SeedOf(lesson.Id.ToString()));
+        // On a thread of its own: it takes seconds on a busy machine, and the threads that answer pages are few.
+        ready = new Lazy<Task>(() => Task.Factory.StartNew(
+            Watch.WarmUp, CancellationToken.None, TaskCreationOptions.LongRunning | TaskCreationOptions.DenyChildAttach, TaskScheduler.Default));
         Packs = new PacksOfLesson(plan);
         Simulated = new SimulatedReadings(plan, group => SeedOf(FormattableString.Invariant($"{lesson.ClassId}/{group}")));
     }
@@ -52,6 +56,12 @@ public sealed class LessonRoom : IDisposable
 
     /// <summary>The engine made ready for this lesson.</summary>
     public LessonWatch Watch { get; }
+
+    /// <summary>Ends when the engine is ready for readings, which begins when it is first asked for.</summary>
+    public Task Ready => ready.Value;
+
+    /// <summary>Goes up when something is told that no entry brought: a forecast, or values that took long.</summary>
+    public int Told { get; private set; }
 
     /// <summary>Readings for those who lost their sample.</summary>
     public SimulatedReadings Simulated { get; }
@@ -141,9 +151,18 @@ public sealed class LessonRoom : IDisposable
     public void Stale()
     {
         isStale = true;
+        Wake(0);
+    }
+
+    /// <summary>Says that an answer is there for which a page of the teacher's did not wait.</summary>
+    public void Tell() => Wake(1);
+
+    private void Wake(int more)
+    {
         TaskCompletionSource told;
         lock (gate)
         {
+            Told += more;
             told = changed;
             changed = new TaskCompletionSource(TaskCreationOptions.RunContinuationsAsynchronously);
         }

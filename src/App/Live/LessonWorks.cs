@@ -19,6 +19,9 @@ public sealed class LessonWorks
     private readonly LessonView view;
     private readonly ILookup<int, CellState> cells;
 
+    /// <summary>What is read off a group's curve, once for all who are in it: a curve takes tenths of a second.</summary>
+    private readonly Dictionary<int, IReadOnlyDictionary<string, CurveReadOff>> curves = [];
+
     private LessonWorks(LessonView view, IReadOnlyList<Member> members)
     {
         this.view = view;
@@ -71,7 +74,7 @@ public sealed class LessonWorks
             answers,
             group: source?.ToString(CultureInfo.InvariantCulture))
         {
-            ReadOff = ReadOff(pack is not null ? pack.Series : source is int own ? view.ReadingsOf(own).Series : null),
+            ReadOff = pack is null && source is int own ? ReadOffOf(own) : ReadOff(pack?.Series),
         };
         return new LessonWork(
             member, work, entries,
@@ -81,6 +84,9 @@ public sealed class LessonWorks
             Pack = pack,
         };
     }
+
+    private IReadOnlyDictionary<string, CurveReadOff> ReadOffOf(int group) =>
+        curves.TryGetValue(group, out IReadOnlyDictionary<string, CurveReadOff>? known) ? known : curves[group] = ReadOff(view.ReadingsOf(group).Series);
 
     private IReadOnlyDictionary<string, CurveReadOff> ReadOff(GroupSeries? series)
     {

@@ -27,14 +27,17 @@ public static class LiveEvents
     private static async IAsyncEnumerable<SseItem<string>> Events(
         LessonRoom room, long after, int? group, [EnumeratorCancellation] CancellationToken cancellation)
     {
+        int told = room.Told;
         while (!cancellation.IsCancellationRequested && !room.IsClosed)
         {
             Task change = room.Change();
             LessonView view = await room.Now(cancellation);
             long number = group is int own ? view.NumberFor(own) : view.Number;
-            if (number != after)
+            // What a group's page shows does not come late.
+            bool isTold = group is null && told != room.Told;
+            if (number != after || isTold)
             {
-                after = number;
+                (after, told) = (number, room.Told);
                 yield return Item("changed", number);
             }
 

@@ -1,6 +1,9 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using Calx.Chemistry.Elements;
+using Calx.Measurement.Numbers;
 using Calx.Practicals.Clock;
+using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Model.Simulation;
 using Calx.Practicals.Readings;
@@ -33,11 +36,23 @@ public sealed class SimulatedReadings(PlanSettings plan, Func<int, ulong> seedOf
                 new SimulationPlan(1, group.Balance, PlanSettings.MostHeatings(plan.Practical), notesObservations: false),
                 seedOf(group.Number),
                 threads: 1);
-            return drawn.Groups[0].Readings.ToDictionary(r => TakenReading.IdOf(r.Weighing.Reading, r.Weighing.Occurrence), r => r.Displayed.ToString());
+            SimulatedGroup one = drawn.Groups[0];
+            var displays = one.Readings.ToDictionary(r => TakenReading.IdOf(r.Weighing.Reading, r.Weighing.Occurrence), r => r.Displayed.ToString());
+            foreach ((string id, WrittenNumber shown) in Points(one))
+            {
+                displays[id] = shown.ToString();
+            }
+
+            return displays;
         }
         catch (CannotSimulateException)
         {
             return [];
         }
     }
+
+    /// <summary>Mass against time between its first and last point, which are readings of the sheet.</summary>
+    private IEnumerable<(string Id, WrittenNumber Shown)> Points(SimulatedGroup group) => plan.Practical.Series is not SeriesDefinition series ? []
+        : series.TimesInMinutes.Join(
+            group.DisplayedPoints, series.TimeText, p => p.Time.Value.ToString("0.####", CultureInfo.InvariantCulture), (t, p) => (series.PointId(t), p.Value));
 }

@@ -11,10 +11,26 @@ internal static class ClassFindingsJson
 {
     public static void Write(Utf8JsonWriter json, ClassFindings findings)
     {
-        ClassResult result = findings.Class;
+        Write(json, findings.Practical, findings.Class);
+        json.WriteStartArray("arms");
+        foreach (ArmFindings arm in findings.Arms)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", arm.Arm?.Id);
+            json.WriteString("label", arm.Label);
+            json.WriteTexts("groups", arm.Groups.Select(g => g.Name));
+            Write(json, findings.Practical, arm.Result);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, Practical practical, ClassResult result)
+    {
         json.WriteStartObject("class");
         json.WriteStartObject("quantities");
-        foreach (QuantityDefinition quantity in findings.Practical.Quantities)
+        foreach (QuantityDefinition quantity in practical.Quantities)
         {
             WriteQuantity(json, quantity, result.Find(quantity.Id));
         }
@@ -40,6 +56,7 @@ internal static class ClassFindingsJson
         json.WriteFigure("median", found?.Median);
         json.WriteFigure("within", found?.Within);
         json.WriteFigure("between", found?.Between);
+        json.WriteFigure("common", found?.CommonStandardUncertainty);
         json.WriteNumber("n", found?.Count ?? 0);
         json.WriteString("unit", quantity.Unit);
         if (found?.WithAllGroups is PooledValue all)

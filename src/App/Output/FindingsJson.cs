@@ -88,6 +88,7 @@ internal static class FindingsJson
         json.WriteStartObject();
         json.WriteString("group", group.Readings.Name);
         json.WriteString("trial", group.Readings.Trial);
+        json.WriteString("arm", group.Readings.Remarks.Arm);
         json.WriteStartObject("readings");
         foreach (TakenReading reading in group.Readings.Readings.Concat(group.Readings.DerivedColumns))
         {
@@ -106,6 +107,7 @@ internal static class FindingsJson
         SeriesJson.Write(json, group, series);
         WriteConstantMass(json, group.ConstantMass);
         json.WriteBoolean("anomalous", group.IsAnomalous);
+        json.WriteTexts("oddIn", group.Oddity is Oddity.Odd odd ? odd.Quantities : []);
         json.WriteString("reason", group.Oddity.Reason);
         json.WriteTexts("notes", group.Contradictions);
         DiagnosisJson.Write(json, group.Diagnosis);

@@ -26,7 +26,12 @@ internal static class FindingsText
         SeriesText.Write(output, findings);
         WriteOdd(output, findings);
         WriteCauses(output, findings);
-        WriteClass(output, findings);
+        WriteClass(output, "Class", findings.Class);
+        foreach (ArmFindings arm in findings.Arms)
+        {
+            WriteClass(output, $"Class: {arm.Label}", arm.Result);
+        }
+
         WriteTable(output, findings);
     }
 
@@ -88,17 +93,17 @@ internal static class FindingsText
         }
     }
 
-    private static void WriteClass(TextWriter output, ClassFindings findings)
+    private static void WriteClass(TextWriter output, string heading, ClassResult result)
     {
-        if (findings.Class.Quantities.Count == 0)
+        if (result.Quantities.Count == 0)
         {
             return;
         }
 
-        WrappedText.Heading(output, "Class");
+        WrappedText.Heading(output, heading);
         var columns = new Columns("lrlrrr");
         columns.Add("quantity", "value", "95 % interval", "within", "between", "groups");
-        foreach (ClassQuantity quantity in findings.Class.Quantities)
+        foreach (ClassQuantity quantity in result.Quantities)
         {
             int decimals = Figures.DecimalsFor(quantity.StandardUncertainty);
             columns.Add(

@@ -26,7 +26,7 @@ internal static class PlanAmountJson
         json.WriteFigure("best", amounts?.Best?.SampleInGrams);
         json.WriteFigure("largest", PlanSettings.LargestSample(answer.Choice.Settings.Practical));
         json.WriteString("unit", "g");
-        json.WriteFigure("perGroup", answer.Choice.Settings.SampleInGrams * answer.Choice.Settings.Trials);
+        json.WriteFigure("perGroup", answer.Choice.Settings.Practical.Amounts is null ? null : answer.Choice.Settings.SampleInGrams * answer.Choice.Settings.Trials);
         json.WriteString("reason", Reason());
         json.WriteEndObject();
 

@@ -39,7 +39,7 @@ internal static class PlanJson
         json.WriteNumber("groups", settings.Groups);
         json.WriteNumber("students", settings.Students);
         json.WriteFigure("minutes", settings.Minutes);
-        json.WriteFigure("mass", settings.SampleInGrams);
+        json.WriteFigure("mass", settings.Practical.Amounts is null ? null : settings.SampleInGrams);
         json.WriteNumber("trials", settings.Trials);
         json.WriteNumber("heatings", settings.Heatings);
         json.WriteBoolean("technicianPrepares", settings.Prepared);

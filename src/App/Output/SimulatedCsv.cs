@@ -10,6 +10,8 @@ namespace Calx.App.Output;
 /// <summary>An invented class as a file that <c>calx analyse</c> reads, and what is true of it.</summary>
 internal static class SimulatedCsv
 {
+    private const string OrdinaryWay = "ordinary";
+
     private static readonly SearchValues<char> PartingRemarks = SearchValues.Create(",;/|\r\n");
 
     /// <summary>The class: a first line that says what it is, then the practical's own headings.</summary>
@@ -18,13 +20,14 @@ internal static class SimulatedCsv
         Practical practical = drawn.Practical;
         var text = new StringBuilder(string.Create(
             CultureInfo.InvariantCulture, $"Simulated and not measured: {practical.Id} with seed {drawn.Seed}\n"));
-        text.Append(CsvLine.Of(["group", .. drawn.Weighings.Select(w => WeighingLabel.Heading(practical, w)), .. Between(practical.Series), "observations"]));
+        text.Append(CsvLine.Of(["group", .. Arm(drawn, _ => "arm"), .. drawn.Weighings.Select(w => WeighingLabel.Heading(practical, w)), .. Between(practical.Series), "observations"]));
         Dictionary<string, string> seen = practical.Observations.ToDictionary(o => o.Id, InWords);
         foreach (SimulatedGroup group in drawn.Groups)
         {
             text.Append(CsvLine.Of(
             [
                 group.Name,
+                .. Arm(drawn, _ => group.Arm?.Label ?? OrdinaryWay),
                 .. drawn.Weighings.Select(w => Find(group, w)?.Written.ToString() ?? ""),
                 .. group.Series?.Points.Skip(1).SkipLast(1).Select(p => p.Value.ToString()) ?? [],
                 string.Join("; ", group.Observations.Select(id => seen[id])),
@@ -40,7 +43,7 @@ internal static class SimulatedCsv
         Practical practical = drawn.Practical;
         var text = new StringBuilder(CsvLine.Of(
         [
-            "group", "cause", "second cause", "reading", "size", "unit", "slip", "displayed", "faults",
+            "group", .. Arm(drawn, _ => "arm"), "cause", "second cause", "reading", "size", "unit", "slip", "displayed", "faults",
             .. drawn.Weighings.Select(w => $"true {w.Id} / {practical.Reading(w.Reading).Unit}"),
             .. drawn.Numbers,
         ]));
@@ -51,6 +54,7 @@ internal static class SimulatedCsv
             text.Append(CsvLine.Of(
             [
                 group.Name,
+                .. Arm(drawn, _ => group.Arm?.Id ?? ""),
                 group.Truth.Cause,
                 group.Truth.Causes.Count > 1 ? group.Truth.Causes[1] : "",
                 reading,
@@ -66,6 +70,9 @@ internal static class SimulatedCsv
 
         return text.ToString();
     }
+
+    /// <summary>A cell of the column of arms, or none where all groups do it in one way.</summary>
+    private static IEnumerable<string> Arm(SimulatedClass drawn, Func<SimulatedClass, string> cell) => drawn.Plan.Arms is null ? [] : [cell(drawn)];
 
     /// <summary>Headings of the points between the first and the last.</summary>
     private static IEnumerable<string> Between(SeriesDefinition? series) => series is null ? [] : series.TimesInMinutes.Skip(1).SkipLast(1)

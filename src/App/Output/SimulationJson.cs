@@ -30,6 +30,7 @@ internal static class SimulationJson
         WriteNumber(json, "draws", answer.Prediction?.Draws);
         WriteReadings(json, answer.Prediction);
         WriteQuantities(json, answer.Prediction);
+        WriteArms(json, answer.Arms);
         json.WriteStartObject("files");
         json.WriteString("csv", answer.Drawn is null ? null : files.Csv);
         json.WriteString("truth", answer.Drawn is null ? null : files.Truth);
@@ -48,6 +49,23 @@ internal static class SimulationJson
             json.WriteString("unit", reading.Unit);
             WriteValue(json, "written", reading.Written);
             WriteValue(json, "withoutParts", reading.WithoutParts);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteArms(Utf8JsonWriter json, IReadOnlyList<ArmOutlook> arms)
+    {
+        json.WriteStartArray("arms");
+        foreach (ArmOutlook arm in arms)
+        {
+            json.WriteStartObject();
+            json.WriteString("id", arm.Id);
+            json.WriteString("label", arm.Label);
+            json.WriteNumber("groups", arm.Groups);
+            WriteReadings(json, arm.Prediction);
+            WriteQuantities(json, arm.Prediction);
             json.WriteEndObject();
         }
 

@@ -25,7 +25,11 @@ internal static class SimulationText
         output.WriteLine($"  {Circumstances(answer.Choice)}");
         output.WriteLine($"  From {prediction.Draws} simulated groups, faults and slips of the pen included; seed {answer.Seed}.");
         WriteReadings(output, practical, prediction, answer.Choice.Plan.Balance.Decimals);
-        WriteQuantities(output, prediction);
+        WriteQuantities(output, prediction, answer.Arms.Count == 0 ? "Results" : "Results of all groups together");
+        foreach (ArmOutlook arm in answer.Arms)
+        {
+            WriteQuantities(output, arm.Prediction, string.Create(CultureInfo.InvariantCulture, $"Results of {arm.Groups} groups: {arm.Label}"));
+        }
     }
 
     private static void WriteReadings(TextWriter output, Practical practical, Prediction prediction, int decimals)
@@ -41,9 +45,9 @@ internal static class SimulationText
         }
     }
 
-    private static void WriteQuantities(TextWriter output, Prediction prediction)
+    private static void WriteQuantities(TextWriter output, Prediction prediction, string heading)
     {
-        Heading(output, "Results");
+        Heading(output, heading);
         Table(output, prediction.Quantities.Select(q => (WithUnit(q.Quantity), q.Value, q.Value is null ? 0 : DecimalsOf(q.Value))));
     }
 

@@ -5,7 +5,7 @@ using Calx.Practicals.Definition;
 namespace Calx.App.Own;
 
 /// <summary>
-/// A teacher's own practicals: the YAML files in the folder <c>practicals</c> of the data folder. A file is read again when it has
+/// A teacher's own practicals: the YAML files (<c>.yaml</c> or <c>.yml</c>) in the folder <c>practicals</c> of the data folder. A file is read again when it has
 /// changed; versions that were saved over stand in <c>earlier</c> beside them.
 /// </summary>
 internal sealed partial class OwnFolder
@@ -63,18 +63,22 @@ internal sealed partial class OwnFolder
     private static string? Clash(OwnFile file, OwnFile[] all) =>
         file.Id is not string id ? null
         : BuiltInPracticals.Find(id) is not null ? $"The program brings along a practical '{id}' already. Give this one another id."
-        : all.FirstOrDefault(o => o.Name != file.Name && o.Id == id) is OwnFile other ? $"{other.Name} says that it is '{id}' as well. Give one of them another id."
+        : all.FirstOrDefault(o => o.Name != file.Name && o.Id == id) is OwnFile other ? $"{file.Name}:1:1: {file.Name} and {other.Name} both say that they are '{id}'; give one of them another id, in its line 'practical:', or take it away"
         : null;
 
     private IEnumerable<FileInfo> FilesOf(string id) =>
         Files().Where(f => IdOf(f) is string own ? own == id : System.IO.Path.GetFileNameWithoutExtension(f.Name) == id);
+
+    /// <summary>Whether a file is one by its name: both endings of YAML are usual.</summary>
+    public static bool IsPractical(string name) =>
+        name.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) || name.EndsWith(".yml", StringComparison.OrdinalIgnoreCase);
 
     private FileInfo[] Files()
     {
         var folder = new DirectoryInfo(Path);
         try
         {
-            return folder.Exists ? [.. folder.EnumerateFiles("*.yaml").OrderBy(f => f.Name, StringComparer.Ordinal).Take(MostFiles)] : [];
+            return folder.Exists ? [.. folder.EnumerateFiles().Where(f => IsPractical(f.Name)).OrderBy(f => f.Name, StringComparer.Ordinal).Take(MostFiles)] : [];
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {

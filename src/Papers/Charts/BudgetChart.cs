@@ -41,13 +41,13 @@ public static class BudgetChart
     {
         ReadingContribution[] lines = [.. estimate.Budget.Where(line => line.Share >= 0.0005)];
         double height = 20 + (RowHeight * lines.Length);
-        string description = string.Join("; ", lines.Select(line => $"{NameOf(practical, line)} {Percent(line, texts)}"));
+        string description = string.Join("; ", lines.Select(line => $"{NameOf(practical, line, texts)} {Percent(line, texts)}"));
         var picture = new SvgPicture("budget-chart", Width, height, texts.BudgetHeading, $"{description}.");
         for (int i = 0; i < lines.Length; i++)
         {
             double y = 18 + (RowHeight * i);
             const double right = Width - 74;
-            picture.Text(0, y, NameOf(practical, lines[i]));
+            picture.Text(0, y, NameOf(practical, lines[i], texts));
             picture.Rectangle(0, y + 8, right, 12, "bar-rest");
             picture.Rectangle(0, y + 8, right * lines[i].Share, 12, "bar");
             picture.Text(right + 10, y + 19, Percent(lines[i], texts), "mark-label");
@@ -56,7 +56,10 @@ public static class BudgetChart
         return new Chart(texts.BudgetHeading, picture, caption);
     }
 
-    private static string NameOf(Practical practical, ReadingContribution line) => ReadingNames.OfId(practical, line.Source);
+    private static string NameOf(Practical practical, ReadingContribution line, ChartTexts texts) =>
+        practical.Gauges.FirstOrDefault(g => line.Source == ReadingContribution.ScaleOf(g.Id)) is Gauge scale ? texts.BudgetScale(scale.Label)
+        : practical.Gauges.FirstOrDefault(g => line.Source == ReadingContribution.InstrumentOf(g.Id)) is Gauge shift ? texts.BudgetShift(shift.Label)
+        : ReadingNames.OfId(practical, line.Source);
 
     private static string Percent(ReadingContribution line, ChartTexts texts) =>
         texts.Percent((100 * line.Share).ToString("0", CultureInfo.InvariantCulture));

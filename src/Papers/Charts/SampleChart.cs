@@ -12,7 +12,7 @@ public static class SampleChart
 {
     private const double MostForName = 170;
 
-    /// <summary>Draws it, or returns null where no group gives both masses.</summary>
+    /// <summary>Draws it, or returns null where no group gives both masses, or the two are one.</summary>
     /// <param name="findings">What the class's readings show.</param>
     /// <param name="view">For whom; null for the teacher.</param>
     public static Chart? Of(ClassFindings findings, ReportView? view = null) => Of(findings, view, ChartSize.Whole);
@@ -23,7 +23,8 @@ public static class SampleChart
         ArgumentNullException.ThrowIfNull(findings);
         FindingsDefinition asked = findings.Practical.Findings;
         Point[] points = [.. findings.Groups.Select(g => Point.Of(g, asked)).OfType<Point>()];
-        return points.Length == 0 ? null : new Drawing(findings, points, view ?? ReportView.Teacher, size).Draw();
+        // Where the change is the sample itself, as with fuel that burns away, all points lie on one line whatever was found.
+        return points.All(p => Math.Abs(Math.Abs(p.X.Value) - Math.Abs(p.Y.Value)) < 1e-9) ? null : new Drawing(findings, points, view ?? ReportView.Teacher, size).Draw();
     }
 
     private sealed record Point(GroupFindings Group, QuantityEstimate X, QuantityEstimate Y)

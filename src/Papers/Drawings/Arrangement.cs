@@ -13,7 +13,7 @@ internal static class Arrangement
     public static IReadOnlyList<Placed> Of(Drawing drawing) => Row(drawing.Shows, on: null).Parts;
 
     /// <summary>Parts side by side, about x = 0.</summary>
-    private static Cluster Row(IReadOnlyList<DrawnPart> parts, DrawnPart? on)
+    public static Cluster Row(IReadOnlyList<DrawnPart> parts, DrawnPart? on)
     {
         Cluster row = Cluster.Empty;
         double end = 0;
@@ -41,14 +41,18 @@ internal static class Arrangement
         Apparatus.Triangle => InTriangle(part, on),
         Apparatus.Clamp => Clamped.By(part, on),
         Apparatus.Flask when part.Other(DrawnPlace.On) is { Kind: Apparatus.Filter } => UnderFunnel(part, on),
-        Apparatus.Beaker when part.Other(DrawnPlace.On) is DrawnPart basin => UnderBasin(part, basin, on),
+        Apparatus.Beaker when part.Other(DrawnPlace.On) is { Kind: Apparatus.Basin } basin => UnderBasin(part, basin, on),
+        Apparatus.Beaker when part.Other(DrawnPlace.On) is { Kind: Apparatus.Holder } holder => UnderHolder(part, holder, on),
+        Apparatus.Beaker when part.Others(DrawnPlace.In).Any(p => p.Kind == Apparatus.ReductionTube) => AroundTube(part, on),
+        Apparatus.ReductionTube => Lying(part, on),
+        Apparatus.Leads => Circuit.Of(part, on),
         Apparatus.Stopper => Carrying(part, Stopper.In(NeckOf(on)), on),
         Apparatus.Plug => Carrying(part, Plug.In(NeckOf(on)), on),
         _ => Carrying(part, Shape(part), on, ceiling),
     };
 
     /// <summary>A part with its contents, and with what stands on its top.</summary>
-    private static Cluster Carrying(DrawnPart part, PartShape shape, DrawnPart? on, double? ceiling = null)
+    public static Cluster Carrying(DrawnPart part, PartShape shape, DrawnPart? on, double? ceiling = null)
     {
         Cluster whole = Cluster.Of(part, shape, on).With(Filling.Of(part, shape, ceiling));
         whole = part.Others(DrawnPlace.In).Where(p => !ApparatusRules.IsContents(p.Kind)).Aggregate(whole, (sum, inside) =>
@@ -91,6 +95,41 @@ internal static class Arrangement
         return Cluster.Of(part, beaker, on).With(Filling.Of(part, beaker, Beaker.BasinSits)).With(Standing(basin, part).Moved(0, Beaker.BasinSits));
     }
 
+    /// <summary>Strips that hang from a holder across the rim; what is in the beaker leaves them out.</summary>
+    private static Cluster UnderHolder(DrawnPart part, DrawnPart holder, DrawnPart? on)
+    {
+        IReadOnlyList<DrawnPart> strips = holder.Others(DrawnPlace.Holds);
+        double[] slots = Holder.Slots(strips.Count);
+        PartShape beaker = Beaker.Shape();
+        double rim = beaker.Height;
+        beaker = beaker with { Dips = [.. slots.Select(x => new Dip(x - Strip.Half, x + Strip.Half, rim - Strip.Below))] };
+        Cluster whole = Cluster.Of(part, beaker, on).With(Filling.Of(part, beaker)).With(Cluster.Of(holder, Holder.Shape(strips.Count), part).Moved(0, rim));
+        return strips.Zip(slots).Aggregate(whole, (sum, strip) => sum.With(Cluster.Of(strip.First, Strip.Hanging(), holder).Moved(strip.Second, rim)));
+    }
+
+    /// <summary>A reduction tube that leans in a beaker, so that it can be weighed; what else is in the beaker stays beside it.</summary>
+    private static Cluster AroundTube(DrawnPart part, DrawnPart? on)
+    {
+        DrawnPart tube = part.Others(DrawnPlace.In).First(p => p.Kind == Apparatus.ReductionTube);
+        Spot foot = new Spot(ReductionTube.End, 0).Turned(ReductionTube.Leaning);
+        Cluster leaning = InPlace(tube, part).Turned(ReductionTube.Leaning).Moved(-foot.X, ReductionTube.Half - foot.Y);
+        PartShape beaker = Beaker.Shape();
+        beaker = beaker with { Dips = [new Dip(-ReductionTube.Half, leaning.Right, 0)] };
+        return Cluster.Of(part, beaker, on).With(Filling.Of(part, beaker)).With(leaning);
+    }
+
+    /// <summary>A reduction tube as a clamp holds it: nearly level, its lowest at y = 0.</summary>
+    private static Cluster Lying(DrawnPart part, DrawnPart? on) => InPlace(part, on).Turned(ReductionTube.Tilt).Moved(0, ReductionTube.AxisAbove);
+
+    /// <summary>A reduction tube along the x axis, with its heap, its gas and its flame.</summary>
+    private static Cluster InPlace(DrawnPart part, DrawnPart? on)
+    {
+        PartShape tube = ReductionTube.Shape();
+        Cluster whole = Cluster.Of(part, tube, on).With(Filling.Of(part, tube));
+        whole = part.Others(DrawnPlace.On).Aggregate(whole, (sum, jet) => sum.With(Cluster.Of(jet, Jet.Shape(), part)));
+        return part.Others(DrawnPlace.Joins).Aggregate(whole, (sum, gas) => sum.With(Cluster.Of(gas, Gas.Shape(), part)));
+    }
+
     private static double NeckOf(DrawnPart? vessel) => vessel?.Kind == Apparatus.Bottle ? Bottle.Neck : Flask.Neck;
 
     /// <summary>A funnel hangs in the mouth by its cone; what is in the flask stays below its stem.</summary>
@@ -106,6 +145,13 @@ internal static class Arrangement
     {
         Apparatus.Gauze => Gauze.Shape(),
         Apparatus.Burner => Burner.Shape(part.State.Flame ? Source.LeastFlame : null),
+        Apparatus.SpiritBurner => SpiritBurner.Shape(Source.IsLit(part) ? Source.LeastFlame : null),
+        Apparatus.Cap => Cap.Shape(),
+        Apparatus.Can => Can.Shape(),
+        Apparatus.Supply => Supply.Shape(),
+        Apparatus.Ammeter => Ammeter.Shape(),
+        Apparatus.Resistor => Resistor.Shape(),
+        Apparatus.Strip => Strip.Lying(),
         Apparatus.Crucible => Crucible.Shape(),
         Apparatus.Lid => Lid.Shape(),
         Apparatus.Basin => Basin.Shape(),

@@ -12,6 +12,8 @@ internal sealed record Cluster(IReadOnlyList<Placed> Parts)
 
     public double Right => Parts.Max(p => p.Shape.Right);
 
+    public double Foot => Parts.Min(p => p.Shape.Foot);
+
     public double Height => Parts.Max(p => p.Shape.Height);
 
     /// <summary>One part, on what it stands on.</summary>
@@ -22,6 +24,9 @@ internal sealed record Cluster(IReadOnlyList<Placed> Parts)
 
     /// <summary>The whole moved.</summary>
     public Cluster Moved(double dx, double dy) => new([.. Parts.Select(p => p.Moved(dx, dy))]);
+
+    /// <summary>The whole turned about (0, 0), from x towards y.</summary>
+    public Cluster Turned(double radians) => new([.. Parts.Select(p => p.Turned(radians))]);
 
     /// <summary>Height of the lowest line between two places from left to right, or null where there is none.</summary>
     public double? LowestOver(double left, double right) => Parts

@@ -90,12 +90,7 @@ internal sealed class DrawingLayout
     private PartShape Shown(PartShape shape, double middle)
     {
         Spot Place(Spot p) => new(middle + (p.X * Scale), Bench.From.Y - (p.Y * Scale));
-        return shape with
-        {
-            Strokes = [.. shape.Strokes.Select(s => s with { Points = [.. s.Points.Select(Place)] })],
-            LabelSpots = [.. shape.LabelSpots.Select(Place)],
-            Region = shape.Region is null ? null : [.. shape.Region.Select(Place)],
-        };
+        return shape.Mapped(Place);
     }
 
     private static Target Seen(PartShape shape, double labelHeight) =>

@@ -18,7 +18,7 @@ internal static class DrawingWords
         yield return said;
         foreach ((DrawnPlace place, Func<string, string, string, string> words) in ((DrawnPlace, Func<string, string, string, string>)[])
         [
-            (DrawnPlace.In, texts.PartIn), (DrawnPlace.On, texts.PartOn), (DrawnPlace.Holds, texts.PartHeldBy), (DrawnPlace.Under, texts.PartUnder),
+            (DrawnPlace.In, texts.PartIn), (DrawnPlace.On, texts.PartOn), (DrawnPlace.Holds, texts.PartHeldBy), (DrawnPlace.Under, texts.PartUnder), (DrawnPlace.Joins, texts.PartJoinedBy),
             (DrawnPlace.Beside, texts.PartBeside),
         ])
         {

@@ -10,4 +10,7 @@ internal sealed record Placed(DrawnPart Part, PartShape Shape, DrawnPart? Suppor
 {
     /// <summary>The part and its shape moved.</summary>
     public Placed Moved(double dx, double dy) => this with { Shape = Shape.Moved(dx, dy) };
+
+    /// <summary>The part and its shape turned about (0, 0), from x towards y.</summary>
+    public Placed Turned(double radians) => this with { Shape = Shape.Turned(radians) };
 }

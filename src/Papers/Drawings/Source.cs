@@ -14,6 +14,12 @@ internal static class Source
     private const double HalfFlame = 12;
     private const double HeatAlone = 150;
 
+    /// <summary>Height of what burns, without its flame.</summary>
+    public static double Height(Apparatus burner) => burner == Apparatus.SpiritBurner ? SpiritBurner.Wick : Burner.Height;
+
+    /// <summary>Whether a burner burns; one with its cap on does not.</summary>
+    public static bool IsLit(DrawnPart burner) => burner.State.Flame && burner.Others(DrawnPlace.On).Count == 0;
+
     /// <summary>A source of heat below something.</summary>
     /// <param name="heated">What is above it.</param>
     /// <param name="source">The burner or the arrow.</param>
@@ -27,8 +33,9 @@ internal static class Source
             return Cluster.Of(source, Heat.Shape(), on).Moved(0, lowest - BelowVessel ?? stands + HeatAlone);
         }
 
-        double bottom = lowest ?? stands + Burner.Height + LargestFlame;
-        double flame = Math.Clamp(bottom - BelowVessel - stands - Burner.Height, LeastFlame, LargestFlame);
-        return Cluster.Of(source, Burner.Shape(source.State.Flame ? flame : null), on).Moved(0, stands);
+        double bottom = lowest ?? stands + Height(source.Kind) + LargestFlame;
+        double flame = Math.Clamp(bottom - BelowVessel - stands - Height(source.Kind), LeastFlame, LargestFlame);
+        double? lit = IsLit(source) ? flame : null;
+        return (source.Kind == Apparatus.SpiritBurner ? Arrangement.Carrying(source, SpiritBurner.Shape(lit), on) : Cluster.Of(source, Burner.Shape(lit), on)).Moved(0, stands);
     }
 }

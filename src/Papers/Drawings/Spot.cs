@@ -7,6 +7,10 @@ internal readonly record struct Spot(double X, double Y)
     /// <summary>The place moved.</summary>
     public Spot Moved(double dx, double dy) => new(X + dx, Y + dy);
 
+    /// <summary>The place turned about (0, 0), from x towards y.</summary>
+    public Spot Turned(double radians) =>
+        new((X * Math.Cos(radians)) - (Y * Math.Sin(radians)), (X * Math.Sin(radians)) + (Y * Math.Cos(radians)));
+
     /// <summary>How far it is from another.</summary>
     public double To(Spot other) => Math.Sqrt(((X - other.X) * (X - other.X)) + ((Y - other.Y) * (Y - other.Y)));
 }

@@ -21,7 +21,7 @@ public static class AnswerKey
         AnswerKeyTexts texts = new(setting.Language);
         Practical practical = setting.Practical;
         IReadOnlyList<ExpectedAnswer> answers = ExpectedAnswers.Of(setting.Plan, AtomicWeights.Iupac2024);
-        int marks = practical.Answers.Sum(a => a.Marks) + practical.Sheet.Questions.Sum(q => q.Expected.Count);
+        int marks = practical.Answers.Sum(a => a.Marks) + setting.Plan.Settings.Questions.Sum(q => q.Expected.Count);
         PaperBlock[] content =
         [
             new PaperBlock.Paragraph(texts.OwnReadings),
@@ -31,7 +31,7 @@ public static class AnswerKey
             new PaperBlock.Table(Worked(setting, texts, answers)),
             new PaperBlock.Paragraph(texts.RangeNote, ParagraphLook.Small),
             .. KeyWrongAnswers.Of(setting, texts),
-            .. Questions(practical, setting.Language),
+            .. Questions(setting.Plan.Settings.Questions, setting.Language),
             new PaperBlock.Paragraph(Phrase.Bold(marks == 1 ? texts.OneMarkInAll : texts.MarksInAll(Sentences.Count(marks)))),
         ];
         return setting.Paper("answer-key", texts.Kind, texts.Title(practical.Title), content, setting.Look.Denser());
@@ -65,9 +65,9 @@ public static class AnswerKey
             ]);
     }
 
-    internal static IEnumerable<PaperBlock> Questions(Practical practical, PaperLanguage language)
+    internal static IEnumerable<PaperBlock> Questions(IReadOnlyList<SheetQuestion> questions, PaperLanguage language)
     {
-        if (practical.Sheet.Questions.Count == 0)
+        if (questions.Count == 0)
         {
             yield break;
         }
@@ -75,7 +75,7 @@ public static class AnswerKey
         yield return new PaperBlock.Heading(new AnswerKeyTexts(language).QuestionsHeading);
         SharedTexts shared = new(language);
         int number = 0;
-        foreach (SheetQuestion question in practical.Sheet.Questions.OrderBy(q => q.Topic))
+        foreach (SheetQuestion question in questions.OrderBy(q => q.Topic))
         {
             number++;
             yield return new PaperBlock.Paragraph(Phrase.Bold(FormattableString.Invariant($"{number}  ")).Then(question.Ask));

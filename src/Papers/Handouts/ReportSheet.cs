@@ -76,7 +76,7 @@ public static class ReportSheet
     private static IReadOnlyList<PaperBlock> Showing(ClassFindings findings, ClassReportTexts texts) => [.. Section(
         texts.ShowHeading,
         ListKind.Bullets,
-        About(findings, ConclusionTopic.Change, ConclusionTopic.Accepted, ConclusionTopic.Equations, ConclusionTopic.Formula, ConclusionTopic.Curve, ConclusionTopic.Uncounted))];
+        About(findings, ConclusionTopic.Change, ConclusionTopic.Accepted, ConclusionTopic.Equations, ConclusionTopic.Choice, ConclusionTopic.Formula, ConclusionTopic.Curve, ConclusionTopic.Uncounted))];
 
     private static IReadOnlyList<PaperBlock> NotShowing(ClassFindings findings, ClassReportTexts texts) => [.. Section(
         texts.NotShowHeading,

@@ -1,6 +1,8 @@
 using Calx.Papers.Reports;
 using System.Globalization;
+using Calx.Papers.Charts;
 using Calx.Papers.Documents;
+using Calx.Papers.Drawings;
 using Calx.Papers.Texts;
 using Calx.Practicals.Clock;
 using Calx.Practicals.Definition;
@@ -12,6 +14,8 @@ namespace Calx.Papers.Handouts;
 public static class RiskNotes
 {
     private const string Unknown = "–";
+    private const double SmallDrawing = 62;
+    private const double LargeDrawing = 130;
 
     /// <summary>Makes them.</summary>
     /// <param name="setting">The lesson.</param>
@@ -24,7 +28,7 @@ public static class RiskNotes
         [
             new PaperBlock.Panel(PanelKind.Caution, texts.BeforeHeading, [new PaperBlock.Paragraph(texts.Before)]),
             new PaperBlock.Heading(texts.ActivityHeading),
-            new PaperBlock.Paragraph(Activity(setting, texts)),
+            .. Shown(setting, new PaperBlock.Paragraph(Activity(setting, texts))),
             new PaperBlock.Heading(texts.SubstancesHeading),
             new PaperBlock.Table(Substances(setting, texts)),
             new PaperBlock.Paragraph(texts.StandingNote, ParagraphLook.Small),
@@ -39,19 +43,40 @@ public static class RiskNotes
         return setting.Paper("risk-notes", texts.Kind, texts.Title(practical.Title), content, setting.Look.Denser());
     }
 
+    /// <summary>What is done, with the first drawing of the apparatus beside it, or below where the letters are large: a risk depends on what stands
+    /// where.</summary>
+    private static IEnumerable<PaperBlock> Shown(PaperSetting setting, PaperBlock activity)
+    {
+        if (setting.Practical.Drawings is not [Drawing drawing, ..])
+        {
+            return [activity];
+        }
+
+        bool large = setting.Look.IsLarge;
+        SvgPicture picture = ApparatusDrawing.Picture(drawing, $"risk-{drawing.Id}", large ? DrawingSize.Wide : DrawingSize.Narrow, setting.Language);
+        var figure = new PaperBlock.Figure(picture, drawing.Label, large ? LargeDrawing : SmallDrawing);
+        return large ? [activity, figure] : [new PaperBlock.Beside([activity], [figure], leftShare: 0.62)];
+    }
+
     private static string Activity(PaperSetting setting, RiskNotesTexts texts)
     {
         PlanSettings plan = setting.Plan.Settings;
         AmountLimits limits = plan.Practical.Limits;
         string largest = limits.LargestSample.ToString("0.######", CultureInfo.InvariantCulture);
         string grams = plan.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture);
-        return texts.Activity(
-            setting.Practical.Title,
-            plan.Groups == 1 ? texts.AsDemonstration : texts.InGroups(Sentences.Count(plan.Groups), Sentences.Count(plan.Students)),
-            PlanSettings.MostHeatings(plan.Practical) == 1 ? texts.Used(grams)
-                : texts.UsedAndHeated(grams, plan.Heatings == 1 ? texts.HeatedOnce : texts.HeatedTimes(Sentences.Count(plan.Heatings))),
-            limits.Note is string note ? texts.MostWithNote(largest, limits.Unit, note) : texts.Most(largest, limits.Unit),
-            (plan.SampleInGrams * plan.Groups * plan.Trials).ToString("0.###", CultureInfo.InvariantCulture));
+        string title = setting.Practical.Title;
+        string groups = plan.Groups == 1 ? texts.AsDemonstration : texts.InGroups(Sentences.Count(plan.Groups), Sentences.Count(plan.Students));
+        string used = PlanSettings.MostHeatings(plan.Practical) == 1 ? texts.Used(grams)
+            : texts.UsedAndHeated(grams, plan.Heatings == 1 ? texts.HeatedOnce : texts.HeatedTimes(Sentences.Count(plan.Heatings)));
+        string most = limits.Note is string note ? texts.MostWithNote(largest, limits.Unit, note) : texts.Most(largest, limits.Unit);
+        // Where nothing is chosen or weighed out, no gram of the plan stands for what a group takes.
+        return plan.Practical switch
+        {
+            { Amounts: null } => texts.ActivityCounted(title, groups, most),
+            { Limits.IsDemonstration: true } => texts.ActivityShown(title, used, most),
+            { WeighsOutSample: false } => texts.ActivityMade(title, groups, plan.Practical.Quantities.First(q => q.Id == plan.Practical.Findings.Sample).Label, used, most),
+            _ => texts.Activity(title, groups, used, most, (plan.SampleInGrams * plan.Groups * plan.Trials).ToString("0.###", CultureInfo.InvariantCulture)),
+        };
     }
 
     private static PaperTable Substances(PaperSetting setting, RiskNotesTexts texts) => new(
@@ -70,7 +95,8 @@ public static class RiskNotes
             : ghs.Classes.Count == 0 ? texts.NotClassified
             : texts.ClassesAndCodes(string.Join("; ", ghs.Classes), string.Join(", ", ghs.Codes));
         string signal = ghs?.Signal switch { GhsSignal.Danger => texts.SignalDanger, GhsSignal.Warning => texts.SignalWarning, _ => Unknown };
-        string standing = ghs is null ? texts.LookUp : ghs.Source ?? texts.StandingLookUp(Sentences.Of(ghs.Standing, setting.Language));
+        string looked = ghs is null ? texts.LookUp : ghs.Source ?? texts.StandingLookUp(Sentences.Of(ghs.Standing, setting.Language));
+        string standing = hazard.Source is string source && source != ghs?.Source ? texts.HarmFrom(looked, source) : looked;
         return [new PaperCell(substance, IsHeading: true), signal, classes, standing, Text.Capital(hazard.Harm), Text.Capital(hazard.Control)];
     }
 

@@ -7,9 +7,9 @@ namespace Calx.Papers.Handouts;
 /// <summary>Questions that are answered in words, with lines to write on.</summary>
 internal static class SheetQuestions
 {
-    public static IReadOnlyList<PaperBlock> Of(Practical practical, SupportLevel level, StudentSheetTexts texts)
+    public static IReadOnlyList<PaperBlock> Of(Practical practical, IReadOnlyList<SheetQuestion> questions, SupportLevel level, StudentSheetTexts texts)
     {
-        if (practical.Sheet.Questions.Count == 0)
+        if (questions.Count == 0)
         {
             return [];
         }
@@ -21,7 +21,7 @@ internal static class SheetQuestions
         }
 
         int number = 0;
-        foreach (SheetQuestion question in practical.Sheet.Questions.OrderBy(q => q.Topic))
+        foreach (SheetQuestion question in questions.OrderBy(q => q.Topic))
         {
             number++;
             string marks = question.Expected.Count == 1 ? texts.OneMark : texts.Marks(Sentences.Count(question.Expected.Count));

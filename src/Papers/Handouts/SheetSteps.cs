@@ -21,13 +21,13 @@ internal static class SheetSteps
         PlanSettings plan = setting.Plan.Settings;
         IReadOnlyList<SheetStep> own = setting.Practical.Sheet.Steps;
         return own.Count > 0
-            ? [.. own.Where(s => IsDone(s, setting)).Select(s => (Phrase.Of(Put(s.Say, setting)), s.Steps))]
+            ? [.. own.Where(s => IsDone(s, setting.Plan.Settings)).Select(s => (Phrase.Of(Put(s.Say, setting)), s.Steps))]
             : [.. setting.Practical.Steps.Where(s => plan.IsInLesson(s) && s.Place.Per != StepPer.Class).Select(s => (Phrase.Of(new SharedTexts(setting.Language).Sentence(Text.Capital(s.Label))), (IReadOnlyList<string>)[s.Id]))];
     }
 
     /// <summary>A sentence holds unless all the steps that it tells of are left out, done before, or come only with a heating that is not planned.</summary>
-    private static bool IsDone(SheetStep step, PaperSetting setting) =>
-        step.Steps.Count == 0 || setting.Practical.Steps.Any(s => step.Steps.Contains(s.Id) && IsDone(s, setting.Plan.Settings));
+    public static bool IsDone(SheetStep step, PlanSettings plan) =>
+        step.Steps.Count == 0 || plan.Practical.Steps.Any(s => step.Steps.Contains(s.Id) && IsDone(s, plan));
 
     private static bool IsDone(LessonStep step, PlanSettings plan) =>
         plan.IsInLesson(step)

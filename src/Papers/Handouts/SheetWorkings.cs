@@ -20,16 +20,51 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
 
     /// <summary>Characters that stand side by side on a line of a sheet, in the widest letters that a word processor may take
     /// for an equation; it is not broken by itself.</summary>
-    private const int LongestEquation = 88;
+    private const int LongestEquation = 80;
+
+    /// <summary>Characters of a working that fit into half a line, on two lines of text.</summary>
+    private const int LongestInHalf = 100;
+
+    /// <summary>Characters of an equation that fit into half a line.</summary>
+    private const int LongestEquationInHalf = 44;
 
     private readonly StudentSheetTexts texts = new(language);
 
-    public IReadOnlyList<PaperBlock> Of(SupportLevel level) => level switch
+    /// <summary>The workings.</summary>
+    /// <param name="level">How much they help.</param>
+    /// <param name="sideBySide">Whether two short ones may stand side by side: where letters are large, none does.</param>
+    public IReadOnlyList<PaperBlock> Of(SupportLevel level, bool sideBySide) => level switch
     {
-        SupportLevel.Guided => [.. MolarMasses(), .. practical.Answers.SelectMany(Guided)],
+        SupportLevel.Guided => [.. MolarMasses(), .. InPairs([.. practical.Answers.Select(a => (IReadOnlyList<PaperBlock>)[.. Guided(a)])], sideBySide)],
         SupportLevel.Standard => [.. MolarMasses(), Named(), new PaperBlock.WorkingSpace(SpaceInMillimetres)],
         _ => [Asked(), new PaperBlock.WorkingSpace(2 * SpaceInMillimetres)],
     };
+
+    /// <summary>Two that follow each other stand side by side where both are short, so that a sheet keeps to its two sides.</summary>
+    private static IEnumerable<PaperBlock> InPairs(IReadOnlyList<PaperBlock>[] workings, bool sideBySide)
+    {
+        for (int i = 0; i < workings.Length; i++)
+        {
+            if (sideBySide && i + 1 < workings.Length && FitsInHalf(workings[i]) && FitsInHalf(workings[i + 1]))
+            {
+                yield return new PaperBlock.Beside(workings[i], workings[i + 1], leftShare: 0.5);
+                i++;
+                continue;
+            }
+
+            foreach (PaperBlock block in workings[i])
+            {
+                yield return block;
+            }
+        }
+    }
+
+    private static bool FitsInHalf(IReadOnlyList<PaperBlock> working) => working.All(block => block switch
+    {
+        PaperBlock.Equation equation => Width(equation.Content) <= LongestEquationInHalf,
+        PaperBlock.Paragraph paragraph => paragraph.Text.Text.Length <= LongestInHalf,
+        _ => false,
+    });
 
     /// <summary>An equation in words, and the same with frames for the numbers.</summary>
     private IEnumerable<PaperBlock> Guided(AnswerDefinition answer)

@@ -13,6 +13,9 @@ public static class StudentSheet
     private const double SmallDrawing = 68;
     private const double LargeDrawing = 130;
 
+    /// <summary>More things to look for than this take more of the line, or they would stand lower than the table.</summary>
+    private const int FewToSee = 5;
+
     /// <summary>Makes it.</summary>
     /// <param name="setting">The lesson.</param>
     /// <param name="level">How much it helps.</param>
@@ -34,12 +37,16 @@ public static class StudentSheet
             .. practical.Series is null ? (PaperBlock[])[] : [new PaperBlock.PageBreak()],
             .. SheetSeries.Table(practical, setting.Language),
             new PaperBlock.Heading(texts.WorkingsHeading),
-            .. new SheetWorkings(practical, AtomicWeights.Iupac2024, setting.Language).Of(level),
-            .. SheetQuestions.Of(practical, level, texts),
+            .. new SheetWorkings(practical, AtomicWeights.Iupac2024, setting.Language).Of(level, sideBySide: !setting.Look.IsLarge && !setting.StudentLook.IsOneStep),
+            .. SheetQuestions.Of(practical, setting.Plan.Settings.Questions, level, texts),
             .. SheetSeries.Squared(practical, setting.Language, numbered: level != SupportLevel.Open),
         ];
-        return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}{(setting.StudentLook.IsOneStep ? "-one-step" : "")}", texts.Kind, practical.Title, content, setting.StudentLook);
+        return setting.Paper($"student-sheet-{level.ToString().ToLowerInvariant()}{(setting.StudentLook.IsOneStep ? "-one-step" : "")}", texts.Kind, practical.Title, content, Look(setting, level));
     }
+
+    /// <summary>A sheet of US Letter is 18 mm shorter than A4: the level with the most on it takes somewhat smaller letters there.</summary>
+    private static PaperLook Look(PaperSetting setting, SupportLevel level) =>
+        level == SupportLevel.Guided && setting.StudentLook is { Size: SheetSize.Letter, IsOneStep: false } ? setting.StudentLook.Denser() : setting.StudentLook;
 
     private static IEnumerable<PaperBlock> WhatToDo(PaperSetting setting, StudentSheetTexts texts) => setting.StudentLook.IsOneStep
         ? [new PaperBlock.Paragraph(texts.StepAPage), .. OneStepSheet.Of(setting), new PaperBlock.PageBreak()]
@@ -66,7 +73,7 @@ public static class StudentSheet
         IReadOnlyList<PaperBlock> readings = SheetReadings.Of(setting);
         PaperBlock[] ticks = seen.Length == 0 ? [] : [new PaperBlock.Heading(texts.ObservationsHeading, 2), new PaperBlock.Items(ListKind.Ticks, seen)];
         bool fits = ticks.Length > 0 && !setting.Look.IsLarge && !setting.StudentLook.IsOneStep && setting.Plan.Settings.Trials <= 2;
-        return fits ? [new PaperBlock.Beside([readings[0]], ticks, leftShare: 0.66), .. readings.Skip(1)] : [.. readings, .. ticks];
+        return fits ? [new PaperBlock.Beside([readings[0]], ticks, seen.Length > FewToSee ? 0.52 : 0.66), .. readings.Skip(1)] : [.. readings, .. ticks];
     }
 
     private static PaperBlock.Table Names(StudentSheetTexts texts) => new(new PaperTable(

@@ -22,7 +22,13 @@ internal static class ConclusionSection
             "conclusions", texts.ConclusionsHeading,
             (texts.ConclusionColumn, false), (texts.GroupRight, true), (texts.GroupWrong, true), (texts.ClassRight, true), (texts.ClassWrong, true));
         string grams = planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture);
-        table.Under(plan.Undecidable.Count == 0 ? texts.ConclusionsNote(grams) : texts.ConclusionsNoteWithDash(grams));
+        table.Under((plan.Settings.Practical.Amounts is not null, plan.Undecidable.Count == 0) switch
+        {
+            (true, true) => texts.ConclusionsNote(grams),
+            (true, false) => texts.ConclusionsNoteWithDash(grams),
+            (false, true) => texts.ConclusionsNoteUsual,
+            _ => texts.ConclusionsNoteUsualWithDash,
+        });
         foreach (ConclusionChance chance in planned.Chances)
         {
             table.Add(

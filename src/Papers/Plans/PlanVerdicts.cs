@@ -38,7 +38,9 @@ internal static class PlanVerdicts
     private static void WriteSureness(StringBuilder page, Plan plan, PlanTexts texts)
     {
         AmountPoint planned = plan.Amounts.Planned;
-        string right = texts.HardestConclusion(planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture), Odds.Times(planned.ClassRight, plan.Settings.Language));
+        string often = Odds.Times(planned.ClassRight, plan.Settings.Language);
+        string right = plan.Settings.Practical.Amounts is null ? texts.HardestConclusionUsual(often)
+            : texts.HardestConclusion(planned.SampleInGrams.ToString("0.######", CultureInfo.InvariantCulture), often);
         bool sure = planned.ClassRight >= AmountAdvice.Sure && planned.ClassWrong <= AmountAdvice.Astray;
         if (!plan.CanConclude)
         {

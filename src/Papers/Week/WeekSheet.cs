@@ -80,7 +80,7 @@ public static class WeekSheet
         PlanSettings plan = lesson.Plan;
         string title = plan.Practical.Title;
         string sample = string.Create(CultureInfo.InvariantCulture, $"{plan.SampleInGrams:0.###}\u00a0g");
-        return lesson.IsCover ? texts.Cover(title) : plan.Trials > 1 ? texts.SampleOfTrial(title, sample, Sentences.Count(plan.Trials)) : texts.SampleOfGroup(title, sample);
+        return lesson.IsCover ? texts.Cover(title) : !plan.Practical.WeighsOutSample ? title : plan.Trials > 1 ? texts.SampleOfTrial(title, sample, Sentences.Count(plan.Trials)) : texts.SampleOfGroup(title, sample);
     }
 
     private static PaperTable Chemicals(TechnicianWeek week, WeekTexts texts) => new(

@@ -36,7 +36,7 @@ public static class CatchUpPacks
             throw new ArgumentException("Students of different keys are expected, no more than a school year has.", nameof(students));
         }
 
-        DrawnPack[] drawn = Drawn(new PackDrawer(plan, weights, options.OddShare), students, options, besides ?? []);
+        DrawnPack[] drawn = Drawn(new PackDrawer(plan, weights, options.OddShare, options.Seed), students, options, besides ?? []);
         var working = new PackWorking(plan, weights);
         var packs = new CatchUpPack[students.Count];
         Side(packs.Length, options, i => packs[i] = working.Of(students[i], drawn[i].Readings, drawn[i].Truth, series: drawn[i].Series));

@@ -16,14 +16,23 @@ internal sealed class PackDrawer
 {
     private const int MostAttempts = 20_000;
 
+    /// <summary>Stream of random numbers of what a class shares.</summary>
+    private const ulong SharedStream = 1UL << 57;
+
     private readonly PlanSettings plan;
     private readonly double oddShare;
     private readonly IReadOnlySet<string> never;
     private readonly GroupDrawer drawer;
+    private readonly double[]? shared;
 
     /// <summary>Makes a plan's model ready. Its first balance shows the readings, and it heats as often as the practical allows, so that
     /// every decision can be taken.</summary>
-    public PackDrawer(PlanSettings plan, AtomicWeights weights, double oddShare)
+    /// <param name="plan">The plan.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="oddShare">Share of the packs in which something went wrong.</param>
+    /// <param name="classSeed">Which of the possible classes: what a class shares, its students share; null where each is of a class of its
+    /// own.</param>
+    public PackDrawer(PlanSettings plan, AtomicWeights weights, double oddShare, ulong? classSeed = null)
     {
         this.plan = plan;
         this.oddShare = oddShare;
@@ -33,6 +42,7 @@ internal sealed class PackDrawer
             weights,
             new SimulationPlan(
                 1, plan.Balances[0], PlanSettings.MostHeatings(plan.Practical), sampleInGrams: plan.SampleInGrams, notesObservations: false));
+        shared = classSeed is ulong seed ? drawer.SharedOf(seed, SharedStream) : null;
     }
 
     /// <summary>Draws a student's data.</summary>
@@ -45,7 +55,7 @@ internal sealed class PackDrawer
         var random = new RandomStream(seed, 1 + (ulong)redrawn);
         for (int attempt = 0; attempt < MostAttempts; attempt++)
         {
-            if (GroupDraw.Group(drawer, drawer.NextSet(random), random, 1) is SimulatedGroup group
+            if (GroupDraw.Group(drawer, drawer.NextSet(random), random, 1, shared) is SimulatedGroup group
                 && group.Truth.Causes.Count > 0 == isOdd && !group.Truth.Causes.Any(never.Contains))
             {
                 return Pack(group);

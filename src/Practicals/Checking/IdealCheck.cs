@@ -60,7 +60,14 @@ internal sealed class IdealCheck
                 yield return CheckFinding.At(
                     at,
                     $"on perfect readings '{quantity.Id}' has no value",
-                    "look for a difference that is 0 below a fraction line, or for a substance that is used up altogether");
+                    "look for a difference that is 0 below a fraction line or goes the other way in a logarithm, or for a substance that is used up altogether");
+            }
+            else if (quantity.Id == practical.Findings.Sample && values[quantity.Id] <= 0)
+            {
+                yield return CheckFinding.At(
+                    at,
+                    $"on perfect readings the sample, '{quantity.Id}', is {Figures(values[quantity.Id]!.Value)} g",
+                    "look at its formula, and at where its readings stand in the procedure: one of them is taken too early or too late");
             }
             else if (practical.Parts.FirstOrDefault(p => HangsOn(quantity, p)) is Part part && !IsPlain(quantity))
             {
@@ -99,7 +106,10 @@ internal sealed class IdealCheck
     /// <summary>Whether a vessel belongs in it: where nothing is to change, everything on the pan may be what is asked for, and a reading
     /// by itself is what it says unless it is to be the sample.</summary>
     private bool IsPlain(QuantityDefinition quantity) =>
-        practical.Findings.Expect == ExpectedChange.Same || (quantity.Formula is NameTerm && quantity.Id != practical.Findings.Sample);
+        practical.Findings.Expect == ExpectedChange.Same || (quantity.Formula is NameTerm && quantity.Id != practical.Findings.Sample && !IsOfFormula(quantity));
+
+    /// <summary>What a formula is sought from is the mass of a substance alone.</summary>
+    private bool IsOfFormula(QuantityDefinition quantity) => practical.Findings.Formula?.Elements.Values.Contains(quantity.Id) == true;
 
     /// <summary>Whether the value changes when a part weighs more: a part cancels from whatever is asked of its contents.</summary>
     private bool HangsOn(QuantityDefinition quantity, Part part)

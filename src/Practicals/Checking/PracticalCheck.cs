@@ -39,6 +39,7 @@ public static class PracticalCheck
         bool model = bench && sections.Are(FileSection.Parameters, FileSection.Quantities);
         bool judged = model && sections.Are(FileSection.Findings, FileSection.Conclusions);
         bool whole = judged && sections.Are(FileSection.Faults, FileSection.Lesson);
+        found.AddRange(IdCheck.Of(draft.Practical, places));
         if (sections.Are(FileSection.Readings))
         {
             found.AddRange(AliasCheck.Of(draft.Practical, places));
@@ -48,6 +49,7 @@ public static class PracticalCheck
         if (sections.Are(FileSection.Readings, FileSection.Quantities))
         {
             found.AddRange(new UnitCheck(draft.Practical, places).OfFormulas());
+            found.AddRange(new UnitCheck(draft.Practical, places).OfNames());
         }
 
         if (bench)

@@ -1,9 +1,7 @@
 using System.Globalization;
 using Calx.Chemistry.Elements;
-using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model.Faults;
-using Calx.Practicals.Model.Program;
 
 namespace Calx.Practicals.Checking;
 
@@ -18,13 +16,23 @@ internal static class SampleCheck
 
     public static IEnumerable<CheckFinding> Of(Practical practical, AtomicWeights weights, FilePlaces places)
     {
+        var usually = new Circumstances(practical);
+        (double Middle, int Parameter)? drawn = SampleMiddle.With(usually, weights);
         if (practical.Amounts is not AmountsDefinition amounts)
         {
+            if (drawn is (double unplanned, int law) && SampleMiddle.Limited(usually, weights) > practical.Limits.LargestSample)
+            {
+                yield return CheckFinding.At(
+                    places.Of("parameters", law, "law"),
+                    $"the middle of '{practical.Parameters[law].Id}' makes a sample of {Grams(unplanned)}, but a class may use {Grams(practical.Limits.LargestSample)} at most (line {practical.Limits.At.Line})",
+                    "draw less, or raise 'largestSample' if your employer's risk assessment allows it");
+            }
+
             yield break;
         }
 
         double usual = amounts.UsualInGrams;
-        if (Drawn(practical, weights) is (double middle, int parameter) && Differ(middle, usual))
+        if (drawn is (double middle, int parameter) && Differ(middle, usual))
         {
             yield return CheckFinding.At(
                 places.Of("parameters", parameter, "law"),
@@ -38,22 +46,6 @@ internal static class SampleCheck
                 item.At,
                 $"the kit puts out {Grams(item.Need.Number)} of '{item.Id}' for a group, but the usual sample on line {amounts.At.Line} is {Grams(usual)}",
                 "give both the same mass: 'perGroup' here and 'usual' there");
-        }
-    }
-
-    /// <summary>The sample of a middling group in g, and the parameter that it follows; null where no single one is the sample.</summary>
-    private static (double Middle, int Parameter)? Drawn(Practical practical, AtomicWeights weights)
-    {
-        try
-        {
-            var rule = new CauseRule(new Circumstances(practical), new BenchProgram(practical, weights), weights);
-            int amount = rule.SampleAmount();
-            return amount >= 0 && rule.MiddleSample(amount) is double middle && double.IsFinite(middle) ? (middle, rule.Amounts.Parameters[amount]) : null;
-        }
-        catch (Exception mistake) when (mistake is UndefinedResultException or ArgumentException or InvalidOperationException)
-        {
-            // Numbers that cannot be worked with are told by the trial run.
-            return null;
         }
     }
 

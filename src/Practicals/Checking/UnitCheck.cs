@@ -45,6 +45,30 @@ internal sealed class UnitCheck(Practical practical, FilePlaces places)
         }
     }
 
+    /// <summary>Units that nobody knows: a slip of the pen on every sheet.</summary>
+    public IEnumerable<CheckFinding> OfNames()
+    {
+        (string List, IEnumerable<string> Units)[] lists =
+        [
+            ("quantities", practical.Quantities.Select(q => q.Unit)), ("answers", practical.Answers.Select(a => a.Unit)), ("gauges", practical.Gauges.Select(g => g.Unit)),
+        ];
+        foreach ((string list, IEnumerable<string> units) in lists)
+        {
+            int i = 0;
+            foreach (string unit in units)
+            {
+                FilePosition at = places.Of(list, i++, "unit");
+                if (KnownUnits.Unknown(unit) is string part)
+                {
+                    yield return CheckFinding.At(
+                        at,
+                        $"'{part}' is no unit that is known here",
+                        KnownUnits.Meant(part) is string meant ? $"did you mean {meant}? A plain number or ratio has unit: '1'" : "write one such as g, mol, cm³, kJ/mol or %; a plain number or ratio has unit: '1'");
+                }
+            }
+        }
+    }
+
     private static CheckFinding Wrong(FilePosition at, string id, string unit, Expression formula) => CheckFinding.At(
         at,
         $"'{id}' is said to be in '{unit}', but '{formula}' adds or subtracts weighings alone, so it is in g",

@@ -94,6 +94,10 @@ public sealed class PlanSettings
     /// <summary>Ids of the readings that are not taken.</summary>
     public IReadOnlyCollection<string> Unread { get; private set; } = [];
 
+    /// <summary>The sheet's questions in its order, without those that ask about a weighing that this plan does not come to: the last two where
+    /// everything is heated once.</summary>
+    public IReadOnlyList<SheetQuestion> Questions => [.. Practical.Sheet.Questions.OrderBy(q => q.Topic).Where(q => q.Rounds <= Heatings)];
+
     /// <summary>Ids of what is said of the class, besides what its steps bring about.</summary>
     public IReadOnlyList<string> Conditions { get; private set; } = [];
 

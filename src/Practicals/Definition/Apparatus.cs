@@ -19,6 +19,12 @@ public enum Apparatus
     /// <summary>Gas burner.</summary>
     Burner,
 
+    /// <summary>Spirit burner.</summary>
+    SpiritBurner,
+
+    /// <summary>Cap of a spirit burner.</summary>
+    Cap,
+
     /// <summary>Tea light.</summary>
     Candle,
 
@@ -37,11 +43,23 @@ public enum Apparatus
     /// <summary>Beaker.</summary>
     Beaker,
 
+    /// <summary>Metal can.</summary>
+    Can,
+
     /// <summary>Conical flask.</summary>
     Flask,
 
     /// <summary>Test tube.</summary>
     Tube,
+
+    /// <summary>Reduction tube: of hard glass, with a small hole near its closed end.</summary>
+    ReductionTube,
+
+    /// <summary>Gas that is led into a reduction tube through a bung.</summary>
+    Gas,
+
+    /// <summary>Gas that burns at the hole of a reduction tube.</summary>
+    Jet,
 
     /// <summary>Filter funnel with its paper.</summary>
     Filter,
@@ -66,6 +84,24 @@ public enum Apparatus
 
     /// <summary>Balance with its pan.</summary>
     Balance,
+
+    /// <summary>Leads that join instruments in one loop.</summary>
+    Leads,
+
+    /// <summary>Low-voltage supply, its positive terminal on the left.</summary>
+    Supply,
+
+    /// <summary>Ammeter.</summary>
+    Ammeter,
+
+    /// <summary>Variable resistor.</summary>
+    Resistor,
+
+    /// <summary>Holder across a beaker that keeps strips apart.</summary>
+    Holder,
+
+    /// <summary>Strip of metal.</summary>
+    Strip,
 
     /// <summary>Crucible tongs, lying.</summary>
     Tongs,

@@ -15,6 +15,9 @@ public enum DrawnPlace
     /// <summary>It is held by its jaws.</summary>
     Holds,
 
+    /// <summary>It is joined to it by leads or tubing; leads join several, from left to right.</summary>
+    Joins,
+
     /// <summary>It stands beside it, to the right, on the same surface.</summary>
     Beside,
 }

@@ -38,6 +38,9 @@ public sealed class Practical
     /// <summary>The question of the lesson.</summary>
     public string Question => heading.Question;
 
+    /// <summary>What happens in it: as the file says, or as follows from the rest of it.</summary>
+    public PracticalFamily Family => heading.Family ?? PracticalFamilies.Of(this);
+
     /// <summary>Its substances.</summary>
     public IReadOnlyList<Material> Materials => bench.Materials;
 
@@ -109,6 +112,9 @@ public sealed class Practical
 
     /// <summary>What holds of the lesson besides its steps.</summary>
     public ClassroomDefinition Classroom => lesson.Classroom;
+
+    /// <summary>Whether a sample is put out and weighed in; otherwise it is what a reaction uses up or makes, or there is none.</summary>
+    public bool WeighsOutSample => Amounts is not null && Kit.Any(item => item.Need.IsSample);
 
     /// <summary>Hazards with their controls.</summary>
     public IReadOnlyList<Hazard> Hazards => lesson.Hazards;

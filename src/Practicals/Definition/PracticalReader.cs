@@ -59,7 +59,7 @@ public static class PracticalReader
     private static Practical Assemble(FileMap root, string text, SoundSections sections, FaultList faults)
     {
         var ids = new IdTables();
-        PracticalHeading heading = Heading(root);
+        PracticalHeading heading = Heading(root, faults);
         Bench bench = sections.Read(FileSection.Bench, () => new BenchReader(ids, faults).Read(root));
         var parameters = new ParameterReader(ids, faults);
         IReadOnlyList<Parameter> read = sections.Read(FileSection.Parameters, () => parameters.Parameters(root));
@@ -80,7 +80,7 @@ public static class PracticalReader
             advice.Conditions(root),
             advice.Cooling(root));
         LessonPlan lesson = sections.Read(FileSection.Lesson, () => new LessonReader(ids, faults).Read(root, bench.Materials));
-        Handouts handouts = new HandoutReader(ids, faults).Read(root);
+        Handouts handouts = new HandoutReader(ids, faults, asked.Readings).Read(root);
         root.Close();
         new SafetyCheck(faults).Run(bench, course.Procedure, lesson);
         return new Practical(heading, bench, course, asked, lesson, handouts, text);
@@ -93,14 +93,25 @@ public static class PracticalReader
         "min",
         SeriesDefinition.Forever,
         new ParameterLaw.Fixed(series.UntilInMinutes),
+        shared: false,
         new Provenance(Standing.Computed, null),
         series.At);
 
-    private static PracticalHeading Heading(FileMap root) => new(
+    /// <summary>No other part of the file rests on its family.</summary>
+    private static PracticalFamily Family(FileMap root, FaultList faults)
+    {
+        int before = faults.Spoiling;
+        PracticalFamily family = root.Word("family", PracticalFamilies.Words);
+        faults.Forgive(before);
+        return family;
+    }
+
+    private static PracticalHeading Heading(FileMap root, FaultList faults) => new(
         root.Id("practical", new IdTable("practical")),
         root.Whole("version", 1),
         root.Text("title"),
-        root.Text("question"));
+        root.Text("question"),
+        root.Find("family") is null ? null : Family(root, faults));
 
     private static Asked Questions(FileMap root, IdTables ids, SoundSections sections, FaultList faults)
     {

@@ -14,6 +14,8 @@ internal static class DraftAsked
         text.AddIf(plan.Family != DraftFamily.Product, "  - { id: massChange, label: change in mass, unit: g, formula: after - before }");
         text.AddIf(plan.Family is DraftFamily.Heated or DraftFamily.Product, $"  - {{ id: productMass, label: {Quoted($"mass of {sums.LeftWords}")}, unit: g, formula: {sums.Left} }}");
         text.AddIf(plan.Family == DraftFamily.Gas, $"  - {{ id: gasMass, label: {Quoted($"mass of {sums.GasWords}")}, unit: g, formula: before - after }}");
+        text.AddIf(sums.Hydrate is not null, "  - { id: waterMass, label: mass of water driven off, unit: g, formula: before - after }");
+        text.AddIf(sums.Hydrate is not null, $"  - {{ id: residueFraction, label: {Quoted($"mass of {sums.LeftWords} for 1 g of {plan.Equation.Sample.Name}")}, unit: '1', formula: ({sums.Left}) / ({sums.Sample}) }}");
         text.AddIf(plan.Family != DraftFamily.Closed, $"  - {{ id: {sums.Key}, label: {Quoted(sums.KeyLabel)}, unit: '1', formula: {sums.KeyFormula} }}");
         text.AddIf(plan.Family == DraftFamily.Product, $"  - {{ id: yield, label: percentage yield, unit: '%', formula: 100 * ({sums.Left}) / ({sums.Ratio} * ({sums.Sample})) }}");
         text.Gap();
@@ -33,10 +35,13 @@ internal static class DraftAsked
               # How far a group lies from what its sample should give; causes that move it by less do not count.
               asExpected: { difference: {{sums.Difference}}, divisions: 2, share: 0.05, standing: judgement }
             """, last: false);
+        text.AddIf(
+            sums.Hydrate?.WholeFormula is not null && plan.WeighsEmpty,
+            $"  formula: {{ elements: {{ {Key(sums.Hydrate?.Salt.Text ?? "H")}: productMass, H2O: waterMass }}, largest: {N(Math.Max(12, 2 * Math.Ceiling(sums.KeyValue)))}, accepted: {Key(sums.Hydrate?.WholeFormula ?? "H")} }}");
         text.AddIf(plan.Repeats > 1, "  constantMass: { reading: after, toleranceInDivisions: 2, leastConversion: 0.5, standing: judgement }");
         text.AddIf(
             plan.Repeats > 1 && plan.Family != DraftFamily.Closed,
-            $"  decision: {{ matters: {N(Math.Max(0.001, Math.Round(0.05 * sums.RatioValue, 3)))}, worthMinutes: 60, standing: judgement }}   # once more is worth it while the key value would still move by so much");
+            $"  decision: {{ matters: {N(Math.Max(0.001, Math.Round(0.05 * sums.KeyValue, 3)))}, worthMinutes: 60, standing: judgement }}   # once more is worth it while the key value would still move by so much");
         text.Gap();
     }
 }

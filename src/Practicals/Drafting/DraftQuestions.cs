@@ -15,6 +15,8 @@ public static class DraftQuestions
         new("product", "a solid product is collected, dried and weighed"),
     ];
 
+    private const string Times = "least, likely, most; one number alone is the likely one";
+
     private static readonly DraftOption[] YesNo = [new("yes", "yes"), new("no", "no")];
 
     /// <summary>The family that a word names; null where it names none. Nothing said is the first.</summary>
@@ -47,10 +49,10 @@ public static class DraftQuestions
             Text("usual", wet ? $"Usual mass of {usual.SampleWord} / g" : "Usual mass of the sample / g", "", usual.Usual),
             Text("largest", "The most that a class may use / g", "empty takes a fifth more than the usual", ""),
             .. wet ? Mixed(usual) : [],
-            Text("setUp", "Minutes to set up", "least, likely, most", "3 5 9"),
-            Text("act", usual.ActAsk, "least, likely, most", usual.Act),
-            Text("wait", usual.WaitAsk, "least, likely, most", usual.Wait),
-            Text("workOut", "Minutes to work it out", "least, likely, most", "4 8 15"),
+            Text("setUp", "Minutes to set up", Times, "3 5 9"),
+            Text("act", usual.ActAsk, Times, usual.Act),
+            Text("wait", usual.WaitAsk, Times, usual.Wait),
+            Text("workOut", "Minutes to work it out", Times, "4 8 15"),
             Choice("flame", "Is there a naked flame?", "", family == DraftFamily.Heated ? "yes" : "no"),
             .. wet ? [Choice("flammable", "Is one of the liquids flammable, as propanone and ethanol are?", "", "no")] : Array.Empty<DraftQuestion>(),
         ];

@@ -22,11 +22,22 @@ internal static class DraftSheet
               questions:
                 - { id: what-happened, about: conclusion, needs: [before, after], ask: 'What do your weighings show?', expected: ['how the mass changed, with its number', 'what took part in the change'] }
                 - { id: odd-one, about: evaluation, ask: 'One group differs from the others. Give a cause, and say which reading it changes and how.', expected: ['a cause that fits', 'which reading it changes, and in which direction'] }
-            """);
+            """, last: false);
+        text.AddIf(
+            sums.Hydrate is not null,
+            $"    - {{ id: how-many, about: conclusion, needs: [{(plan.WeighsEmpty ? "empty, " : "")}before, after], ask: {Quoted($"How many moles of water go with one mole of {sums.Hydrate?.Salt.Name} by your readings? Say whether they leave another whole number open.")}, expected: ['the value found from the own readings', 'the nearest whole number, and those that the uncertainty leaves open'] }}");
+        text.Gap();
         text.Add("# What students work out, with marks. A formula may use readings and earlier answers.\nanswers:", last: false);
         text.Add($"  - {{ id: massSample, label: {Quoted($"mass of {sums.SampleWords}")}, unit: g, formula: {sums.Sample}, marks: 1 }}", last: false);
         text.Add(plan.Family switch
         {
+            _ when sums.Hydrate is not null => $$"""
+                  - { id: massWater, label: mass of water driven off, unit: g, formula: before - after, marks: 1 }
+                  - { id: massLeft, label: {{Quoted($"mass of {sums.LeftWords}")}}, unit: g, formula: {{sums.Left}}, marks: 1 }
+                  - { id: molesWater, label: moles of water, unit: mol, formula: massWater / M(H2O), marks: 1 }
+                  - { id: molesLeft, label: {{Quoted($"moles of {sums.LeftWords}")}}, unit: mol, formula: massLeft / M({{sums.Hydrate.Salt.Text}}), marks: 1 }
+                  - { id: ratio, label: {{Quoted(sums.KeyLabel)}}, unit: '1', formula: molesWater / molesLeft, marks: 1 }
+                """,
             DraftFamily.Heated => $$"""
                   - { id: change, label: change in mass, unit: g, formula: after - before, marks: 1 }
                   - { id: massLeft, label: {{Quoted($"mass of {sums.LeftWords}")}}, unit: g, formula: {{sums.Left}}, marks: 1 }

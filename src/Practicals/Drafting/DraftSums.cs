@@ -19,7 +19,14 @@ internal sealed class DraftSums
         RatioValue = counted.Sum(p => p.Coefficient * DraftEquation.MassOf(p)) / (plan.Equation.Sample.Coefficient * DraftEquation.MassOf(plan.Equation.Sample));
         LeftWords = counted.Length == 1 ? counted[0].Name : "what is left";
         GasWords = counted.Length == 1 ? counted[0].Name : "the gases";
+        Hydrate = DraftHydrate.Of(plan.Family, plan.Equation);
     }
+
+    /// <summary>The salt with its water, or null where it is something else that happens.</summary>
+    public DraftHydrate? Hydrate { get; }
+
+    /// <summary>The key quantity's theory value.</summary>
+    public double KeyValue => Hydrate?.Moles ?? RatioValue;
 
     /// <summary>The mass of the sample. Without a weighing of the empty vessel the vessel is in it, which a check of the file tells.</summary>
     public string Sample => plan.WeighsEmpty ? "before - empty" : "before";
@@ -39,7 +46,7 @@ internal sealed class DraftSums
 
     public string Key => plan.Family switch
     {
-        DraftFamily.Heated => "residueFraction",
+        DraftFamily.Heated => Hydrate is null ? "residueFraction" : "moleRatio",
         DraftFamily.Gas => "lossFraction",
         DraftFamily.Closed => "massChange",
         _ => "productFraction",
@@ -47,11 +54,12 @@ internal sealed class DraftSums
 
     public string KeyLabel => plan.Family switch
     {
+        _ when Hydrate is not null => $"moles of water for 1 mole of {Hydrate.Salt.Name}",
         DraftFamily.Gas => $"mass of gas for 1 g of {plan.Equation.Sample.Name}",
         _ => $"mass of {LeftWords} for 1 g of {plan.Equation.Sample.Name}",
     };
 
-    public string KeyFormula => plan.Family == DraftFamily.Gas ? $"(before - after) / ({Sample})" : $"({Left}) / ({Sample})";
+    public string KeyFormula => Hydrate is not null ? Hydrate.RatioOf(Left) : plan.Family == DraftFamily.Gas ? $"(before - after) / ({Sample})" : $"({Left}) / ({Sample})";
 
     public string Difference => plan.Family switch
     {
@@ -70,6 +78,11 @@ internal sealed class DraftSums
 
     public string Conclusions => plan.Family switch
     {
+        _ when Hydrate is not null => $$"""
+              - { id: loses, label: the mass falls, test: { falls: massChange } }
+              - { id: waters, label: {{DraftText.Quoted($"{Hydrate.Number} {(Hydrate.Moles == 1 ? "mole of water goes" : "moles of water go")} with one mole of {Hydrate.Salt.Name}")}}, test: { chooses: { quantity: moleRatio, among: [{{Hydrate.Among}}] } } }
+              - { id: within-five, label: it is within 5 % of what the equation says, test: { within: { quantity: moleRatio, share: 0.05 } }, optional: true }
+            """,
         DraftFamily.Closed => "  - { id: stays, label: the mass stays the same, test: { stays: massChange } }",
         DraftFamily.Product => """
               - { id: made, label: a solid is made, test: { rises: productMass } }

@@ -14,6 +14,7 @@ internal static class DraftTitle
         string sample = equation.Sample.Name;
         (string title, string question) = family switch
         {
+            DraftFamily.Heated when DraftHydrate.Of(family, equation) is not null => ($"Heating {sample}", $"How many moles of water go with one mole of the salt in {sample}?"),
             DraftFamily.Heated => ($"Heating {sample}", $"What happens to the mass when {sample} is heated?"),
             DraftFamily.Gas => ($"Gas from {sample}", $"How much mass is lost when a gas leaves {sample}?"),
             DraftFamily.Closed => ($"{Capital(sample)} in a closed vessel", $"What happens to the mass when {sample} reacts in a closed vessel?"),

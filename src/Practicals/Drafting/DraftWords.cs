@@ -1,4 +1,5 @@
 using System.Globalization;
+using Calx.Practicals.Definition;
 
 namespace Calx.Practicals.Drafting;
 
@@ -86,17 +87,23 @@ internal sealed class DraftWords(IReadOnlyList<DraftQuestion> questions, IReadOn
         return least;
     }
 
-    /// <summary>Least, likely and most minutes, as YAML has them.</summary>
+    /// <summary>Least, likely and most minutes, as YAML has them. Two are the least and the most; one alone is the likely one.</summary>
     public string Minutes(string key)
     {
         string[] words = this[key].Split([' ', ',', ';'], StringSplitOptions.RemoveEmptyEntries);
         double[] minutes = [.. words.Select(w => double.TryParse(w, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double m) && m <= 600 ? m : -1)];
+        minutes = minutes switch
+        {
+            [> 0 and double likely] => GuessedMinutes.About(likely),
+            [> 0 and double least, double most] when most > least => GuessedMinutes.Between(least, most),
+            _ => minutes,
+        };
         if (minutes.Length == 3 && minutes[0] > 0 && minutes[0] <= minutes[1] && minutes[1] <= minutes[2] && minutes[0] < minutes[2])
         {
             return $"[{string.Join(", ", minutes.Select(Plain))}]";
         }
 
-        Fault(key, $"'{this[key]}' is not taken; least, likely and most minutes are expected, such as 3 5 9");
+        Fault(key, $"'{this[key]}' is not taken; least, likely and most minutes are expected, such as 3 5 9, or one number, such as 5, for the likely ones");
         return "[1, 2, 3]";
     }
 

@@ -10,6 +10,9 @@ public sealed record AnalysisOptions(bool Causes, IReadOnlyList<string> Conditio
     /// <summary>The language of every sentence that the findings have.</summary>
     public EngineLanguage Language { get; init; } = EngineLanguage.British;
 
+    /// <summary>Whether curves are laid through mass against time; they take longest, and the key quantity does without them.</summary>
+    public bool Curves { get; init; } = true;
+
     /// <summary>Causes, and an ordinary class.</summary>
     public static AnalysisOptions Usual { get; } = new(Causes: true, []);
 }

@@ -24,7 +24,7 @@ internal static class ChangeTest
         var texts = new ChangeTexts(language);
         QuantityEstimate[] all = [.. groups.Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         QuantityEstimate[] changes =
-            [.. groups.Where(g => !g.IsAnomalous).Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
+            [.. groups.Where(g => !g.IsSetAside(practical.Findings.Change)).Select(g => g.Find(practical.Findings.Change)).OfType<QuantityEstimate>()];
         if (all.Length == 0)
         {
             return new ChangeEvidence.Unjudged(texts.NoChange);

@@ -52,7 +52,7 @@ public sealed class ClassCurve
             return null;
         }
 
-        GroupFindings[] kept = [.. groups.Where(g => !g.IsAnomalous)];
+        GroupFindings[] kept = [.. groups.Where(g => !g.IsSetAside(practical.Findings.Change))];
         ClassCurveQuantity[] pooled = [.. series.Quantities.Select(q => Pool(q, kept)).OfType<ClassCurveQuantity>()];
         double[][] compared = [.. kept.Select(g => ProbabilitiesOf(g.Curve?.Order)).OfType<double[]>()];
         double[]? together = compared.Length == 0 ? null : Together(compared);
@@ -91,6 +91,12 @@ public sealed class ClassCurve
             [.. found.Select(q => q.Value!.Value)], [.. found.Select(q => q.StandardUncertainty!.Value)], 0);
         CoverageInterval interval = found.Length == 1 ? found[0].Interval!.Value
             : Around(pooled.Value, StudentT.Quantile(0.975, pooled.DegreesOfFreedom) * pooled.StandardUncertainty);
+        if (found.All(q => q.Interval!.Value.Low >= 0))
+        {
+            // A time, a loss or a rate that no group leaves below nothing is not below nothing in the class, however few the groups are.
+            interval = new CoverageInterval(Math.Max(0, interval.Low), interval.High, 0.95);
+        }
+
         return new ClassCurveQuantity(quantity, pooled.Value, pooled.StandardUncertainty, interval, pooled.Between, found.Length);
     }
 

@@ -26,13 +26,14 @@ internal sealed class ClassDiagnosis
         ClassReadings readings,
         AtomicWeights weights,
         AnalysisOptions options,
+        Arm? arm,
         IReadOnlyList<ConstantMass?> constantMass)
     {
         this.practical = practical;
         this.readings = readings;
         this.weights = weights;
         this.constantMass = constantMass;
-        model = new CauseModel(new Circumstances(practical, options.Conditions), weights, options.Language);
+        model = new CauseModel(new Circumstances(practical, options.Conditions).InArm(arm), weights, options.Language);
         classmates = model.ClassmatesOf(readings.Groups);
         groups = new GroupDiagnosis[readings.Groups.Count];
         double[][] atWork = new double[groups.Length][];

@@ -39,6 +39,9 @@ public sealed class ClassFindings
     /// <summary>The class as a whole.</summary>
     public ClassResult Class { get; }
 
+    /// <summary>Each way in which groups did the practical, with its own result; empty where all did it in one.</summary>
+    public IReadOnlyList<ArmFindings> Arms { get; internal init; } = [];
+
     /// <summary>The language of all its sentences.</summary>
     public EngineLanguage Language { get; }
 }

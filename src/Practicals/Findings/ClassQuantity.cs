@@ -2,6 +2,7 @@ using Calx.Measurement.Distributions;
 using Calx.Measurement.Numbers;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference.Concluding;
 
 namespace Calx.Practicals.Findings;
 
@@ -20,6 +21,7 @@ public sealed class ClassQuantity
         Count = pool.Count;
         DegreesOfFreedom = pool.DegreesOfFreedom;
         Median = median;
+        Common = pool.Common;
         AsClass = pool.AsClass ?? (pool.StandardUncertainty, pool.DegreesOfFreedom);
         WithAllGroups = withAll is null ? null : new PooledValue(withAll.Value, withAll.StandardUncertainty, withAll.Interval, withAll.Count);
     }
@@ -30,8 +32,15 @@ public sealed class ClassQuantity
     /// <summary>Pooled over the groups that are not set aside, in the quantity's unit.</summary>
     public double Value { get; }
 
-    /// <summary>Standard uncertainty of <see cref="Value"/>: chance only, a bias that all groups share is not in it.</summary>
+    /// <summary>Standard uncertainty of <see cref="Value"/>: chance, and what the file says that all groups share; any other bias of all
+    /// groups is not in it.</summary>
     public double StandardUncertainty { get; }
+
+    /// <summary>The part of <see cref="StandardUncertainty"/> that all groups share and more groups would not lessen.</summary>
+    internal CommonPart Common { get; }
+
+    /// <summary>The same as a number in the quantity's unit; 0 where the groups share nothing.</summary>
+    public double CommonStandardUncertainty => Common.StandardUncertainty;
 
     /// <summary>95 % interval from Student's t with <see cref="DegreesOfFreedom"/>; of a single group the group's own.</summary>
     public CoverageInterval Interval { get; }
@@ -75,6 +84,28 @@ public sealed class ClassQuantity
         /// <summary>Standard uncertainty, and its degrees of freedom, as a statement about what groups find: a single group's own says
         /// nothing of how others differ. Null where it is the same.</summary>
         public (double StandardUncertainty, double DegreesOfFreedom)? AsClass { get; init; }
+
+        /// <summary>What all groups share; <see cref="StandardUncertainty"/> and <see cref="AsClass"/> have it in them.</summary>
+        public CommonPart Common { get; private init; } = CommonPart.None;
+
+        /// <summary>The same with what all groups share put in.</summary>
+        public Pool With(CommonPart common)
+        {
+            (double u, double degrees) = common.With(StandardUncertainty, DegreesOfFreedom);
+            double half = StandardNormal.Quantile(0.975) * common.StandardUncertainty;
+            return this with
+            {
+                StandardUncertainty = u,
+                DegreesOfFreedom = degrees,
+                AsClass = AsClass is (double alone, double few) ? common.With(alone, few) : null,
+                // A group's own interval need not be even: each side is widened by itself.
+                Own = Own is CoverageInterval own
+                    ? new CoverageInterval(Value - Widened(Value - own.Low), Value + Widened(own.High - Value), own.Coverage) : null,
+                Common = common,
+            };
+
+            double Widened(double side) => Math.Sqrt((side * side) + (half * half));
+        }
 
         public CoverageInterval Interval
         {

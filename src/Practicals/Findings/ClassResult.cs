@@ -60,6 +60,10 @@ public sealed class ClassResult
     /// <summary>What mass against time shows of the class; null where the practical takes no series.</summary>
     public ClassCurve? Curve { get; }
 
+    /// <summary>The same with other sentences, and held against nothing where there is a reason for it.</summary>
+    internal ClassResult Saying(IReadOnlyList<ConclusionSentence> sentences, AcceptedResult accepted) =>
+        new(Quantities, Line, Change, accepted, Formula, Equations, sentences, SharedCauses, Curve);
+
     /// <summary>A pooled quantity, or null.</summary>
     public ClassQuantity? Find(string quantityId) => Quantities.FirstOrDefault(q => q.Quantity.Id == quantityId);
 }

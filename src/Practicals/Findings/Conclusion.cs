@@ -3,6 +3,7 @@ using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Inference.Concluding;
+using Calx.Practicals.Model;
 using Calx.Practicals.Readings;
 using Calx.Practicals.Texts;
 
@@ -49,7 +50,7 @@ internal sealed class Conclusion
 
     /// <summary>The sentences, in the order in which a teacher would say them.</summary>
     public IReadOnlyList<ConclusionSentence> Sentences(
-        ChangeEvidence change, AcceptedResult accepted, FormulaRanking? formula, IReadOnlyList<EquationChoice> equations)
+        ChangeEvidence change, AcceptedResult accepted, FormulaRanking? formula, IReadOnlyList<EquationChoice> equations, IdealRun ideal)
     {
         GroupFindings[] odd = [.. groups.Where(g => g.IsAnomalous)];
         var sentences = new List<ConclusionSentence>
@@ -71,6 +72,10 @@ internal sealed class Conclusion
         else if (formula is FormulaRanking.Ranked ranked)
         {
             sentences.Add(new(ConclusionTopic.Formula, texts.Formula(FormulaWords.Of(ranked, language).TrimEnd('.'))));
+        }
+        else
+        {
+            sentences.AddRange(NumberChoice.Sentences(practical, pooled, ideal, language).Select(s => new ConclusionSentence(ConclusionTopic.Choice, s)));
         }
 
         if (readings.IsSimulated)
@@ -102,11 +107,14 @@ internal sealed class Conclusion
         string unit = key.Quantity.UnitBehind;
         bool weighed = practical.Readings.All(r => r.IsWeighing || !key.Quantity.Formula.Names.Contains(r.Id));
         string value = Figures.Text(key.Value, decimals) + unit;
+        string shared = key.Common.From.Count == 0 ? "" : " " + texts.CommonToAll(
+            Figures.Text(key.CommonStandardUncertainty, Figures.DecimalsFor(key.CommonStandardUncertainty)) + unit,
+            wording.LongOr([.. key.Common.From.Select(f => f.Parameter.Label)]));
         (string low, string high) = (Figures.Text(key.Interval.Low, decimals), Figures.Text(key.Interval.High, decimals));
         if (key.Count == 1)
         {
             string alone = Figures.Text(key.Within, decimals) + unit;
-            return weighed ? texts.OneGroupGives(value, key.Quantity.Label, low, high, alone) : texts.OneGroupGivesRead(value, key.Quantity.Label, low, high, alone);
+            return (weighed ? texts.OneGroupGives(value, key.Quantity.Label, low, high, alone) : texts.OneGroupGivesRead(value, key.Quantity.Label, low, high, alone)) + shared;
         }
 
         string within = Figures.Text(key.Within, Figures.DecimalsFor(key.Within)) + unit;
@@ -114,7 +122,7 @@ internal sealed class Conclusion
             ? texts.Further(Figures.Text(key.Between, Math.Max(decimals, Figures.DecimalsFor(key.Between))) + unit) : texts.NoFurther;
         return texts.GroupsGive(
             wording.CountFirst(key.Count), value, key.Quantity.Label, low, high,
-            key.WithinIsFromTrials ? texts.WithinTrials(within) : weighed ? texts.WithinBalance(within) : texts.WithinInstruments(within), between);
+            key.WithinIsFromTrials ? texts.WithinTrials(within) : weighed ? texts.WithinBalance(within) : texts.WithinInstruments(within), between) + shared;
     }
 
     private string NoValue()
@@ -123,7 +131,7 @@ internal sealed class Conclusion
         if (missing is null)
         {
             QuantityDefinition key = practical.Quantities.First(q => q.Id == practical.Findings.Key);
-            return groups.Any(g => g.IsAnomalous && g.Find(key.Id) is not null)
+            return groups.Any(g => g.IsSetAside(key.Id) && g.Find(key.Id) is not null)
                 ? texts.NoneWithoutOdd(key.Label)
                 : texts.NoneGives(key.Label);
         }
@@ -169,10 +177,43 @@ internal sealed class Conclusion
         string Named(EquationChoice choice) => texts.EquationWithValue(choice.Alternative.Label, Figures.Text(choice.Expected, 3));
     }
 
+    /// <summary>Groups that are left out of the key quantity, and then those that are odd in another alone.</summary>
     private string Odd(GroupFindings[] odd, bool named)
     {
+        var sentences = new List<string>();
+        GroupFindings[] inKey = [.. odd.Where(g => g.IsSetAside(practical.Findings.Key))];
+        if (inKey.Length > 0)
+        {
+            sentences.Add(OddInKey(inKey, named));
+        }
+
+        foreach (var same in odd.Except(inKey).GroupBy(g => ((Oddity.Odd)g.Oddity).Quantities[0], StringComparer.Ordinal))
+        {
+            string label = practical.Quantities.First(q => q.Id == same.Key).Label;
+            GroupFindings[] groupsThere = [.. same];
+            string listed = Listed(groupsThere);
+            string count = wording.CountFirst(groupsThere.Length);
+            sentences.Add((groupsThere.Length == 1, named) switch
+            {
+                (true, true) => texts.OneOddElsewhereNamed(label, listed),
+                (true, false) => texts.OneOddElsewhere(label),
+                (false, true) => texts.SomeOddElsewhereNamed(count, label, listed),
+                _ => texts.SomeOddElsewhere(count, label),
+            });
+        }
+
+        return string.Join(' ', sentences);
+    }
+
+    private string Listed(GroupFindings[] odd)
+    {
         string names = wording.List([.. odd.Take(MostGroupsNamed).Select(g => wording.Group(g.Name))]);
-        string listed = odd.Length > MostGroupsNamed ? texts.NamesAndMore(names, wording.Count(odd.Length - MostGroupsNamed)) : names;
+        return odd.Length > MostGroupsNamed ? texts.NamesAndMore(names, wording.Count(odd.Length - MostGroupsNamed)) : names;
+    }
+
+    private string OddInKey(GroupFindings[] odd, bool named)
+    {
+        string listed = Listed(odd);
         string count = wording.CountFirst(odd.Length);
         string lead = (odd.Length == 1, named) switch
         {

@@ -24,5 +24,5 @@ public sealed class ConclusionSentence
     public bool MentionsOdd { get; }
 
     /// <summary>Whether it tells what the accepted value, formula or equation is.</summary>
-    public bool TellsAccepted => Topic is ConclusionTopic.Accepted or ConclusionTopic.Equations or ConclusionTopic.Formula;
+    public bool TellsAccepted => Topic is ConclusionTopic.Accepted or ConclusionTopic.Equations or ConclusionTopic.Choice or ConclusionTopic.Formula;
 }

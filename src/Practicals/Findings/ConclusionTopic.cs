@@ -6,6 +6,9 @@ public enum ConclusionTopic
     /// <summary>That the readings are simulated and not measured.</summary>
     Simulated,
 
+    /// <summary>That the groups did the practical in several ways.</summary>
+    Arms,
+
     /// <summary>Whether the mass rose, fell or stayed.</summary>
     Change,
 
@@ -17,6 +20,9 @@ public enum ConclusionTopic
 
     /// <summary>Which of the equations the value fits.</summary>
     Equations,
+
+    /// <summary>Which of a few numbers the value points to.</summary>
+    Choice,
 
     /// <summary>Which formula the masses allow.</summary>
     Formula,

@@ -1,4 +1,5 @@
 using Calx.Measurement.Statistics.Series;
+using Calx.Practicals.Readings;
 
 namespace Calx.Practicals.Findings;
 
@@ -20,13 +21,13 @@ public static class CurveLines
         var words = new CurveWords(findings.Practical, findings.Language);
         foreach (GroupFindings group in findings.Groups.Where(g => g.Curve is { Reason: not null }))
         {
-            yield return $"{group.Name}: {group.Curve!.Reason}";
+            yield return $"{GroupReadings.InSentence(group.Name, findings.Language)}: {group.Curve!.Reason}";
         }
 
         foreach (GroupFindings group in findings.Groups.Where(g => g.Curve is { Disturbances.Count: > 0, Series: not null }))
         {
             IEnumerable<string> all = group.Curve!.Disturbances.Select(d => words.Disturbed(d, group.Curve.Series!));
-            yield return $"{group.Name}: {string.Join("; ", all)}.";
+            yield return $"{GroupReadings.InSentence(group.Name, findings.Language)}: {string.Join("; ", all)}.";
         }
     }
 }

@@ -6,7 +6,9 @@ using Calx.Measurement.Statistics;
 using Calx.Measurement.Uncertainty;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model;
+using Calx.Practicals.Model.Faults;
 using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Findings;
@@ -15,7 +17,7 @@ namespace Calx.Practicals.Findings;
 internal static class FormulaDeduction
 {
     /// <summary>The ranking, or null where the practical asks for no formula of two parts.</summary>
-    public static FormulaRanking? Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, AtomicWeights weights, EngineLanguage language)
+    public static FormulaRanking? Of(Practical practical, IdealRun ideal, IReadOnlyList<GroupFindings> groups, AtomicWeights weights, Circumstances circumstances, EngineLanguage language)
     {
         if (practical.Findings.Formula is not FormulaSearch { Elements.Count: 2 } search)
         {
@@ -25,7 +27,8 @@ internal static class FormulaDeduction
         (Formula First, Formula Second) parts = (FormulaOf(search, 0), FormulaOf(search, 1));
         (string first, string second) = (search.Elements.Values.ElementAt(0), search.Elements.Values.ElementAt(1));
         double expected = ideal.SpreadOf(second, first);
-        return MassRatio(groups, first, second, expected) switch
+        var common = new CommonPart(ideal.SharedIn(second, first, circumstances));
+        return MassRatio(groups, first, second, (expected, common)) switch
         {
             null => new FormulaRanking.Undetermined(new ConclusionTexts(language).NoGroupForFormula),
             { Value: <= 0 } => new FormulaRanking.Undetermined(new ConclusionTexts(language).NoRatioForFormula),
@@ -50,11 +53,11 @@ internal static class FormulaDeduction
 
     /// <summary>Second mass over first, pooled over the groups; a small class's wider t interval is carried over to the
     /// normal law that the ranking takes. One group alone counts with how much groups of the practical differ, as two do.</summary>
-    private static UncertainValue? MassRatio(IReadOnlyList<GroupFindings> groups, string firstId, string secondId, double expectedBetween)
+    private static UncertainValue? MassRatio(IReadOnlyList<GroupFindings> groups, string firstId, string secondId, (double ExpectedBetween, CommonPart Common) known)
     {
         var values = new List<double>();
         var uncertainties = new List<double>();
-        foreach (GroupFindings group in groups.Where(g => !g.IsAnomalous))
+        foreach (GroupFindings group in groups.Where(g => !g.IsSetAside(firstId) && !g.IsSetAside(secondId)))
         {
             if (group.Find(firstId) is QuantityEstimate { Value: > 0 } first && group.Find(secondId) is QuantityEstimate second)
             {
@@ -72,8 +75,9 @@ internal static class FormulaDeduction
             return null;
         }
 
-        PooledResult pooled = RandomEffects.FromKnownUncertainties([.. values], [.. uncertainties], expectedBetween);
-        double widening = StudentT.Quantile(0.975, pooled.DegreesOfFreedom) / StandardNormal.Quantile(0.975);
-        return UncertainValue.Of("pooled ratio of masses", pooled.Value, widening * pooled.StandardUncertainty);
+        PooledResult pooled = RandomEffects.FromKnownUncertainties([.. values], [.. uncertainties], known.ExpectedBetween);
+        (double u, double degrees) = known.Common.With(pooled.StandardUncertainty, pooled.DegreesOfFreedom);
+        double widening = StudentT.Quantile(0.975, degrees) / StandardNormal.Quantile(0.975);
+        return UncertainValue.Of("pooled ratio of masses", pooled.Value, widening * u);
     }
 }

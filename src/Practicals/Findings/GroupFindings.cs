@@ -64,8 +64,11 @@ public sealed class GroupFindings
     /// <summary>What its mass against time shows; null where the practical takes no series.</summary>
     public GroupCurve? Curve { get; }
 
-    /// <summary>Whether the group is left out of the class's pooled values.</summary>
+    /// <summary>Whether the group has a result to look into, in whichever quantity.</summary>
     public bool IsAnomalous => Oddity is Oddity.Odd;
+
+    /// <summary>Whether the group is left out of the class's pooled value of a quantity.</summary>
+    public bool IsSetAside(string quantityId) => Oddity is Oddity.Odd odd && odd.SetsAside(quantityId);
 
     /// <summary>A quantity that was found, or null.</summary>
     public QuantityEstimate? Find(string quantityId) => byId.GetValueOrDefault(quantityId) as QuantityEstimate;

@@ -20,10 +20,16 @@ public abstract record Oddity
     /// <summary>A result to look into: outside the class's scatter, or impossible.</summary>
     public sealed record Odd : Oddity
     {
-        internal Odd(string reason)
-            : base(reason)
-        {
-        }
+        private readonly string[] setAside;
+
+        internal Odd(string reason, string[] quantities, string[] setAside)
+            : base(reason) => (Quantities, this.setAside) = (quantities, setAside);
+
+        /// <summary>Ids of the quantities in which it stands out, or that cannot be.</summary>
+        public IReadOnlyList<string> Quantities { get; }
+
+        /// <summary>Whether the class's value of a quantity is pooled without this group: it rests on a reading that is in doubt.</summary>
+        public bool SetsAside(string quantityId) => setAside.Contains(quantityId);
     }
 
     /// <summary>It cannot be said: the quantity is missing, or the groups are too few.</summary>

@@ -1,6 +1,7 @@
 using Calx.Measurement.Statistics;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
+using Calx.Practicals.Inference.Concluding;
 
 namespace Calx.Practicals.Findings;
 
@@ -11,18 +12,19 @@ internal static class Pooling
     /// <param name="quantity">The quantity.</param>
     /// <param name="groups">The groups.</param>
     /// <param name="expectedBetween">How much groups of the practical differ in it; 0 where that is not known.</param>
-    public static ClassQuantity? Of(QuantityDefinition quantity, IReadOnlyList<GroupFindings> groups, double expectedBetween)
+    /// <param name="common">What all groups share.</param>
+    public static ClassQuantity? Of(QuantityDefinition quantity, IReadOnlyList<GroupFindings> groups, double expectedBetween, CommonPart common)
     {
         GroupFindings[] having = [.. groups.Where(g => g.Find(quantity.Id) is not null)];
-        GroupFindings[] kept = [.. having.Where(g => !g.IsAnomalous)];
+        GroupFindings[] kept = [.. having.Where(g => !g.IsSetAside(quantity.Id))];
         if (kept.Length == 0)
         {
             return null;
         }
 
         double median = Summary.Median([.. having.Select(g => g.Find(quantity.Id)!.Value)]);
-        ClassQuantity.Pool? withAll = kept.Length == having.Length ? null : Pool(quantity.Id, having, expectedBetween);
-        return new ClassQuantity(quantity, Pool(quantity.Id, kept, expectedBetween), withAll, median);
+        ClassQuantity.Pool? withAll = kept.Length == having.Length ? null : Pool(quantity.Id, having, expectedBetween).With(common);
+        return new ClassQuantity(quantity, Pool(quantity.Id, kept, expectedBetween).With(common), withAll, median);
     }
 
     private static ClassQuantity.Pool Pool(string id, GroupFindings[] groups, double expectedBetween)

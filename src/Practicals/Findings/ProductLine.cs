@@ -66,7 +66,7 @@ public abstract record ProductLine
 
         UncertainPoint[] points =
         [
-            .. groups.Where(g => !g.IsAnomalous)
+            .. groups.Where(g => !g.IsSetAside(x.Id) && !g.IsSetAside(y.Id))
                 .Select(g => PointOf(g.Find(x.Id), g.Find(y.Id))).OfType<UncertainPoint>(),
         ];
         if (points.Length < 2)

@@ -147,6 +147,12 @@ public sealed class TalkingPoints
     /// <summary>Standard uncertainty goes with 1/√groups; the balance's part of a ratio goes with 1/sample.</summary>
     private string Halved(ClassQuantity found)
     {
+        // However many groups: what they share stays.
+        if (found.CommonStandardUncertainty > found.StandardUncertainty / 2)
+        {
+            return texts.NotHalved;
+        }
+
         (string groups, string now) = ((4 * found.Count).InFigures(), found.Count.InFigures());
         if (found.Between > 0)
         {

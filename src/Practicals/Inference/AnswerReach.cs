@@ -44,15 +44,25 @@ public sealed class AnswerReach
         ArgumentNullException.ThrowIfNull(answer);
         ArgumentNullException.ThrowIfNull(practical);
         return [.. answer.Formula.Names.SelectMany(name =>
-            practical.AllAnswers.FirstOrDefault(a => a.Id == name) is AnswerDefinition earlier ? ReadingsOf(earlier, practical) : [name]).Distinct()];
+            practical.AllAnswers.FirstOrDefault(a => a.Id == name) is AnswerDefinition earlier ? ReadingsOf(earlier, practical)
+            : CurveOf(name, practical) is SeriesDefinition series ? [series.From, series.To] : [name]).Distinct()];
     }
+
+    /// <summary>The series from whose curve a number is read, or null where it is none of its quantities.</summary>
+    private static SeriesDefinition? CurveOf(string name, Practical practical) =>
+        practical.Series is SeriesDefinition series && series.Quantities.Any(q => q.Id == name) ? series : null;
+
+    // A curve is drawn where the mass is followed: the loss from its first to its last point is known.
+    private bool GivesCurve(SeriesDefinition series) =>
+        known.TryExpress([.. readings.Select(r => r == series.To ? -1.0 : r == series.From ? 1.0 : 0.0)], out _);
 
     // A sum or difference is known when the table's rows give it, whatever becomes of its parts.
     private bool Gives(Expression formula) =>
         (IsSum(formula) && known.TryExpress([.. readings.Select(r => formula.Evaluate(name => name == r ? 1 : 0, _ => 0))], out _))
         || formula switch
         {
-            NameTerm name => practical.AllAnswers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition earlier && Gives(earlier.Formula),
+            NameTerm name => practical.AllAnswers.FirstOrDefault(a => a.Id == name.Name) is AnswerDefinition earlier ? Gives(earlier.Formula)
+                : CurveOf(name.Name, practical) is SeriesDefinition series && GivesCurve(series),
             _ when formula.Children.Count == 0 => true,
             _ => formula.Children.All(Gives),
         };

@@ -1,4 +1,5 @@
 using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking;
 
@@ -9,9 +10,6 @@ namespace Calx.Practicals.Marking;
 /// <param name="Idea">The idea that they share, or null for those who need none mended.</param>
 public sealed record Grouping(string Title, string Question, IReadOnlyList<string> Students, Idea? Idea)
 {
-    private const string Further = "Which of your readings makes your last value most uncertain, and what would make it less so?";
-    private const string GoThrough = "Swap sheets: go through each other's working line by line, and say at which line the two of you differ.";
-
     /// <summary>Two groups for the two ideas that most students share, and one for everybody else.</summary>
     internal static IReadOnlyList<Grouping> Of(IReadOnlyList<MarkedWork> works, IReadOnlyList<IdeaShare> ideas)
     {
@@ -32,7 +30,7 @@ public sealed record Grouping(string Title, string Question, IReadOnlyList<strin
         if (left.Count > 0)
         {
             bool right = left.All(w => w.Answers.All(a => a.IsAccepted));
-            groups.Add(new Grouping(right ? "nothing to mend" : "right, or each with something different", right ? Further : GoThrough, [.. left.Select(w => w.Work.Student)], null));
+            groups.Add(new Grouping(right ? MarkReasons.OfClass.NothingToMend : MarkReasons.OfClass.EachSomethingElse, right ? MarkReasons.OfClass.Further : MarkReasons.OfClass.GoThrough, [.. left.Select(w => w.Work.Student)], null));
         }
 
         return groups;

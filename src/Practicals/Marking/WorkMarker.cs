@@ -3,6 +3,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Judging;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 using Calx.Practicals.Marking.Written;
 
 namespace Calx.Practicals.Marking;
@@ -231,7 +232,7 @@ internal sealed class WorkMarker(
     private string MissingReadings(AskedValue value, OwnNumbers own)
     {
         string[] missing = [.. value.Expanded.Names.Where(name => double.IsNaN(own.Reading(name))).Select(name => facts.Practical.Readings.FirstOrDefault(r => r.Id == name)?.Label ?? name)];
-        return missing.Length == 0 ? "the readings give no value" : $"there is no reading {string.Join(", ", missing.Select(m => $"‘{m}’"))}";
+        return missing.Length == 0 ? MarkReasons.Texts.ReadingsGiveNothing : MarkReasons.Texts.ReadingsMissing(string.Join(", ", missing.Select(MarkReasons.Texts.QuotedReading)));
     }
 
     private static double? Known(double value) => double.IsFinite(value) ? value : null;

@@ -1,6 +1,7 @@
 using Calx.Chemistry.Elements;
 using Calx.Chemistry.Formulas;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Model.Faults;
 
 namespace Calx.Practicals.Model;
 
@@ -14,14 +15,20 @@ public sealed class IdealRun
     private readonly BenchModel model;
     private readonly AtomicWeights weights;
 
+    private readonly Arm? arm;
+
     /// <summary>Runs the model with the ideal of every parameter.</summary>
-    public IdealRun(Practical practical, AtomicWeights weights)
+    /// <param name="practical">The practical.</param>
+    /// <param name="weights">Atomic weights for the molar masses.</param>
+    /// <param name="arm">The arm whose numbers take the place of the practical's where no ideal is named; null for the ordinary way.</param>
+    public IdealRun(Practical practical, AtomicWeights weights, Arm? arm = null)
     {
         ArgumentNullException.ThrowIfNull(practical);
         this.practical = practical;
         this.weights = weights;
+        this.arm = arm;
         model = new BenchModel(practical, weights);
-        Masses = model.Run(model.Ideal, rounds: 1);
+        Masses = model.Run(Ideal, rounds: 1);
     }
 
     /// <summary>The true masses at each weighing.</summary>
@@ -69,6 +76,74 @@ public sealed class IdealRun
     /// <summary>The same of one quantity over another.</summary>
     public double SpreadOf(string quantityId, string overId) => SpreadOf(readings => Value(quantityId, readings) / Value(overId, readings));
 
+    /// <summary>Whether a quantity grows with the amounts that groups put in or set (a mass of product does, a share of the sample does
+    /// not): a tenth more of them moves it by more than a hundredth.</summary>
+    public bool FollowsAmounts(string quantityId)
+    {
+        HashSet<string> amounts =
+        [
+            .. Flat(practical.Procedure).SelectMany(step => step switch
+            {
+                AddEvent add => add.Mass.Names,
+                SetEvent set => set.To.Names,
+                _ => [],
+            }),
+        ];
+        amounts.ExceptWith(practical.Parameters.Where(p => p.Shared).Select(p => p.Id));
+        double usual = Accepted(quantityId);
+        double more = Value(quantityId, model.Run(id => (amounts.Contains(id) ? 1.1 : 1) * Ideal(id), rounds: 1).Last);
+        return Math.Abs(more - usual) > Math.Max(0.01 * Math.Abs(usual), 1e-9);
+    }
+
+    /// <summary>How far numbers that a whole class shares move a quantity in all its groups alike: for each what it does when it is off
+    /// from its ideal by the root mean square of its law. Nothing for a property of the stock itself, which the class is to find, for a mass
+    /// that goes with the amounts, and for a number that is said of the class.</summary>
+    /// <param name="quantityId">The quantity.</param>
+    /// <param name="circumstances">What is said of the class.</param>
+    public IReadOnlyList<(Parameter Parameter, double StandardUncertainty)> SharedIn(string quantityId, Circumstances circumstances)
+    {
+        ArgumentNullException.ThrowIfNull(circumstances);
+        return practical.Findings.NoAccepted is not null || FollowsAmounts(quantityId)
+            ? [] : SharedIn(readings => Value(quantityId, readings), circumstances);
+    }
+
+    /// <summary>The same of one quantity over another.</summary>
+    public IReadOnlyList<(Parameter Parameter, double StandardUncertainty)> SharedIn(string quantityId, string overId, Circumstances circumstances) =>
+        practical.Findings.NoAccepted is not null ? [] : SharedIn(readings => Value(quantityId, readings) / Value(overId, readings), circumstances);
+
+    /// <summary>The same of any number made from the readings.</summary>
+    /// <param name="number">The number, from the last weighing of each reading in g.</param>
+    /// <param name="circumstances">What is said of the class.</param>
+    public IReadOnlyList<(Parameter Parameter, double StandardUncertainty)> SharedIn(
+        Func<Func<string, double>, double> number, Circumstances circumstances)
+    {
+        ArgumentNullException.ThrowIfNull(number);
+        ArgumentNullException.ThrowIfNull(circumstances);
+        double ideal = number(Masses.Last);
+        var parts = new List<(Parameter, double)>();
+        for (int p = 0; p < practical.Parameters.Count; p++)
+        {
+            Parameter parameter = practical.Parameters[p];
+            if (parameter.Shared && circumstances.IsOpen(p))
+            {
+                (double mean, double variance) = LawMoments.Of(circumstances.LawOf(p));
+                double off = Ideal(parameter.Id) - mean;
+                // What is off by this much in the root mean square, towards where the law lies.
+                double far = Ideal(parameter.Id) + (Math.Sqrt((off * off) + variance) * (off > 0 ? -1 : 1));
+                parts.Add((parameter, Math.Abs(number(model.Run(id => id == parameter.Id ? far : Ideal(id), rounds: 1).Last) - ideal)));
+            }
+        }
+
+        return [.. parts.Where(part => part.Item2 > Math.Max(1e-6 * Math.Abs(ideal), 1e-9))];
+    }
+
+    private static IEnumerable<ProcedureEvent> Flat(IReadOnlyList<ProcedureEvent> events) =>
+        events.SelectMany(e => e is RepeatEvent repeat ? Flat(repeat.Do) : [e]);
+
+    private double Ideal(string id) =>
+        practical.Parameters.First(p => p.Id == id).Ideal is null && arm?.Set.FirstOrDefault(s => s.Parameter == id) is ParameterSetting setting
+            ? LawMiddle.Of(setting.Law) : model.Ideal(id);
+
     /// <summary>The last weighings with a fault of middle size; null where it goes either way.</summary>
     private Func<string, double>? With(FaultDefinition fault) => fault.Effect switch
     {
@@ -80,7 +155,7 @@ public sealed class IdealRun
     };
 
     private double With(FaultEffect.Set set, string id) =>
-        set.Settings.FirstOrDefault(s => s.Parameter == id) is ParameterSetting setting ? LawMiddle.Of(setting.Law) : model.Ideal(id);
+        set.Settings.FirstOrDefault(s => s.Parameter == id) is ParameterSetting setting ? LawMiddle.Of(setting.Law) : Ideal(id);
 
     private Func<string, double> Shifted(string readingId, double byGrams) =>
         id => Masses.Last(id) + (id == readingId ? byGrams : 0);

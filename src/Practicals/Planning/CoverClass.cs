@@ -26,7 +26,8 @@ public sealed class CoverClass
     /// <summary>The groups in order.</summary>
     public IReadOnlyList<CoverGroup> Groups { get; }
 
-    /// <summary>Invents it: as many groups as the plan has, from <see cref="FewestGroups"/> to <see cref="MostGroups"/>, on the plan's first balance.</summary>
+    /// <summary>Invents it: as many groups as the plan has, from <see cref="FewestGroups"/> to <see cref="MostGroups"/>, on the plan's first balance;
+    /// of a demonstration one set of readings, as the lesson would have had.</summary>
     /// <param name="plan">The lesson that it stands for.</param>
     /// <param name="weights">Atomic weights for the molar masses.</param>
     /// <param name="seed">Which of the possible classes.</param>
@@ -36,7 +37,7 @@ public sealed class CoverClass
         ArgumentNullException.ThrowIfNull(weights);
         // Where the plan has one heating nobody reheats; otherwise until two weighings agree, as the sheet tells a group.
         var what = new SimulationPlan(
-            Math.Clamp(plan.Groups, FewestGroups, MostGroups), plan.Balances[0], plan.Heatings == 1 ? 1 : 0, sampleInGrams: plan.SampleInGrams, notesObservations: false);
+            plan.Practical.Limits.IsDemonstration ? 1 : Math.Clamp(plan.Groups, FewestGroups, MostGroups), plan.Balances[0], plan.Heatings == 1 ? 1 : 0, sampleInGrams: plan.SampleInGrams, notesObservations: false);
         SimulatedClass drawn = SimulatedClass.Draw(new Circumstances(plan.Practical, plan.AllConditions), weights, what, seed, threads: 1);
         return new CoverClass(
             [.. drawn.Weighings.Where(w => !plan.Unread.Contains(w.Reading))],
@@ -47,7 +48,8 @@ public sealed class CoverClass
                     [
                         .. group.Truth.Counting.Faults.OrderByDescending(f => Math.Abs(group.Truth.MovedInGrams[f]))
                             .Select(f => new CoverCause(plan.Practical.Faults[f], group.Truth.MovedInGrams[f])),
-                    ])),
+                    ],
+                    group.Series)),
             ]);
     }
 }

@@ -10,14 +10,20 @@ public sealed class ExpectedLimits
     /// <param name="heavierThan">Ids of readings whose pan holds part of what this one's holds, so that this reading
     /// is the heavier.</param>
     /// <param name="mayBeNegative">Whether a number below zero can be right: a change of mass, a temperature.</param>
+    /// <param name="mayLack">Least and most mass of each part that belongs on the pan and is sometimes left off it.</param>
+    /// <param name="mostInsideInGrams">More than what is in the vessels can be; null where that is not known.</param>
     /// <param name="step">What the scale of an instrument other than a balance goes by, in its unit.</param>
     public ExpectedLimits(
         decimal? leastVesselInGrams = null,
         decimal? mostVesselInGrams = null,
         IReadOnlyList<string>? heavierThan = null,
         bool mayBeNegative = false,
-        decimal? step = null)
+        decimal? step = null,
+        IReadOnlyList<(decimal Low, decimal High)>? mayLack = null,
+        decimal? mostInsideInGrams = null)
     {
+        MayLack = mayLack ?? [];
+        MostInsideInGrams = mostInsideInGrams;
         Step = step;
         LeastVesselInGrams = leastVesselInGrams;
         MostVesselInGrams = mostVesselInGrams;
@@ -36,6 +42,12 @@ public sealed class ExpectedLimits
 
     /// <summary>Ids of readings that are lighter than this one.</summary>
     public IReadOnlyList<string> HeavierThan { get; }
+
+    /// <summary>Least and most mass in g of each part that belongs on the pan and is sometimes left off it.</summary>
+    public IReadOnlyList<(decimal Low, decimal High)> MayLack { get; }
+
+    /// <summary>More than what is in the vessels can be, in g, or null.</summary>
+    public decimal? MostInsideInGrams { get; }
 
     /// <summary>What the scale of an instrument other than a balance goes by, in its unit, or null.</summary>
     public decimal? Step { get; }

@@ -76,9 +76,19 @@ internal sealed class Plausibility
                 continue;
             RawGroup[] both = [.. values[id].Keys.Where(values[lighterId].ContainsKey)];
             int contrary = both.Count(g => values[id][g] < values[lighterId][g]);
-            if (both.Length >= FewestGroups && 2 * contrary > both.Length)
+            if (both.Length >= FewestGroups && 2 * contrary > both.Length && !LacksPart(id, lighterId, both))
                 TellOrder(id, lighterId, contrary, both);
         }
+    }
+
+    /// <summary>Whether a part left off the pan explains it rather than a wrong heading: what is missing weighs as much as such a part, and
+    /// either some groups have it right or nothing in the vessel could weigh so much. The group's findings then name the cause.</summary>
+    private bool LacksPart(string id, string lighterId, RawGroup[] both)
+    {
+        ExpectedLimits limits = columns[id].Limits;
+        decimal[] missing = [.. both.Select(g => values[lighterId][g] - values[id][g]).Where(m => m > 0)];
+        int explained = missing.Count(m => limits.MayLack.Any(p => m >= p.Low / 2 && m <= p.High * 3 / 2));
+        return 2 * explained > missing.Length && (missing.Length < both.Length || Median(missing) > limits.MostInsideInGrams);
     }
 
     private void TellOrder(string id, string lighterId, int contrary, RawGroup[] both)

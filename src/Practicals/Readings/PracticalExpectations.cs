@@ -19,12 +19,17 @@ internal static class PracticalExpectations
         bool weighing = reading.IsWeighing;
         ExpectedLimits limits = weighing
             ? new ExpectedLimits(
-                Vessel(practical, reading, p => p.Mass.Low), Vessel(practical, reading, p => p.Mass.High), Lighter(practical, reading))
+                Vessel(practical, reading, p => p.Mass.Low), Vessel(practical, reading, p => p.Mass.High), Lighter(practical, reading),
+                mayLack: [.. LeftOff(practical, reading).Select(p => ((decimal)p.Mass.Low, (decimal)p.Mass.High))],
+                mostInsideInGrams: practical.Limits.Unit == "g" ? (decimal)(VesselOutweighsSample * practical.Limits.LargestSample) : null)
             : new ExpectedLimits(mayBeNegative: reading.Unit is "°C", step: reading.Errors?.Step.Exact);
         return new ExpectedColumn(
             reading.Id, reading.Label, weighing ? ExpectedKind.Weighing : ExpectedKind.Gauge,
             reading.Aliases, reading.Unit, reading.Repeats, reading.RepeatLabel, limits);
     }
+
+    private static IEnumerable<Part> LeftOff(Practical practical, ReadingDefinition reading) => practical.Parts.Where(p =>
+        reading.Pan.Parts.Contains(p.Id) && practical.Faults.Any(f => f.Effect is FaultEffect.Off off && off.Part == p.Id));
 
     private static decimal? Vessel(Practical practical, ReadingDefinition reading, Func<Part, double> mass)
     {

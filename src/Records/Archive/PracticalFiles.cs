@@ -72,6 +72,6 @@ public static partial class PracticalFiles
         return length > LargestFile ? null : Encoding.UTF8.GetString(bytes, 0, length);
     }
 
-    [GeneratedRegex(@"^practicals/(earlier/)?[A-Za-z0-9][A-Za-z0-9._ -]{0,90}\.yaml\z", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^practicals/(earlier/)?[A-Za-z0-9][A-Za-z0-9._ -]{0,90}\.ya?ml\z", RegexOptions.CultureInvariant)]
     private static partial Regex Name();
 }

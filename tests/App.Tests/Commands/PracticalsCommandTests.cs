@@ -47,6 +47,35 @@ public sealed class PracticalsCommandTests
             id => Assert.Contains(id, run.Output, StringComparison.Ordinal));
     }
 
+    // A heated hydrate has a flame; one hour is enough for copper sulfate's crystals without what others can take over (the file's likely minutes).
+    [Theory]
+    [InlineData(0, "copper-sulfate-hydrate", "--happens", "loses", "--minutes", "60", "--step", "0.01")]
+    [InlineData(0, "zinc-chloride", "--demonstration", "--about", "zinc")]
+    [InlineData(0, "precipitation-in-closed-flask", "--no-flame", "--no-fume-cupboard", "--happens", "same")]
+    [InlineData(1, "None of the ", "--happens", "loses", "--no-flame")]
+    public void The_list_is_narrowed_by_what_happens_and_what_it_needs(int code, string told, params string[] words)
+    {
+        Terminal run = Terminal.Run(["practicals", .. words]);
+
+        Assert.Equal((code, ""), (run.ExitCode, run.Error));
+        Assert.Contains(told, run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("magnesium-oxide:", run.Output, StringComparison.Ordinal);
+        JsonElement list = Schemas.Check("practicals", Terminal.Run(["practicals", .. words, "--json"]).Output);
+        Assert.Equal(code == 0, list.GetArrayLength() > 0);
+    }
+
+    [Theory]
+    [InlineData("--happens: 'lose' is nothing that happens here; expected gains, loses", "--happens", "lose")]
+    [InlineData("--minutes: '0' is not a number from 1 to 600", "--minutes", "0")]
+    [InlineData("--step: '0,01' is not a number", "--step", "0,01")]
+    public void A_wish_that_is_not_understood_is_bad_input(string sentence, params string[] words)
+    {
+        Terminal run = Terminal.Run(["practicals", .. words]);
+
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains(sentence, run.Error, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("magnesium-oxide.yaml")]
     [InlineData("copper-sulfate-hydrate.yaml")]

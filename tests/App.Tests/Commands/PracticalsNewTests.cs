@@ -107,6 +107,28 @@ public sealed class PracticalsNewTests : IDisposable
     }
 
     [Fact]
+    public void A_file_that_ends_in_yml_is_one_of_ones_own_too_and_two_of_one_id_are_told_by_both_names()
+    {
+        Run("practicals", "new", "--set", "id=my-carbonate", "--data", "data");
+        string own = Path.Combine(folder.FullName, "data", "practicals", "my-carbonate");
+        File.Move($"{own}.yaml", $"{own}.yml");
+        Assert.Contains("my-carbonate: Heating zinc carbonate (your own, version 1)", Run("practicals", "--data", "data").Output, StringComparison.Ordinal);
+        Assert.Equal(0, Run("simulate", "my-carbonate", "--data", "data", "--groups", "3").ExitCode);
+        Terminal again = Run("practicals", "new", "--set", "id=my-carbonate", "--data", "data");
+        Assert.Equal(2, again.ExitCode);
+        Assert.Contains("my-carbonate.yml:1:1: this is your practical 'my-carbonate' already", again.Error, StringComparison.Ordinal);
+
+        File.Copy($"{own}.yml", $"{own}.yaml");
+        Assert.Contains("my-carbonate.yaml and my-carbonate.yml both say that they are 'my-carbonate'", Run("practicals", "--data", "data").Error, StringComparison.Ordinal);
+        foreach (string[] words in (string[][])[["simulate"], ["practicals", "check"]])
+        {
+            Terminal run = Run([.. words, "my-carbonate", "--data", "data"]);
+            Assert.Equal((2, ""), (run.ExitCode, run.Output));
+            Assert.Contains("my-carbonate.yaml, my-carbonate.yml; give all but one another id", run.Error, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void A_file_with_the_id_of_the_program_s_own_practical_is_told_and_not_used()
     {
         Directory.CreateDirectory(Path.Combine(folder.FullName, "data", "practicals"));

@@ -71,6 +71,20 @@ public sealed class SimulateCommandTests
     }
 
     [Fact]
+    public void Groups_of_two_ways_are_written_with_their_arm_and_analysed_apart()
+    {
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        Terminal written = Terminal.RunIn(
+            folder.FullName, "simulate", "marble-and-acid", "--arms", "small-chips=3,ordinary=5", "--csv", "class.csv", "--json");
+        JsonElement[] ways = [.. Schemas.Check("simulation", written.Output).GetProperty("arms").EnumerateArray()];
+        Assert.Equal([("small-chips", 3), ("ordinary", 5)], ways.Select(w => (w.GetProperty("id").GetString()!, w.GetProperty("groups").GetInt32())));
+
+        Terminal analysed = Terminal.RunIn(folder.FullName, "analyse", "class.csv", "--practical", "marble-and-acid", "--no-causes", "--json");
+        JsonElement[] arms = [.. Schemas.Check("analysis", analysed.Output).GetProperty("arms").EnumerateArray()];
+        Assert.Equal([(null, 5), ("small-chips", 3)], arms.Select(a => (a.GetProperty("id").GetString(), a.GetProperty("groups").GetArrayLength())));
+    }
+
+    [Fact]
     public void The_same_seed_writes_the_same_files_and_another_does_not()
     {
         using TemporaryFolder folder = TemporaryFolder.Empty();
@@ -152,6 +166,26 @@ public sealed class SimulateCommandTests
         Assert.Empty(answer.GetProperty("readings").EnumerateArray());
     }
 
+    /// <summary>A file whose own law or usual sample has grown beyond its limit is no way round it, whoever asks.</summary>
+    [Theory]
+    [InlineData("simulate", "mine.yaml")]
+    [InlineData("plan", "mine.yaml")]
+    [InlineData("papers", "mine.yaml", "--out", "papers")]
+    [InlineData("catch-up", "mine.yaml", "--students", "away.txt", "--seed", "1", "--out", "packs")]
+    public void A_law_that_draws_more_than_a_class_may_use_passes_no_command(params string[] words)
+    {
+        using TemporaryFolder folder = TemporaryFolder.Empty();
+        File.WriteAllText(Path.Combine(folder.FullName, "away.txt"), "Ada\n");
+        string text = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "practicals", "magnesium-oxide.yaml"));
+        File.WriteAllText(Path.Combine(folder.FullName, "mine.yaml"), text.Replace("law: { normal: [0.24, 0.048] }", "law: { normal: [2.4, 0.048] }", StringComparison.Ordinal));
+
+        Terminal run = Terminal.RunIn(folder.FullName, words);
+
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("2.4 g is more than a class may use: 0.3 g at most", run.Output + run.Error, StringComparison.Ordinal);
+        Assert.Equal(2, Directory.GetFileSystemEntries(folder.FullName).Length);
+    }
+
     [Fact]
     public void A_cause_that_cannot_count_on_the_balance_is_an_answer_too()
     {
@@ -170,6 +204,12 @@ public sealed class SimulateCommandTests
     [InlineData("did you mean misread?", Magnesium, "--cause", "misred")]
     [InlineData("--condition: magnesium-oxide has no condition 'x'; expected", Magnesium, "--condition", "careful", "--condition", "x")]
     [InlineData("--rounds: magnesium-oxide allows 3 at most", Magnesium, "--rounds", "4")]
+    [InlineData("--arms: magnesium-oxide has no arms; leave the option out", Magnesium, "--arms", "covered")]
+    [InlineData("--arms: marble-and-acid has no arm 'smal-chips'; expected ordinary, small-chips; did you mean small-chips?", "marble-and-acid", "--arms", "smal-chips")]
+    [InlineData("--arms: the ways have 5 groups together, but --groups says 6", "marble-and-acid", "--arms", "small-chips=3,ordinary=2", "--groups", "6")]
+    [InlineData("--arms: 'ordinary=0' cannot be read; expected an arm and how many groups do it, such as small-chips=4", "marble-and-acid", "--arms", "ordinary=0")]
+    [InlineData("--arms: say of every way how many groups do it, or of none", "marble-and-acid", "--arms", "small-chips=3,ordinary")]
+    [InlineData("--arms: 'ordinary' stands there twice", "marble-and-acid", "--arms", "ordinary,ordinary")]
     [InlineData("--sample: '-1' is not a number between 0", Magnesium, "--sample", "-1")]
     [InlineData("--csv and --truth are one file", Magnesium, "--csv", "a.csv", "--truth", "./a.csv")]
     public void What_cannot_be_asked_is_told(string sentence, params string[] words)

@@ -37,10 +37,10 @@ public sealed class AccessibilityTests(Chromium chromium)
         found.AddRange(await Accessibility.SeriousOn(page));
         await page.Locator("[name=code]").FillAsync(lab.Lesson.Code);
         await page.Locator("form.join button").ClickAsync();
-        await page.WaitForURLAsync("**/groups");
+        await page.Reached("**/groups");
         found.AddRange(await Accessibility.SeriousOn(page));
         await page.Locator("button[name=group][value='1']").ClickAsync();
-        await page.WaitForURLAsync("**/table");
+        await page.Reached("**/table");
         found.AddRange(await Accessibility.SeriousOn(page));
         await page.GoOnToReading();
         found.AddRange(await Accessibility.SeriousOn(page));

@@ -14,7 +14,7 @@ public sealed class GridTests(Chromium chromium)
 
         await teacher.GotoAsync($"{lab.LessonPath}/live");
         await teacher.Keyboard.PressAsync("r");
-        await teacher.WaitForURLAsync("**/grid");
+        await teacher.Reached("**/grid");
         ILocator first = teacher.Locator("input[data-what=empty][data-group='1']");
         for (int i = 0; i < 60 && !await first.EvaluateAsync<bool>("e => e === document.activeElement"); i++)
         {

@@ -33,11 +33,11 @@ public sealed class MarkingTests(Chromium chromium)
 
         // Passed over, then marked; and back to the last one.
         await teacher.Keyboard.PressAsync("n");
-        await teacher.WaitForURLAsync("**/words?after=*");
+        await teacher.Reached("**/words?after=*");
         await teacher.Keyboard.PressAsync("1");
         await Expect(teacher.Locator(".done")).ToContainTextAsync("Kept: 1 of 1.");
         await teacher.Keyboard.PressAsync("p");
-        await teacher.WaitForURLAsync("**/words?at=*");
+        await teacher.Reached("**/words?at=*");
         await Expect(teacher.Locator("button[aria-pressed=true]")).ToHaveAttributeAsync("value", "1");
         await teacher.Keyboard.PressAsync("w");
         await Expect(teacher.Locator(".whose a")).ToBeVisibleAsync();

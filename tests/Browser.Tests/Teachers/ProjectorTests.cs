@@ -15,7 +15,7 @@ public sealed class ProjectorTests(Chromium chromium)
         await Expect(teacher.Locator("article.tile")).ToHaveCountAsync(12);
         await Pictures.Keep(teacher, "teacher-live");
         await teacher.Keyboard.PressAsync("p");
-        await teacher.WaitForURLAsync("**/projector");
+        await teacher.Reached("**/projector");
         await teacher.SetViewportSizeAsync(1920, 1080);
         await Expect(teacher.Locator(".left")).ToHaveTextAsync(new Regex("^[0-9]+$"));
         await Pictures.Keep(teacher, "projector");

@@ -146,6 +146,29 @@ public class ChartTests
     }
 
     [Fact]
+    public void What_an_instrument_may_be_out_by_is_called_after_the_quantity_that_it_reads()
+    {
+        // Copper carried by 0.40 A for 1200 s: the ammeter's scale (2 % in the file) is among the largest parts.
+        string description = XElement.Parse(BudgetChart.Of(Analysed.Of(
+            "Group,anode before,cathode before,current,time,cathode after,anode after\n1,9.412,12.087,0.40,1200,12.244,9.253\n", practicalId: "copper-electrolysis"))!.Svg())
+            .Element(Svg + "desc")!.Value;
+
+        Assert.Contains("Scale of the instrument: current", description, StringComparison.Ordinal);
+        Assert.DoesNotContain("ampere", description, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fuel_that_burns_away_is_not_drawn_against_itself()
+    {
+        ClassFindings findings = Analysed.Of(
+            "Group,volume of water,mass of capped burner before,temperature at the start,highest temperature,mass of capped burner after\n"
+            + "1,100,182.34,19.5,42.0,181.12\n2,100,179.80,20.0,41.5,178.66\n", practicalId: "alcohol-combustion");
+
+        Assert.Equal(2, findings.Groups.Count(g => g.Find("enthalpy") is not null));
+        Assert.Null(SampleChart.Of(findings));
+    }
+
+    [Fact]
     public void A_class_without_the_quantity_has_no_chart_of_it()
     {
         ClassFindings findings = Analysed.Of("Group,before,after\n1,30.24,30.38\n2,31.20,31.33\n");

@@ -11,7 +11,7 @@ public class ArrangementTests
     /// <summary>Rounding of curves drawn as short straight pieces, in mm: below a tenth of a line's width.</summary>
     private const double Slack = 0.1;
 
-    private static readonly Apparatus[] Open = [Apparatus.Crucible, Apparatus.Basin, Apparatus.Beaker, Apparatus.Flask, Apparatus.Tube, Apparatus.Filter];
+    private static readonly Apparatus[] Open = [Apparatus.Crucible, Apparatus.Basin, Apparatus.Beaker, Apparatus.Can, Apparatus.Flask, Apparatus.Tube, Apparatus.Filter];
 
     [Fact]
     public void Every_part_in_every_place_touches_its_support_and_goes_through_nothing()
@@ -76,6 +76,33 @@ public class ArrangementTests
             iter: 100);
     }
 
+    // Common practice, no source: copper is deposited on the strip that is joined to the negative side of the supply.
+    [Fact]
+    public void Leads_join_the_instruments_in_one_loop_and_the_cathode_to_the_negative_side()
+    {
+        IReadOnlyList<Placed> parts = Arrangement.Of(BuiltInPracticals.Find("copper-electrolysis")!.Drawings.Single(d => d.Id == "circuit"));
+        Stroke[] leads = [.. parts.Single(p => p.Part.Kind == Apparatus.Leads).Shape.Strokes];
+        IReadOnlyList<Spot> Terminals(string label) => parts.Single(p => p.Part.Label == label).Shape.Terminals!;
+        Spot[] ends = [.. leads.SelectMany(l => new[] { l.Points[0], l.Points[^1] })];
+
+        Assert.Equal(4, leads.Length);
+        Assert.All(parts.SelectMany(p => p.Shape.Terminals ?? []), terminal => Assert.Single(ends, end => end.To(terminal) < Slack));
+        Assert.Equal(ends.Length, parts.Sum(p => p.Shape.Terminals?.Count ?? 0));
+        Stroke negative = Assert.Single(leads, l => l.Points[0].To(Terminals("low-voltage supply")[^1]) < Slack);
+        Assert.True(negative.Points[^1].To(Terminals("cathode C")[0]) < Slack);
+    }
+
+    [Fact]
+    public void The_hole_of_a_clamped_reduction_tube_lies_lower_than_its_mouth_and_its_gas_goes_in_at_the_mouth()
+    {
+        IReadOnlyList<Placed> parts = Arrangement.Of(BuiltInPracticals.Find("copper-oxide-reduction")!.Drawings.Single(d => d.Id == "heating"));
+        PartShape Of(Apparatus kind) => parts.Single(p => p.Part.Kind == kind).Shape;
+
+        Assert.True(Of(Apparatus.Jet).Right < Of(Apparatus.Powder).Left && Of(Apparatus.Powder).Right < Of(Apparatus.Gas).Left);
+        Assert.True(Of(Apparatus.Jet).Foot + 4 < Of(Apparatus.Gas).Height);
+        Assert.InRange(Of(Apparatus.Burner).Height, Of(Apparatus.ReductionTube).Foot - 12, Of(Apparatus.Powder).Foot - 2);
+    }
+
     private static void AssertSound(Drawing drawing)
     {
         IReadOnlyList<Placed> parts = Arrangement.Of(drawing);
@@ -100,9 +127,9 @@ public class ArrangementTests
 
     private static double Gap(Placed part, IReadOnlyList<Placed> all)
     {
-        if (part.Part.Kind is Apparatus.Heat || ApparatusRules.IsContents(part.Part.Kind))
+        if (part.Part.Kind is Apparatus.Heat or Apparatus.Leads || ApparatusRules.IsContents(part.Part.Kind))
         {
-            return 0; // An arrow stands nowhere; contents are held to their vessel above.
+            return 0; // An arrow and leads stand nowhere; contents are held to their vessel above.
         }
 
         return part.Support is null

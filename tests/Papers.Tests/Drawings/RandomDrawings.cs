@@ -32,7 +32,7 @@ internal static class RandomDrawings
     public static DrawnPart One(Apparatus kind, params (DrawnPlace Place, DrawnPart Part)[] others) => new(
         kind,
         ApparatusRules.LabelOf(kind),
-        new DrawnState(kind == Apparatus.Lid, kind == Apparatus.Burner, null),
+        new DrawnState(kind == Apparatus.Lid, kind is Apparatus.Burner or Apparatus.SpiritBurner, null),
         others.GroupBy(o => o.Place).ToDictionary(g => g.Key, g => (IReadOnlyList<DrawnPart>)[.. g.Select(o => o.Part)]),
         default);
 
@@ -53,7 +53,7 @@ internal static class RandomDrawings
         Gen<(DrawnPlace, DrawnPart[])>[] places =
         [
             .. Enum.GetValues<DrawnPlace>().Where(place => depth > 0 && ApparatusRules.At(kind, place).Count > 0).Select(place =>
-                from parts in Gen.OneOf(ApparatusRules.At(kind, place).Select(k => Part(k, depth - 1)).ToArray()).Array[0, ApparatusRules.TakesMany(kind, place) ? 3 : 1]
+                from parts in Gen.OneOf(ApparatusRules.At(kind, place).Select(k => Part(k, depth - 1)).ToArray()).Array[0, ApparatusRules.TakesMany(kind, place) ? 3 : ApparatusRules.Most(kind, place)]
                 select (place, parts)),
         ];
         return
@@ -65,7 +65,7 @@ internal static class RandomDrawings
             select new DrawnPart(
                 kind,
                 label,
-                new DrawnState(kind == Apparatus.Lid && yes, kind == Apparatus.Burner && yes, ApparatusRules.IsContents(kind) && !usual ? level : null),
+                new DrawnState(kind == Apparatus.Lid && yes, kind is Apparatus.Burner or Apparatus.SpiritBurner && yes, ApparatusRules.IsContents(kind) && !usual ? level : null),
                 others.ToDictionary(o => o.Item1, o => (IReadOnlyList<DrawnPart>)o.Item2),
                 default);
     }

@@ -57,10 +57,30 @@ public sealed class CatchUpPaperTests
     [Fact]
     public void What_was_done_without_repeats_is_told_once_and_ends_with_a_full_stop()
     {
-        string text = Written.Of(Papers("iron-wool-in-air", SupportLevel.Standard)[0]);
+        Practical own = BuiltInPracticals.Find("iron-wool-in-air")!;
+        Practical silent = PracticalReader.Read(
+            string.Join('\n', own.SourceText.Split('\n').Where((_, i) => i + 1 < own.Sheet.Account[0].At.Line - 1 || i + 1 > own.Sheet.Account[^1].At.Line)), "silent.yaml").Practical!;
+        var plan = new PlanSettings(silent, 12, [new Balance(0.01)], 100);
+        string text = Written.Of(CatchUpPapers.Of(new CatchUpSetting(plan, PaperOccasion.Unsaid, SupportLevel.Standard, PaperLook.Usual, isChecked: false), Drawn["iron-wool-in-air"])[0]);
 
         Assert.Equal(2, text.Split("let it react;").Length);
         Assert.Contains("read the balance: mass after burning.", text, StringComparison.Ordinal);
+    }
+
+    /// <summary>What is put in by the model and by nobody in the class: common practice of the bench, no source.</summary>
+    [Theory]
+    [InlineData("candle-open-and-closed", "put in oxygen", "let the open tea light burn for ten minutes;")]
+    [InlineData("moisture-and-ash", "mineral matter", "put in about 5.00\u00a0g of fresh soil and weighed it;")]
+    [InlineData("marble-and-acid", "water of the acid", "tipped the chips in, and read the mass every half minute;")]
+    [InlineData("copper-electrolysis", "read the balance: current", "read the current;")]
+    public void A_practical_tells_in_its_own_words_what_was_done(string id, string never, string told)
+    {
+        var plan = new PlanSettings(BuiltInPracticals.Find(id)!, 12, [new Balance(0.01)], 100);
+        IReadOnlyList<CatchUpPack> packs = CatchUpPacks.Of(plan, AtomicWeights.Iupac2024, [CatchUpStudent.Named("Amir K")], new CatchUpOptions(2026));
+        string text = Written.Of(CatchUpPapers.Of(new CatchUpSetting(plan, PaperOccasion.Unsaid, SupportLevel.Standard, PaperLook.Usual, isChecked: false), packs)[0]);
+
+        Assert.DoesNotContain(never, text, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(told, text, StringComparison.Ordinal);
     }
 
     // A demonstration is the teacher's: nobody is told that groups did it, and nobody is 'the group'.

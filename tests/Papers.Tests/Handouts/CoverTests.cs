@@ -127,6 +127,40 @@ public sealed class CoverTests
         Assert.Contains("Mass of oxygen\u00a0/", students, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_questions_are_answered_from_a_curve_the_students_have_one_that_fits_its_groups_row()
+    {
+        Paper questions = CoverQuestions.Of(StudentSheetTests.Setting(StudentSheetTests.Plans["marble-and-acid"]));
+        string text = Written.Of(questions);
+        string group = text[(text.IndexOf("Mass against time of group ", StringComparison.Ordinal) + 27)..].Split('.')[0];
+        double[] row = [.. Data(questions).Rows.Single(r => r[0].Text.Text == group).Skip(1).Select(c => Number(c.Text.Text))];
+        PaperTable curve = Written.Blocks(questions.Content).OfType<PaperBlock.Table>().Select(t => t.Content).Single(t => t.Columns[0].Heading.Text.StartsWith("Time", StringComparison.Ordinal));
+        (double Time, double Mass)[] points = [.. curve.Rows.SelectMany(r => r.Chunk(2)).Where(p => p[0].Text.Text.Length > 0).Select(p => (Number(p[0].Text.Text), Number(p[1].Text.Text))).OrderBy(p => p.Item1)];
+        // Every half minute between 0 and 10.
+        Assert.Equal(Enumerable.Range(1, 19).Select(i => i / 2.0), points.Select(p => p.Time));
+        // Between the first reading of the row and the last, but for what the balance and a draught do.
+        Assert.All(points, p => Assert.InRange(p.Mass, row[^1] - 0.05, row[^2] + 0.05));
+        Assert.True(points[0].Mass > points[^1].Mass + 0.1);
+    }
+
+    // Common practice: what is shown once is weighed once, and no group is told of.
+    [Theory]
+    [InlineData("copper-oxide-reduction")]
+    [InlineData("zinc-chloride")]
+    public void Of_a_demonstration_there_is_one_set_of_readings_and_no_group(string id)
+    {
+        PaperSetting setting = StudentSheetTests.Setting(StudentSheetTests.Plans[id]);
+        PaperTable data = Table(CoverSheet.Of(setting), "Reading");
+        Assert.All(data.Rows, r => Assert.Matches(@"^\d+\.\d\d$", r[1].Text.Text));
+        Assert.Single(Table(CoverKey.Of(setting), Written.Blocks(CoverKey.Of(setting).Content).OfType<PaperBlock.Table>().First().Content.Columns[0].Heading.Text).Rows);
+        Assert.All(Papers(setting), paper =>
+        {
+            string text = Written.Of(paper);
+            Assert.DoesNotMatch(@"(?i)made-up groups|groups? of the table|one group|group taken|odd groups|\bGroup\b", text.Replace("A group", "", StringComparison.Ordinal));
+            Assert.Contains("Simulated data", text, StringComparison.Ordinal);
+        });
+    }
+
     private static double Figures(double value) => double.Parse(value.ToString("G3", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     private static double Number(string text) => double.Parse(text.Replace('−', '-'), CultureInfo.InvariantCulture);

@@ -32,7 +32,7 @@ public sealed partial class OfficeTests : IDisposable
         {
             bool proven = Shelf.Three.Contains(id);
             // Of the rest of the shelf the level that is handed out most.
-            foreach (Paper paper in PaperSet.Of(StudentSheetTests.Setting(plan), Enum.GetValues<PaperKind>(), proven ? Enum.GetValues<SupportLevel>() : [SupportLevel.Standard]).Documents)
+            foreach (Paper paper in PaperSet.Of(StudentSheetTests.Setting(plan), Enum.GetValues<PaperKind>(), proven ? Enum.GetValues<SupportLevel>() : Shelf.Fullest.Contains(id) ? [SupportLevel.Guided, SupportLevel.Standard] : [SupportLevel.Standard]).Documents)
             {
                 string name = $"{id}.{paper.Id}";
                 await File.WriteAllBytesAsync(Path.Combine(folder.FullName, $"{name}.docx"), PaperWord.Of(paper), TestContext.Current.CancellationToken);

@@ -75,6 +75,35 @@ public sealed class RiskNotesTests
         Assert.Contains("Each group uses 0.24 g, heated 2 times; no group takes more than 0.3 g (ribbon only, never powder). Together the class uses 2.88 g.", text, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("candle-open-and-closed", "Nothing is weighed out: each group takes what the steps say, and no more than 30 g (two tea lights")]
+    [InlineData("copper-electrolysis", "is about 0.158 g, and no more than 0.3 g (no more than 0.5 A and 30 min)")]
+    [InlineData("copper-oxide-reduction", "as a demonstration. It uses 3 g, heated once, and never more than 4 g")]
+    public void Nobody_is_told_that_a_group_uses_what_is_not_weighed_out(string id, string said)
+    {
+        int groups = BuiltInPracticals.Find(id)!.Limits.Groups ?? 12;
+        Plan plan = Plan.Of(
+            new PlanSettings(BuiltInPracticals.Find(id)!, groups, [new Balance(0.01)], 100).WithHeatings(1), AtomicWeights.Iupac2024, new PlanOptions(lessons: 100, looksForWays: false));
+        string text = Written.Of(RiskNotes.Of(StudentSheetTests.Setting(plan)));
+        Assert.Contains(said, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("Together the class uses", text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_source_that_the_file_gives_for_a_hazard_is_printed_with_it()
+    {
+        const string Source = "Supplier's data sheet 7, 2026";
+        string text = BuiltInPracticals.Find("magnesium-oxide")!.SourceText;
+        Practical own = BuiltInPracticals.Find("magnesium-oxide")!;
+        Hazard first = own.Hazards.First(h => h.Material is not null && h.Source is null);
+        string[] lines = text.Split('\n');
+        string line = lines[first.At.Line - 1];
+        lines[first.At.Line - 1] = $"{line[..line.LastIndexOf("standing:", StringComparison.Ordinal)]}standing: literature, source: \"{Source}\" }}";
+        Practical sourced = PracticalReader.Read(string.Join('\n', lines), "sourced.yaml").Practical!;
+        Plan plan = Plan.Of(new PlanSettings(sourced, 12, [new Balance(0.01)], 100), AtomicWeights.Iupac2024, new PlanOptions(lessons: 100, looksForWays: false));
+        Assert.Contains(Source, Written.Of(RiskNotes.Of(StudentSheetTests.Setting(plan))), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_lesson_strip_has_the_last_calls_and_every_emergency()
     {

@@ -78,10 +78,10 @@ internal static class Analysed
             "Garnet,29.91,30.18,30.34,30.34,", "Heron,30.46,30.73,30.82,30.81,", "Ivy,29.80,30.03,30.17,30.17,",
             "Juniper,29.49,29.75,29.90,29.91,", "Kestrel,27.50,27.77,27.95,27.95,", "Lark,31.80,32.06,32.10,32.13,grey specks"), causes: true);
 
-    /// <summary>A class's table as CSV, analysed as burning magnesium.</summary>
-    public static ClassFindings Of(string csv, bool causes = false, EngineLanguage? language = null)
+    /// <summary>A class's table as CSV, analysed as burning magnesium or as another practical.</summary>
+    public static ClassFindings Of(string csv, bool causes = false, EngineLanguage? language = null, string? practicalId = null)
     {
-        Practical practical = Magnesium;
+        Practical practical = practicalId is null ? Magnesium : BuiltInPracticals.Find(practicalId)!;
         using var stream = new MemoryStream(Encoding.UTF8.GetBytes(csv));
         var opened = Assert.IsType<TableFile.Opened>(TableFile.Read(stream));
         var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read(opened.Sheets, practical, language: language));

@@ -8,13 +8,17 @@ public sealed partial class LiteralTests
         ["CatchUp", "Clock", "Findings", "Inference", "Learning", "Model", "Planning", "Readings", "Watching"];
 
     /// <summary>Types of other folders whose sentences can.</summary>
-    private static readonly string[] EngineTypes = ["KnownIdeas", "StudentFeedback"];
+    private static readonly string[] EngineTypes = 
+    [
+        "KnownIdeas", "StudentFeedback", "AnswerReader", "ValueMarker", "WorkMarker", "FormulaJudge", "CauseJudge", "CompletenessJudge", "ImprovementJudge", "OddGroupsOfClass",
+        "JudgementChoices", "Grouping", "AdjustedLooks", "MisusedWords",
+    ];
 
     /// <summary>Types that hold the English words by which headings, notes and names are read, and what is told at the command line.</summary>
     private static readonly string[] EngineApart =
     [
         "HeadingLexicon", "HeadingWords", "HeadingUnit", "HeadingMatcher", "HeadingText", "NamedHeading", "RepeatNumbers", "GroupNaming", "CoolingEvidence",
-        "GroupProblem", "CannotSimulateException",
+        "GroupProblem", "ArmGroups", "CannotSimulateException",
     ];
 
     private static readonly string[] EngineNamed =
@@ -28,7 +32,7 @@ public sealed partial class LiteralTests
         "A number is pooled first.", "There is no group to analyse.", "The readings are of ", ", not of ", "No other case of a fitted line exists.",
         "A result is a finite number with a finite interval.", "Nothing is left in the queue of events.", "A number from ", " to ", " is expected.",
         "Nothing was learned of '", "The practical knows no '", "No instrument shows so many digits.", "A series is taken or not.", "A curve is fitted or not.", "At least one balance is needed.", "No lesson is so long.", "Somebody waits for what nobody will give back.",
-        "A share from 0 to 1 is expected.", "Students of different keys are expected, no more than a school year has.", "Minutes from 0 are expected.",
+        "A share from 0 to 1 is expected.", "Students of different keys are expected, no more than a school year has.", "Minutes from 0 are expected.", "The practical has no rule of constant mass.",
         // Names by which data are told apart, or read back: a student's number, unknown masses, a part of a budget, minutes of cooling.
         "number ", " added to ", "exchanged in ", " before ", "instrument of ", "scale of ", " set ", "series ", "molar masses", "pooled ratio of masses", "flame out {0:0.##} min",
     ];

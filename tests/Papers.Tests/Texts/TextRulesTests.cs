@@ -14,7 +14,7 @@ public sealed partial class TextRulesTests
     /// <summary>IUPAC's own name for what it publishes: standard atomic weights. And the piece of metal that a balance is checked with.</summary>
     private static readonly string[] Named =
     [
-        "SheetCheckTexts.AtomicMassExpected", "WorkbookTexts.AtomicWeights", "HistoryTexts.NotChecked", "HistoryTexts.ShownExactly",
+        "MisusedWordTexts.Weight", "SheetCheckTexts.AtomicMassExpected", "WorkbookTexts.AtomicWeights", "HistoryTexts.NotChecked", "HistoryTexts.ShownExactly",
         "HistoryTexts.ShownOneLess", "HistoryTexts.ShownOneMore", "HistoryTexts.ShownLess", "HistoryTexts.ShownMore",
     ];
 

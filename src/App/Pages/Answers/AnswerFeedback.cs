@@ -82,6 +82,11 @@ public sealed class AnswerFeedback(LessonMarking marking, TimeProvider clock)
         0 => "",
         1 => "; one answer in words is not marked yet",
         int n => FormattableString.Invariant($"; {n} answers in words are not marked yet"),
+    } + marked.Unread switch
+    {
+        0 => "",
+        1 => "; your teacher looks at one answer that could not be read",
+        int n => FormattableString.Invariant($"; your teacher looks at {n} answers that could not be read"),
     };
 
     /// <summary>One marking of a lesson at a time.</summary>

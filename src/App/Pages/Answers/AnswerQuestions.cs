@@ -24,7 +24,7 @@ public static class AnswerQuestions
                 JudgementAnswer judgement => Judgement(judgement, view),
                 _ => throw new System.Diagnostics.UnreachableException(),
             }),
-            .. practical.Sheet.Questions.OrderBy(q => q.Topic).Where(q => settings.Asks(q.Id) && !q.Needs.Any(view.Room.Plan.Unread.Contains))
+            .. view.Room.Plan.Questions.Where(q => settings.Asks(q.Id) && !q.Needs.Any(view.Room.Plan.Unread.Contains))
                 .Select(q => new AnswerQuestion(q.Id, AnswerKind.Words, "", q.Ask, "", [])),
         ];
     }

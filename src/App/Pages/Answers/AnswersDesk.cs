@@ -29,6 +29,7 @@ public sealed class AnswersDesk(RecordStore store, AnswerFeedback feedback)
         return new AnswersModel(view, seat, roll.NameOf(seat.Member), asked)
         {
             Readings = OwnReadings.Of(view.Practical, readings),
+            Points = OwnReadings.PointsOf(view.Practical, StudentReadings.SeriesOf(view, roll, seat.Member)),
             OnReadings = OnReadings(view, roll, seat.Member, readings),
             Current = asked.FirstOrDefault(a => a.Cell is null)?.Question.Id ?? AnswersModel.All,
             Settings = settings,

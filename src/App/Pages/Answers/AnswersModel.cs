@@ -16,6 +16,9 @@ public sealed record AnswersModel(LessonView View, Seat Seat, string Name, IRead
     /// <summary>The readings that the answers follow from, as written.</summary>
     public IReadOnlyList<OwnReading> Readings { get; init; } = [];
 
+    /// <summary>The points of mass against time from which the curve is drawn; none where the practical takes none.</summary>
+    public IReadOnlyList<OwnReading> Points { get; init; } = [];
+
     /// <summary>What is said of those readings or of what is missing among them, or null.</summary>
     public string? OnReadings { get; init; }
 

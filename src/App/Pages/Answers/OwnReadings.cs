@@ -23,6 +23,16 @@ public static class OwnReadings
         ];
     }
 
+    /// <summary>The points of mass against time from which a curve is drawn, by their times; none where the practical takes none.</summary>
+    /// <param name="practical">The practical.</param>
+    /// <param name="series">The points, the first and the last among them; null for none.</param>
+    public static IReadOnlyList<OwnReading> PointsOf(Practical practical, GroupSeries? series)
+    {
+        ArgumentNullException.ThrowIfNull(practical);
+        return practical.Series is not SeriesDefinition of || series is null ? []
+            : [.. series.Points.Select(p => new OwnReading($"{p.Time}\u00a0{of.TimeUnit}", $"{p.Value}\u00a0g"))];
+    }
+
     /// <summary>Names of those readings that the values asked for need and that are not there. It is not said which value needs which.</summary>
     /// <param name="view">The lesson.</param>
     /// <param name="readings">The readings that there are, by id.</param>

@@ -2,6 +2,7 @@ using Calx.App.Live;
 using Calx.App.Pages.CatchUp;
 using Calx.Measurement.Numbers;
 using Calx.Practicals.CatchUp;
+using Calx.Practicals.Readings;
 using Calx.Records.Journal;
 
 namespace Calx.App.Pages.Answers;
@@ -27,6 +28,18 @@ public static class StudentReadings
 
         int group = roll.GroupOf(member);
         return group < 1 || group > view.GroupCount ? new Dictionary<string, IReadOnlyList<WrittenNumber>>() : LessonWorks.ReadingsOf(view, LessonWorks.SourceOf(view, group));
+    }
+
+    /// <summary>Mass against time of the student's group; null where there is none. Of a catch-up pack it stands on the student's sheet.</summary>
+    /// <param name="view">The lesson.</param>
+    /// <param name="roll">Its class.</param>
+    /// <param name="member">The student.</param>
+    public static GroupSeries? SeriesOf(LessonView view, ClassRoll roll, int member)
+    {
+        ArgumentNullException.ThrowIfNull(view);
+        ArgumentNullException.ThrowIfNull(roll);
+        int group = roll.GroupOf(member);
+        return roll.HasPack(member) || group < 1 || group > view.GroupCount ? null : view.ReadingsOf(LessonWorks.SourceOf(view, group)).Series;
     }
 
     private static Dictionary<string, IReadOnlyList<WrittenNumber>> OfPack(LessonView view, int member)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Calx.App.Live;
+using Calx.App.Pages.Series;
 using Calx.Practicals.Readings;
 using Calx.Practicals.Watching;
 using Calx.Records.Journal;
@@ -34,6 +35,7 @@ public static class Board
             Step = StepOf(facts, group),
             LastReading = last?.Entry.Content is EntryContent.Reading reading ? $"{reading.Written} {reading.Unit}" : null,
             LastLabel = last is null ? null : ReadingNames.OfId(facts.View.Practical, last.Entry.Cell.What),
+            Points = facts.View.ReadingsOf(number).Series is { Points.Count: > 1 } ? TypedPoint.CountInWords(facts.View, number) : null,
             Since = facts.TimeOf(group.Now.SinceMinute),
             CoolAt = facts.TimeOf(group.Now.CoolEnoughAt),
             Names = [.. facts.View.State.MembersOf(number).Select(m => names.GetValueOrDefault(m)).OfType<string>()],

@@ -1,6 +1,5 @@
 using Calx.App.Live;
 using Calx.Practicals.Definition;
-using Calx.Practicals.Readings;
 using Calx.Records.Journal;
 
 namespace Calx.App.Pages.Live;
@@ -17,7 +16,9 @@ public sealed record CellModel(LessonView View, JournalCell Cell, ReadingDefinit
     /// <summary>The cell, or null where the sheet has none.</summary>
     public static CellModel? Of(LessonView view, int group, int trial, string what, string? fault)
     {
-        (ReadingDefinition Reading, int Occurrence, string Id) weighing = view.Weighings.FirstOrDefault(w => w.Id == what);
+        // A point of mass against time is read as its first point is.
+        (ReadingDefinition Reading, int Occurrence, string Id) weighing = view.Practical.Series is SeriesDefinition series && series.IsPoint(what)
+            ? (view.Practical.Reading(series.From), 1, what) : view.Weighings.FirstOrDefault(w => w.Id == what);
         var cell = new JournalCell(group, trial, what);
         return weighing.Reading is null || group < 1 || group > view.GroupCount || trial < 1
             ? null
@@ -34,5 +35,5 @@ public sealed record CellModel(LessonView View, JournalCell Cell, ReadingDefinit
     public string? Why { get; init; }
 
     /// <summary>Its name for people.</summary>
-    public string Label => ReadingNames.Of(View.Practical, Reading.Id, Occurrence);
+    public string Label => CellNames.Of(View.Practical, Cell.What);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using Calx.App.Live;
+using Calx.App.Pages.Series;
 using Calx.App.Pages.Students;
 using Calx.Records.Journal;
 using Microsoft.AspNetCore.Http;
@@ -12,7 +13,15 @@ namespace Calx.App.Pages.Live;
 public static class GridForm
 {
     /// <summary>Keeps it and shows the table again.</summary>
-    public static async Task<IResult> Take(HttpContext context, LessonRoom room)
+    public static Task<IResult> Take(HttpContext context, LessonRoom room) =>
+        Take(context, room, $"/lessons/{room.Lesson.Id}/grid", grid => Show.Page<GridPage>(grid));
+
+    /// <summary>The same for another page with a part of the table.</summary>
+    /// <param name="context">The request.</param>
+    /// <param name="room">The lesson.</param>
+    /// <param name="address">Where the page is.</param>
+    /// <param name="asks">Shows the page where something is asked before it is kept.</param>
+    public static async Task<IResult> Take(HttpContext context, LessonRoom room, string address, Func<GridModel, IResult> asks)
     {
         FormFields form = await FormFields.Of(context);
         LessonView view = await room.Now(context.RequestAborted);
@@ -20,10 +29,11 @@ public static class GridForm
         IReadOnlyList<BalanceChoice> balances = await FormEntry.Balances(context, room);
         var faults = new List<string>();
         var asked = new Dictionary<string, string>(StringComparer.Ordinal);
+        string[] points = [.. TypedPoint.Of(view, 1).Select(p => p.Id)];
         foreach (int group in view.Groups)
         {
             int trial = view.State.Group(group).Trial;
-            foreach ((_, _, string id) in view.Weighings)
+            foreach (string id in view.Weighings.Select(w => w.Id).Concat(points))
             {
                 string field = string.Create(CultureInfo.InvariantCulture, $"r.{group}.{trial}.{id}");
                 string typed = form[field];
@@ -33,26 +43,25 @@ public static class GridForm
                     if (read.Entry is JournalEntry doubted && form[$"sure.{field}"] != typed && DecimalsCheck.Ask(view, balances, doubted) is string question)
                     {
                         asked[field] = typed;
-                        faults.Add(string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {question}"));
+                        faults.Add(string.Create(CultureInfo.InvariantCulture, $"Group {group}, {CellNames.Of(view.Practical, id)}: {question}"));
                         continue;
                     }
 
                     string? fault = read.Entry is JournalEntry entry
                         ? (await room.Append([.. CellDecision.With(view, entry, EntryWriter.Teacher), entry], context.RequestAborted) as AppendResult.Refused)?.Reason : read.Fault;
-                    faults.AddRange(fault is null ? [] : [string.Create(CultureInfo.InvariantCulture, $"Group {group}, {id}: {fault}")]);
+                    faults.AddRange(fault is null ? [] : [string.Create(CultureInfo.InvariantCulture, $"Group {group}, {CellNames.Of(view.Practical, id)}: {fault}")]);
                 }
             }
         }
 
         if (asked.Count > 0)
         {
-            return Show.Page<GridPage>(new GridModel(await room.Now(context.RequestAborted), string.Join(" ", faults.Take(5)), balances)
+            return asks(new GridModel(await room.Now(context.RequestAborted), string.Join(" ", faults.Take(5)), balances)
             {
                 Asked = asked, Reason = form["reason"],
             });
         }
 
-        string address = $"/lessons/{room.Lesson.Id}/grid";
         return Show.See(faults.Count == 0 ? address : $"{address}?fault={Uri.EscapeDataString(string.Join(" ", faults.Take(5)))}");
     }
 

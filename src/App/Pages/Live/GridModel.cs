@@ -12,6 +12,9 @@ public sealed record GridModel(LessonView View, string? Fault, IReadOnlyList<Bal
     /// <summary>What was typed into fields, by their names, and is asked about before it is kept.</summary>
     public IReadOnlyDictionary<string, string> Asked { get; init; } = new Dictionary<string, string>();
 
+    /// <summary>The only group that is typed for, or null for all.</summary>
+    public int? Only { get; init; }
+
     /// <summary>The reason that was given, or null.</summary>
     public string? Reason { get; init; }
 }

@@ -35,6 +35,9 @@ public sealed record GroupTile
     /// <summary>Which reading that is, or null.</summary>
     public required string? LastLabel { get; init; }
 
+    /// <summary>How many points of mass against time it has, in words; null where it has none.</summary>
+    public required string? Points { get; init; }
+
     /// <summary>Since when it is at its step, or null.</summary>
     public required DateTimeOffset? Since { get; init; }
 

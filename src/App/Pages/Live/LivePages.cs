@@ -2,7 +2,6 @@ using System.Globalization;
 using Calx.App.Live;
 using Calx.Papers.Charts;
 using Calx.Papers.Reports;
-using Calx.Practicals.Findings;
 using Calx.Records.Lessons;
 using Calx.Records.Storage;
 
@@ -35,15 +34,14 @@ public sealed class LivePages(LiveDesk desk, RecordStore store)
     /// <summary>The projector's view.</summary>
     public async Task<ProjectorModel> Projector(LessonView view, CancellationToken cancellation)
     {
-        LiveFacts facts = await desk.Facts(view, cancellation);
-        ClassFindings? findings = LessonFindings.Of(view, facts.Balances, causes: false);
+        WallFacts facts = await desk.Wall(view, cancellation);
         return new ProjectorModel(
             view,
             desk.Time,
             ClassChart.Of(
                 view.Practical,
                 [.. view.Groups.Select(g => g.ToString(CultureInfo.InvariantCulture))],
-                findings,
+                facts.Findings,
                 new ReportView(Causes: false, view.State.AcceptedShown, Names: false)),
             facts,
             view.State.NamesShown ? await NamesOf(view, cancellation) : new Dictionary<int, string>());

@@ -67,7 +67,7 @@ public sealed class History(KnownBalances school, LessonList lessons, LessonRoom
         LessonView view = await room.Now(cancellation);
         if (!known.TryGetValue(view, out ClassFindings? findings))
         {
-            findings = await Task.Run(() => LessonFindings.Of(view, balances, causes: false), cancellation);
+            findings = await Task.Run(() => LessonFindings.OfKey(view, balances), cancellation);
             known.AddOrUpdate(view, findings);
         }
 

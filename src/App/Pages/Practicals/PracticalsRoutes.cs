@@ -52,7 +52,7 @@ public static class PracticalsRoutes
             }
         }
 
-        return Pages.Show.Page<PracticalsPage>(new PracticalsModel(items, signed, shelf.Folder));
+        return Pages.Show.Page<PracticalsPage>(new PracticalsModel(items, signed, shelf.Folder, ShelfSearch.Of(context.Request.Query)));
     }
 
     private static async Task<IResult> With(string id, HttpContext context, Shelf shelf, Func<PlanForm, Task<IResult>> answer) =>

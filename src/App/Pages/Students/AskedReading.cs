@@ -24,6 +24,7 @@ public sealed record AskedReading(KeptEntry Kept, string Question)
             return null;
         }
 
+        await room.Ready.WaitAsync(context.RequestAborted);
         KnownBalances balances = context.RequestServices.GetRequiredService<KnownBalances>();
         return LookAgain.Ask(view, kept.Entry, await balances.Now(context.RequestAborted)) is string question ? new AskedReading(kept, question) : null;
     }

@@ -68,7 +68,7 @@ public static class GroupsRoutes
         }
 
         // Readings will come: the engine is made ready beside this, so that the first of them does not wait for it.
-        _ = Task.Run(room.Watch.WarmUp, CancellationToken.None);
+        _ = room.Ready;
         if (seat.Role == SeatRole.Group && seat.Group != group && view.State.Group(seat.Group).Binds(seat.Device))
         {
             string stays = $"This device has typed readings for group {seat.Group}, so it stays there. Your teacher can free it.";

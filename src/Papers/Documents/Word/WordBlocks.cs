@@ -36,7 +36,8 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
         PaperBlock.Beside beside => Beside(beside),
         PaperBlock.FoldOver fold => FoldOver(fold),
         PaperBlock.CutApart cut => [WordCuts.Of(widthInMillimetres, [.. cut.Parts.Select(Content)])],
-        PaperBlock.PageBreak => [new Paragraph(new Run(new Break { Type = BreakValues.Page }))],
+        // At the top of the new side, not at the end of the old one: where that is full, an end of its own would make an empty side.
+        PaperBlock.PageBreak => [new Paragraph(new ParagraphProperties(new ParagraphStyleId { Val = WordStyles.Gap }, new PageBreakBefore()))],
         _ => throw new ArgumentException($"{block.GetType().Name} is no part of a paper.", nameof(block)),
     };
 

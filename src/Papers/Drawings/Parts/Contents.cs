@@ -13,28 +13,50 @@ internal static class Contents
     private const double Narrow = 16;
 
     /// <summary>A liquid: a level line from wall to wall, and short dashes below it.</summary>
-    public static PartShape Liquid(Cavity vessel, double heightInMillimetres, double bottomInMillimetres)
+    public static PartShape Liquid(Cavity vessel, double heightInMillimetres, double bottomInMillimetres, IReadOnlyList<Dip> dips)
     {
         double half = vessel.HalfAt(heightInMillimetres);
-        var strokes = new List<Stroke> { new Pen(-half, heightInMillimetres).To(half, heightInMillimetres).Open(Stroke.Fine) };
+        List<Stroke> strokes = [.. Level(half, heightInMillimetres, dips)];
         int row = 0;
         for (double y = heightInMillimetres - 6; y > bottomInMillimetres + 2; y -= 7, row++)
         {
             double room = Math.Min(vessel.HalfAt(y), vessel.HalfAt(y - 1)) - OffWall;
-            strokes.AddRange(Places(room - 3, 15, row % 2 == 0).Select(x => new Pen(x - 3, y).To(x + 3, y).Open(Stroke.Fine)));
+            strokes.AddRange(Places(room - 3, 15, row % 2 == 0).Where(x => !dips.Any(d => d.Covers(x - 3, x + 3, y)))
+                .Select(x => new Pen(x - 3, y).To(x + 3, y).Open(Stroke.Fine)));
         }
 
-        return Filling(vessel, strokes, heightInMillimetres, bottomInMillimetres);
+        return Filling(vessel, strokes, heightInMillimetres, bottomInMillimetres, dips);
+    }
+
+    /// <summary>The level from wall to wall, but for what dips in.</summary>
+    private static IEnumerable<Stroke> Level(double half, double height, IReadOnlyList<Dip> dips)
+    {
+        double from = -half;
+        foreach (Dip dip in dips.Where(d => d.Bottom < height).OrderBy(d => d.Left))
+        {
+            if (dip.Left > from)
+            {
+                yield return new Pen(from, height).To(dip.Left, height).Open(Stroke.Fine);
+            }
+
+            from = Math.Max(from, dip.Right);
+        }
+
+        if (from < half)
+        {
+            yield return new Pen(from, height).To(half, height).Open(Stroke.Fine);
+        }
     }
 
     /// <summary>A powder: dots, staggered.</summary>
-    public static PartShape Powder(Cavity vessel, double heightInMillimetres) =>
-        Marks(vessel, heightInMillimetres, 2.4, 0.55, (x, y, reach) => Pen.Circle(x, y, reach, Stroke.Grain));
+    public static PartShape Powder(Cavity vessel, double heightInMillimetres, IReadOnlyList<Dip> dips) =>
+        Marks(vessel, heightInMillimetres, dips, 2.4, 0.55, (x, y, reach) => Pen.Circle(x, y, reach, Stroke.Grain));
 
     /// <summary>Crystals: small squares on their corners.</summary>
-    public static PartShape Crystals(Cavity vessel, double heightInMillimetres) => Marks(
+    public static PartShape Crystals(Cavity vessel, double heightInMillimetres, IReadOnlyList<Dip> dips) => Marks(
         vessel,
         heightInMillimetres,
+        dips,
         3.6,
         1.3,
         (x, y, reach) => new Pen(x, y - reach).To(x + reach, y).To(x, y + reach).To(x - reach, y).Closed(Stroke.Fine));
@@ -58,7 +80,8 @@ internal static class Contents
             Region: [new(-half - 2, y - Radius), new(half + 2, y - Radius), new(half + 2, y + Radius), new(-half - 2, y + Radius)]);
     }
 
-    private static PartShape Marks(Cavity vessel, double height, double usuallyApart, double usualReach, Func<double, double, double, Stroke> mark)
+    private static PartShape Marks(
+        Cavity vessel, double height, IReadOnlyList<Dip> dips, double usuallyApart, double usualReach, Func<double, double, double, Stroke> mark)
     {
         double size = Math.Clamp(vessel.HalfAt(height) / Narrow, 1, 2);
         double apart = usuallyApart * size;
@@ -68,7 +91,7 @@ internal static class Contents
         for (double y = vessel.Bottom + (apart * 0.55); y < height; y += apart * 0.8, row++)
         {
             double room = new[] { y - reach, y, y + reach }.Min(vessel.HalfAt) - reach - MarkOffWall;
-            marks.AddRange(Places(room, apart, row % 2 == 0).Select(x => mark(x, y, reach)));
+            marks.AddRange(Places(room, apart, row % 2 == 0).Where(x => !dips.Any(d => d.Covers(x - reach, x + reach, y + reach))).Select(x => mark(x, y, reach)));
         }
 
         if (marks.Count == 0)
@@ -76,16 +99,18 @@ internal static class Contents
             marks.Add(mark(0, vessel.Bottom + (2 * apart), reach));
         }
 
-        return Filling(vessel, marks, height, vessel.Bottom);
+        return Filling(vessel, marks, height, vessel.Bottom, dips);
     }
 
-    private static PartShape Filling(Cavity vessel, List<Stroke> strokes, double height, double bottom)
+    private static PartShape Filling(Cavity vessel, List<Stroke> strokes, double height, double bottom, IReadOnlyList<Dip> dips)
     {
         double middle = bottom + ((height - bottom) * 0.55);
         double half = vessel.HalfAt(middle);
+        Spot[] spots = [new(0, middle), .. PartShape.BothSides(new(half * 0.4, middle), new(half * 0.7, middle))];
+        Spot[] free = [.. spots.Where(p => !dips.Any(d => d.Covers(p.X, p.X, p.Y)))];
         return new PartShape(
             strokes,
-            [new(0, middle), .. PartShape.BothSides(new(half * 0.4, middle), new(half * 0.7, middle))],
+            free.Length > 0 ? free : spots,
             Region: vessel.Filled(height));
     }
 

@@ -33,7 +33,7 @@ public static class CatchUpKey
             new PaperBlock.Paragraph(texts.Worked, ParagraphLook.Small),
             new PaperBlock.Table(Worked(setting, packs, texts)),
             .. decides ? (PaperBlock[])[new PaperBlock.Heading(texts.ReasonsHeading), new PaperBlock.Table(Reasons(packs, texts))] : [],
-            .. AnswerKey.Questions(setting.Practical, setting.Language),
+            .. AnswerKey.Questions(setting.Practical.Sheet.Questions, setting.Language),
         ];
         return setting.Paper(CatchUpNames.Key, texts.Kind, texts.Title(setting.Practical.Title), content, setting.Look.Denser());
     }

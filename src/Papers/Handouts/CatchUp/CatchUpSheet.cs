@@ -30,8 +30,8 @@ public static class CatchUpSheet
         PaperBlock[] work =
         [
             new PaperBlock.Heading(texts.WorkHeading),
-            .. new SheetWorkings(setting.Practical, AtomicWeights.Iupac2024, setting.Language).Of(setting.Level),
-            .. SheetQuestions.Of(setting.Practical, setting.Level, new StudentSheetTexts(setting.Language)),
+            .. new SheetWorkings(setting.Practical, AtomicWeights.Iupac2024, setting.Language).Of(setting.Level, sideBySide: !setting.Look.IsLarge),
+            .. SheetQuestions.Of(setting.Practical, setting.Practical.Sheet.Questions, setting.Level, new StudentSheetTexts(setting.Language)),
         ];
         // The strips are folded on a side of their own; with large letters they take several, and are not held together.
         PaperBlock[] side = setting.Look.IsLarge ? [] : [new PaperBlock.PageBreak()];

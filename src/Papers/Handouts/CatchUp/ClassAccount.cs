@@ -7,13 +7,16 @@ using Calx.Practicals.Readings;
 
 namespace Calx.Papers.Handouts.CatchUp;
 
-/// <summary>What the class did, told from the practical's events: what was put in and what was weighed, in order. How it was done is left
-/// out: nobody is to do it from this paper.</summary>
+/// <summary>What the class did, in the practical's own words, or told from its events: what was put in and what was read, in order. How it
+/// was done is left out: nobody is to do it from this paper.</summary>
 internal static class ClassAccount
 {
     public static IReadOnlyList<Phrase> Of(PlanSettings plan, CatchUpTexts texts)
     {
-        string[] told = [.. plan.Practical.Procedure.Select(e => Told(plan, e, texts)).OfType<string>()];
+        IReadOnlyList<SheetStep> own = plan.Practical.Sheet.Account;
+        string[] told = own.Count > 0
+            ? [.. own.Where(s => SheetSteps.IsDone(s, plan)).Select(s => $"{s.Say.Replace(SheetStep.Sample, Sample(plan), StringComparison.Ordinal)};")]
+            : [.. plan.Practical.Procedure.Select(e => Told(plan, e, texts)).OfType<string>()];
         // Several reactions at one time are one thing that was done.
         string[] once = [.. told.Where((said, i) => i == 0 || said != told[i - 1])];
         return [.. once.Select((said, i) => Phrase.Of(i == once.Length - 1 ? $"{said.TrimEnd('.', ';')}." : said))];
@@ -21,7 +24,8 @@ internal static class ClassAccount
 
     private static string? Told(PlanSettings plan, ProcedureEvent happened, CatchUpTexts texts) => happened switch
     {
-        ReadEvent read when IsRead(plan, read) => texts.Read(Name(plan.Practical, read)),
+        ReadEvent read when IsRead(plan, read) => plan.Practical.Reading(read.Reading).IsWeighing
+            ? texts.Read(Name(plan.Practical, read)) : texts.ReadInstrument(Name(plan.Practical, read)),
         AddEvent add => PutIn(plan, add, texts),
         ReactEvent => texts.LetReact,
         RepeatEvent { Most: > 1, Until: StopRule.AllRounds } all when Reads(plan, all) is { Length: > 0 } names =>
@@ -48,8 +52,10 @@ internal static class ClassAccount
     {
         string material = plan.Practical.Materials.First(m => m.Id == add.Material).Label;
         return add.Mass is NameTerm && plan.Practical.Procedure.OfType<AddEvent>().Count() == 1
-            ? texts.PutInAmount(Sentences.Mass(plan.SampleInGrams, plan.Balances.Min(b => b.Decimals)), material) : texts.PutIn(material);
+            ? texts.PutInAmount(Sample(plan), material) : texts.PutIn(material);
     }
+
+    private static string Sample(PlanSettings plan) => Sentences.Mass(plan.SampleInGrams, plan.Balances.Min(b => b.Decimals));
 
     private static string NumberInWords(int number, CatchUpTexts texts) => number switch
     {

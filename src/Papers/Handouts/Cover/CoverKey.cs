@@ -24,10 +24,10 @@ public static class CoverKey
         PaperBlock[] content =
         [
             new PaperBlock.Paragraph(Phrase.Bold($"{texts.ForTeacher} ").Then(lesson.Origin)),
-            new PaperBlock.Heading(texts.AnswersHeading),
+            new PaperBlock.Heading(lesson.IsShown ? texts.AnswersShownHeading : texts.AnswersHeading),
             new PaperBlock.Table(Answers(lesson, worked)),
             new PaperBlock.Paragraph(texts.Accepted, ParagraphLook.Small),
-            new PaperBlock.Heading(texts.OddHeading),
+            new PaperBlock.Heading(lesson.IsShown ? texts.OddShownHeading : texts.OddHeading),
             .. Odd(lesson, shared),
             .. Questions(lesson, shared),
         ];
@@ -37,6 +37,14 @@ public static class CoverKey
     private static PaperTable Answers(CoverLesson lesson, (CoverGroup Group, IReadOnlyList<CoverAnswer> Answers)[] worked)
     {
         CoverTexts texts = lesson.Texts;
+        if (lesson.IsShown)
+        {
+            IReadOnlyList<CoverAnswer> only = worked[0].Answers;
+            return new PaperTable(
+                [.. lesson.Asked.Select(a => new PaperColumn(Sentences.Heading(Text.Capital(a.Label), a.Unit), 1.4, IsNumber: true))],
+                [[.. lesson.Asked.Select(a => (PaperCell)(only.FirstOrDefault(x => x.Answer == a) is CoverAnswer found ? Accepted(found, texts) : texts.NoAnswer))]]);
+        }
+
         IEnumerable<PaperCell[]> rows = worked.Select(w => (PaperCell[])
         [
             new PaperCell(w.Group.Causes.Count > 0 ? texts.OddGroup(Sentences.Count(w.Group.Number)) : Sentences.Count(w.Group.Number), IsHeading: true),
@@ -67,14 +75,14 @@ public static class CoverKey
     private static IEnumerable<PaperBlock> Odd(CoverLesson lesson, SharedTexts shared)
     {
         CoverGroup[] odd = [.. lesson.Class.Groups.Where(g => g.Causes.Count > 0)];
-        yield return new PaperBlock.Paragraph(odd.Length == 0 ? lesson.Texts.NoneOdd : lesson.Texts.OddKnown, ParagraphLook.Small);
+        yield return new PaperBlock.Paragraph(odd.Length == 0 ? lesson.IsShown ? lesson.Texts.NothingOdd : lesson.Texts.NoneOdd : lesson.Texts.OddKnown, ParagraphLook.Small);
         if (odd.Length > 0)
         {
-            yield return new PaperBlock.Items(ListKind.Bullets, [.. odd.Select(g => Why(g, lesson.Texts, shared))]);
+            yield return new PaperBlock.Items(ListKind.Bullets, [.. odd.Select(g => Why(g, lesson, shared))]);
         }
     }
 
-    private static Phrase Why(CoverGroup group, CoverTexts texts, SharedTexts shared) => Phrase.Bold($"{texts.GroupLead(Sentences.Count(group.Number))} ")
+    private static Phrase Why(CoverGroup group, CoverLesson lesson, SharedTexts shared) => (lesson.IsShown ? Phrase.Of("") : Phrase.Bold($"{lesson.Texts.GroupLead(Sentences.Count(group.Number))} "))
         .Then(shared.Sentence(string.Join("; ", group.Causes.Select(c => $"{c.Fault.Label} ({Moved(c.MovedInGrams)}\u00a0g)"))));
 
     private static string Moved(double grams) => grams.ToString("+0.00#;−0.00#;0.00", CultureInfo.InvariantCulture);

@@ -39,6 +39,9 @@ internal sealed class CoverLesson
 
     public Practical Practical => setting.Practical;
 
+    /// <summary>Whether the teacher would have shown it: then there is one set of readings and no group.</summary>
+    public bool IsShown => Practical.Limits.IsDemonstration;
+
     /// <summary>Decimals of the balance.</summary>
     public int Decimals { get; }
 
@@ -49,8 +52,8 @@ internal sealed class CoverLesson
     public Paper Paper(string id, Phrase title, IReadOnlyList<PaperBlock> content, PaperLook look) =>
         new(id, title, setting.Heads(Texts.Kind) with { Draft = null }, content, look);
 
-    /// <summary>A row a group, headed quantity / unit, each reading with the decimals of the balance.</summary>
-    public PaperBlock.Table Readings() => new(new PaperTable(
+    /// <summary>A row a group, headed quantity / unit, each reading with the decimals of the balance; of a demonstration a row a reading.</summary>
+    public PaperBlock.Table Readings() => IsShown ? OneSet() : new(new PaperTable(
         [new(Texts.GroupColumn, 0.6), .. Class.Weighings.Select(w => new PaperColumn(SheetReadings.Heading(Practical, w), 1.5, IsNumber: true))],
         [
             .. Class.Groups.Select(g => (PaperCell[])
@@ -61,11 +64,33 @@ internal sealed class CoverLesson
         ],
         TableRuling.Framed));
 
+    private PaperBlock.Table OneSet() => new(new PaperTable(
+        [new(SheetTexts.ReadingColumn, 4.2), new(SheetTexts.WrittenColumn, 1.6, IsNumber: true)],
+        [
+            .. Class.Weighings.Select(w => (PaperCell[])
+            [
+                new(SheetReadings.Heading(Practical, w), IsHeading: true), Written(w, Class.Groups[0].Readings[w]),
+            ]),
+        ],
+        TableRuling.Framed));
+
+    /// <summary>Mass against time of the first group that is as expected, for the questions that are answered from a curve; nothing where the
+    /// practical takes none.</summary>
+    public IReadOnlyList<PaperBlock> Curve()
+    {
+        CoverGroup? drawn = Class.Groups.Where(g => g.Series is not null).OrderBy(g => g.Causes.Count).FirstOrDefault();
+        return drawn is null ? [] :
+        [
+            new PaperBlock.Paragraph(Texts.CurveOf(Sentences.Count(drawn.Number))),
+            .. SheetSeries.Table(Practical, setting.Language, [.. drawn.Series!.Points.Skip(1).SkipLast(1).Select(p => p.Value.ToString())]).OfType<PaperBlock.Table>(),
+        ];
+    }
+
     /// <summary>How each answer follows, in words.</summary>
     public IReadOnlyList<PaperBlock> Workings() =>
     [
         new PaperBlock.Items(ListKind.Numbers, [.. Asked.Select(a => Phrase.Bold(Sentences.Heading(Text.Capital(a.Label), a.Unit)).Then($" = {SheetWorkings.InWords(Practical, a, setting.Language)}"))]),
-        new SheetWorkings(Practical, AtomicWeights.Iupac2024, setting.Language).Of(SupportLevel.Standard)[0],
+        new SheetWorkings(Practical, AtomicWeights.Iupac2024, setting.Language).Of(SupportLevel.Standard, sideBySide: false)[0],
     ];
 
     /// <summary>The answers that the table's readings give.</summary>
@@ -86,7 +111,7 @@ internal sealed class CoverLesson
     }
 
     /// <summary>The questions that the table's readings can answer, in the order of the sheet.</summary>
-    public IReadOnlyList<SheetQuestion> Questions => [.. Practical.Sheet.Questions.OrderBy(q => q.Topic).Where(q => !q.Needs.Any(Plan.Unread.Contains))];
+    public IReadOnlyList<SheetQuestion> Questions => [.. Plan.Questions.Where(q => !q.Needs.Any(Plan.Unread.Contains))];
 
     /// <summary>The questions in a numbered list; they are answered on paper of one's own.</summary>
     public IReadOnlyList<PaperBlock> Asking() => Questions.Count == 0 ? [] :

@@ -17,14 +17,15 @@ public static class CoverQuestions
             new PaperBlock.Paragraph(setting.Practical.Question, ParagraphLook.Lead),
             new PaperBlock.Paragraph(Phrase.Bold($"{lesson.Texts.NothingDone} ").Then(lesson.Origin)),
             lesson.Readings(),
+            .. lesson.Curve(),
             new PaperBlock.Heading(lesson.SheetTexts.WorkingsHeading),
-            new PaperBlock.Paragraph(lesson.Texts.TakeOneGroup),
+            new PaperBlock.Paragraph(lesson.IsShown ? lesson.Texts.WorkWithPartner : lesson.Texts.TakeOneGroup),
             .. lesson.Workings(),
             new PaperBlock.Heading(lesson.SheetTexts.QuestionsHeading),
             .. setting.Practical.Sheet.Words.Count == 0 ? [] : (PaperBlock[])[new PaperBlock.Panel(PanelKind.Help, lesson.SheetTexts.WordsHeading, [new PaperBlock.Paragraph(string.Join(" · ", setting.Practical.Sheet.Words))])],
-            new PaperBlock.Paragraph(lesson.Texts.Compare),
+            new PaperBlock.Paragraph(lesson.IsShown ? lesson.Texts.CompareShown : lesson.Texts.Compare),
             .. lesson.Asking(),
-            new PaperBlock.Paragraph(lesson.Texts.YourReadings, ParagraphLook.Small),
+            new PaperBlock.Paragraph(lesson.IsShown ? lesson.Texts.YourReadingsShown : lesson.Texts.YourReadings, ParagraphLook.Small),
         ];
         return lesson.Paper("cover-questions", setting.Practical.Title, content, setting.Look);
     }

@@ -31,7 +31,7 @@ public static class CoverSheet
             lesson.Readings(),
             new PaperBlock.Paragraph(Phrase.Bold($"{texts.WorkedOutLead} ").Then(texts.WorkedOut(Sentences.And([.. lesson.Asked.Select(a => a.Label)], setting.Language)))),
             .. lesson.Questions.Count == 0 ? [] : (PaperBlock[])[new PaperBlock.Heading(texts.QuestionsHeading), .. lesson.Asking()],
-            new PaperBlock.Paragraph(Phrase.Bold($"{texts.HandedInLead} ").Then(lesson.Questions.Count > 0 ? texts.HandedInWithQuestions : texts.HandedIn)),
+            new PaperBlock.Paragraph(Phrase.Bold($"{texts.HandedInLead} ").Then(HandedIn(lesson))),
         ];
         return lesson.Paper("cover-sheet", texts.SheetTitle(setting.Practical.Title), content, setting.Look.Denser());
     }
@@ -39,9 +39,22 @@ public static class CoverSheet
     private static string About(Practical practical, CoverLesson lesson)
     {
         string change = practical.Quantities.First(q => q.Id == practical.Findings.Change).Label;
+        if (lesson.IsShown)
+        {
+            return lesson.Texts.AboutShown(change);
+        }
+
         string about = lesson.Texts.About(change, Sentences.Count(lesson.Class.Groups.Count));
         return lesson.Class.Weighings.Any(w => w.Occurrence > 1) ? $"{about} {lesson.Texts.Dash}" : about;
     }
+
+    private static string HandedIn(CoverLesson lesson) => (lesson.IsShown, lesson.Questions.Count > 0) switch
+    {
+        (true, true) => lesson.Texts.HandedInWithQuestionsShown,
+        (true, false) => lesson.Texts.HandedInShown,
+        (false, true) => lesson.Texts.HandedInWithQuestions,
+        _ => lesson.Texts.HandedIn,
+    };
 
     private static PaperBlock.Table Occasion(PaperSetting setting, CoverTexts texts)
     {
@@ -62,8 +75,8 @@ public static class CoverSheet
         [
             (5, texts.StepRegister),
             (10, texts.StepRead),
-            (30, texts.StepInPairs),
-            (15, texts.StepCompare),
+            (30, lesson.IsShown ? texts.StepInPairsShown : texts.StepInPairs),
+            (15, lesson.IsShown ? texts.StepCompareShown : texts.StepCompare),
             .. asks ? [(30, texts.StepQuestions)] : Array.Empty<(double, string)>(),
             (10, texts.StepCollect),
         ];

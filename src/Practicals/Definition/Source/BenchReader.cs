@@ -36,15 +36,17 @@ internal sealed class BenchReader(IdTables ids, FaultList faults)
             return new MassRange(0, 0, 0);
         }
 
+        int before = faults.Count;
         var map = new FileMap(value, "a mass", faults);
         var mass = new MassRange(
             map.Number("typical", NumberRange.AboveZero),
             map.Number("low", NumberRange.AboveZero),
             map.Number("high", NumberRange.AboveZero));
         map.Close();
-        if (!(mass.Low <= mass.Typical && mass.Typical <= mass.High))
+        // What could not be read stands in as 0, of which nothing more is to be said.
+        if (faults.Count == before && !(mass.Low <= mass.Typical && mass.Typical <= mass.High))
         {
-            faults.Add(map.At, "the typical mass lies from low to high");
+            faults.Add(map.At, "the typical mass lies from low to high; look at all three, in g");
         }
 
         return mass;

@@ -11,6 +11,7 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
         [DrawnPlace.In] = "in",
         [DrawnPlace.Under] = "under",
         [DrawnPlace.Holds] = "holds",
+        [DrawnPlace.Joins] = "joins",
         [DrawnPlace.Beside] = "beside",
     };
 
@@ -36,6 +37,10 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
     /// <summary>Parts that stand side by side on a surface.</summary>
     private IReadOnlyList<DrawnPart> Parts(IReadOnlyList<FileNode> nodes, string surface, IReadOnlyList<Apparatus> allowed) =>
         [.. nodes.Select(node => Part(node, $"on {surface}", allowed, stands: (surface, allowed))).OfType<DrawnPart>()];
+
+    /// <summary>Parts that another joins, in their order.</summary>
+    private IReadOnlyList<DrawnPart> Joined(IReadOnlyList<FileNode> nodes, Apparatus kind, IReadOnlyList<Apparatus> allowed) =>
+        [.. nodes.Select(node => Part(node, $"joined by {Article(kind)}", allowed, stands: null)).OfType<DrawnPart>()];
 
     /// <summary>One part, or null where it is none, which is noted.</summary>
     /// <param name="node">A word, or keys with values.</param>
@@ -81,7 +86,7 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
 
     private static DrawnState State(FileMap map, Apparatus kind) => new(
         kind == Apparatus.Lid && map.Flag("ajar"),
-        kind is Apparatus.Burner or Apparatus.Candle && map.Flag("flame"),
+        kind is Apparatus.Burner or Apparatus.SpiritBurner or Apparatus.Candle && map.Flag("flame"),
         ApparatusRules.IsContents(kind) && kind != Apparatus.Ribbon ? map.OptionalNumber("level", NumberRange.Filling) : null);
 
     private Dictionary<DrawnPlace, IReadOnlyList<DrawnPart>> Others(
@@ -97,11 +102,12 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
             }
             else if (ApparatusRules.TakesMany(kind, place))
             {
-                others[place] = Parts(map.OneOrMore(key, Described), Article(kind), allowed);
+                others[place] = place == DrawnPlace.On ? Parts(map.OneOrMore(key, Described), Article(kind), allowed) : Joined(map.OneOrMore(key, Described), kind, allowed);
             }
             else if (allowed.Count > 0)
             {
-                others[place] = Few(map.OneOrMore(key, Described), $"{(place == DrawnPlace.Holds ? "held by" : key)} {Article(kind)}", allowed);
+                string where = place switch { DrawnPlace.Holds => "held by", DrawnPlace.Joins => "joined to", _ => key };
+                others[place] = Few(map.OneOrMore(key, Described), $"{where} {Article(kind)}", allowed, ApparatusRules.Most(kind, place));
             }
         }
 
@@ -109,20 +115,20 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
     }
 
     /// <summary>The one part at a place, or the one solid and the one liquid in a vessel.</summary>
-    private List<DrawnPart> Few(IReadOnlyList<FileNode> nodes, string where, IReadOnlyList<Apparatus> allowed)
+    private List<DrawnPart> Few(IReadOnlyList<FileNode> nodes, string where, IReadOnlyList<Apparatus> allowed, int most)
     {
         var parts = new List<DrawnPart>();
         foreach (DrawnPart part in nodes.Select(node => Part(node, where, allowed, stands: null)).OfType<DrawnPart>())
         {
-            DrawnPart? taken = parts.FirstOrDefault(p => (p.Kind == Apparatus.Liquid) == (part.Kind == Apparatus.Liquid));
-            if (taken is null)
+            DrawnPart[] there = [.. parts.Where(p => (p.Kind == Apparatus.Liquid) == (part.Kind == Apparatus.Liquid))];
+            if (there.Length < most)
             {
                 parts.Add(part);
                 continue;
             }
 
-            string most = ApparatusRules.IsContents(part.Kind) ? "one solid and one liquid at most" : "one part at most";
-            faults.Add(part.At, $"there is {most} {where}, and {Article(taken.Kind)} is there already, on line {taken.At.Line}");
+            string room = ApparatusRules.IsContents(part.Kind) ? "one solid and one liquid at most" : most > 1 ? $"room for {most} parts" : "one part at most";
+            faults.Add(part.At, $"there is {room} {where}, and {Article(there[0].Kind)} is there already, on line {there[0].At.Line}");
         }
 
         return parts;
@@ -133,6 +139,10 @@ internal sealed class DrawingReader(IdTables ids, FaultList faults)
         ? new MapNode([new FileEntry(new ScalarNode("part", Plain: true, node.At), word)], node.At)
         : node;
 
-    private static string Article(Apparatus kind) =>
-        kind is Apparatus.Heat or Apparatus.Tongs or Apparatus.Powder or Apparatus.Crystals ? ApparatusRules.WordOf(kind) : $"a {ApparatusRules.WordOf(kind)}";
+    private static string Article(Apparatus kind) => kind switch
+    {
+        Apparatus.Heat or Apparatus.Tongs or Apparatus.Powder or Apparatus.Crystals or Apparatus.Leads or Apparatus.Gas => ApparatusRules.WordOf(kind),
+        Apparatus.Ammeter => $"an {ApparatusRules.WordOf(kind)}",
+        _ => $"a {ApparatusRules.WordOf(kind)}",
+    };
 }

@@ -1,5 +1,6 @@
 using Calx.Measurement.Expressions;
 using Calx.Measurement.Numbers;
+using Calx.Measurement.Uncertainty;
 
 namespace Calx.Practicals.Definition.Source;
 
@@ -38,6 +39,60 @@ internal sealed partial class FileMap
         return parsed.Value;
     }
 
+    /// <summary>Notes a formula that has no value, whatever the readings: a division by what is always 0, a root of what never has one.</summary>
+    /// <param name="key">The key behind which it stands.</param>
+    /// <param name="formula">The formula.</param>
+    /// <returns>Whether it has values.</returns>
+    public bool HasValue(string key, Expression formula)
+    {
+        UndefinedResultException? fault = null;
+        // Now one reading is the largest and now another: what has no value for any order of them has none at all.
+        for (int order = 0; order < 2 * Math.Max(1, formula.Names.Count); order++)
+        {
+            fault = NoValue(formula, order);
+            if (fault is null)
+            {
+                return true;
+            }
+        }
+
+        FileNode? value = Find(key);
+        bool placed = value is ScalarNode scalar && fault!.Span is SourceSpan { Length: > 0 } span && span.Start + span.Length <= scalar.Text.Length;
+        faults.Add(
+            placed ? Within((ScalarNode)value!, fault!.Span!.Value) : (value?.At ?? At),
+            $"this formula has no value, whatever the readings: {fault!.Message}; take out what is always 0 below a fraction line, or has no root or logarithm");
+        return false;
+    }
+
+    /// <summary>Why a formula or one of its slopes has no value for readings that stand in no simple relation to each other.</summary>
+    private static UndefinedResultException? NoValue(Expression formula, int order)
+    {
+        string[] names = [.. formula.Names];
+        string[] formulas = [.. formula.MolarMasses];
+        try
+        {
+            formula.Evaluate(Reading, MolarMass);
+            foreach (string name in names)
+            {
+                formula.Derivative(name).Evaluate(Reading, MolarMass);
+            }
+
+            return null;
+        }
+        catch (UndefinedResultException fault)
+        {
+            return fault;
+        }
+
+        double Reading(string name)
+        {
+            int place = (Array.IndexOf(names, name) + (order / 2)) % names.Length;
+            return Math.Sqrt(401 + (30 * (order % 2 == 0 ? place : names.Length - place)));
+        }
+
+        double MolarMass(string of) => Math.Sqrt(2003 + (70 * Array.IndexOf(formulas, of)));
+    }
+
     /// <summary>The place of a run of characters of a scalar in the file.</summary>
     public static FilePosition Within(ScalarNode scalar, SourceSpan span)
     {
@@ -52,10 +107,12 @@ internal sealed partial class FileMap
 
     private void CheckNames(ScalarNode scalar, Expression formula, IdTable[] names)
     {
-        foreach (NameTerm term in formula.Nodes.OfType<NameTerm>().Where(t => !names.Any(table => table.Has(t.Name))))
+        foreach (NameTerm term in formula.Nodes.OfType<NameTerm>().Where(t => !names.Any(table => table.IsMissing || table.Has(t.Name))))
         {
             string choice = NearestWord.Choice(term.Name, names.SelectMany(table => table.All));
-            faults.Add(Within(scalar, term.Span), $"there is no {Kinds(names)} '{term.Name}'; {choice}");
+            faults.Add(
+                Within(scalar, term.Span),
+                names.Select(table => table.WhyNotYet(term.Name, At.Line)).FirstOrDefault(reason => reason is not null) ?? $"there is no {Kinds(names)} '{term.Name}'; {choice}");
         }
     }
 

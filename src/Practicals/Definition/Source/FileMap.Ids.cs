@@ -51,7 +51,11 @@ internal sealed partial class FileMap
         ScalarNode? id = TextOf(value);
         if (id is not null && !table.Has(id.Text))
         {
-            faults.Add(id.At, table.Unknown(Short(id.Text)));
+            if (!table.IsMissing)
+            {
+                faults.Add(id.At, table.Unknown(Short(id.Text)));
+            }
+
             return null;
         }
 

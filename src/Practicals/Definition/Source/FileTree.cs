@@ -79,9 +79,19 @@ internal sealed partial class FileTree
         catch (YamlException fault)
         {
             int tab = TabInIndentation().Match(text) is { Success: true } found ? found.Index + found.Length - 1 : -1;
-            faults.Add(
-                tab < 0 ? At(fault.Start) : PositionOf(text, tab),
-                tab < 0 ? $"this is not YAML: {Plainly(fault.Message)}; {UsualThree}" : "lines are indented with spaces, and this is a tab");
+            if (tab >= 0)
+            {
+                faults.Add(PositionOf(text, tab), "lines are indented with spaces, and this is a tab; put spaces in its place, as many as the line above has");
+            }
+            else if (Indentation.At(text, At(fault.Start).Line) is (FilePosition at, string reason))
+            {
+                faults.Add(at, reason);
+            }
+            else
+            {
+                faults.Add(At(fault.Start), $"this is not YAML: {Plainly(fault.Message)}; {UsualThree}");
+            }
+
             return null;
         }
         catch (InvalidOperationException)
@@ -170,6 +180,7 @@ internal sealed partial class FileTree
     private static string Plainly(string message)
     {
         string first = message.Split('\n')[0].Trim().TrimEnd('.');
+        first = string.Join(' ', first.Split(' ', StringSplitOptions.RemoveEmptyEntries));
         return first.Length == 0 ? "it cannot be read here" : char.ToLowerInvariant(first[0]) + first[1..];
     }
 }

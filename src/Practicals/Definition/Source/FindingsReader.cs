@@ -92,6 +92,11 @@ internal sealed class FindingsReader(IdTables ids, FaultList faults)
             faults.Add(written.At, $"the key difference rests on no reading; {Expected}");
         }
 
+        if (faults.Count > before || !map.HasValue("difference", difference))
+        {
+            return difference;
+        }
+
         // A current times a time is no such sum; which readings may multiply which is checked once the instruments are known.
         if (ids.Gauges.All.Count == 0 && difference.Names.Any(reading => difference.Derivative(reading).Names.Count > 0))
         {

@@ -60,7 +60,9 @@ internal sealed class FormulaReader(FaultList faults)
         if (!parsed.Succeeded)
         {
             var within = new SourceSpan(span.Start + parsed.Fault.Span.Start, parsed.Fault.Span.Length);
-            faults.Add(FileMap.Within(scalar, within), parsed.Fault.ToString());
+            string reason = parsed.Fault.ToString();
+            // Where the reader of formulas offers nothing, what a formula looks like is offered.
+            faults.Add(FileMap.Within(scalar, within), reason.Contains(';', StringComparison.Ordinal) ? reason : $"{reason}; a formula is made of the elements' symbols and numbers, such as CuSO4.5H2O");
             return null;
         }
 

@@ -3,7 +3,7 @@ namespace Calx.Practicals.Definition.Source;
 /// <summary>All ids that one practical declares, by what they are ids of.</summary>
 internal sealed class IdTables
 {
-    public IdTable Materials { get; } = new("material");
+    public IdTable Materials { get; } = new("material", isNeeded: true);
 
     public IdTable Reactions { get; } = new("reaction");
 
@@ -13,15 +13,15 @@ internal sealed class IdTables
 
     public IdTable Gauges { get; } = new("gauge");
 
-    public IdTable Parameters { get; } = new("parameter");
+    public IdTable Parameters { get; } = new("parameter", isNeeded: true);
 
     public IdTable Arms { get; } = new("arm");
 
-    public IdTable Readings { get; } = new("reading");
+    public IdTable Readings { get; } = new("reading", isNeeded: true);
 
     public IdTable Columns { get; } = new("column");
 
-    public IdTable Quantities { get; } = new("quantity");
+    public IdTable Quantities { get; } = new("quantity", isNeeded: true);
 
     public IdTable Curves { get; } = new("quantity of the curve");
 
@@ -39,7 +39,7 @@ internal sealed class IdTables
 
     public IdTable Conditions { get; } = new("condition");
 
-    public IdTable Kit { get; } = new("piece of kit");
+    public IdTable Kit { get; } = new("piece of kit", isNeeded: true);
 
     public IdTable Steps { get; } = new("step");
 

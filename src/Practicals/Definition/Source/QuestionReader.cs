@@ -18,7 +18,11 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
     public IReadOnlyList<ConclusionDefinition> Conclusions(FileMap root) =>
         root.Each("conclusions", "a conclusion", Conclusion);
 
-    public IReadOnlyList<AnswerDefinition> Answers(FileMap root) => root.Each("answers", "an answer", Answer);
+    public IReadOnlyList<AnswerDefinition> Answers(FileMap root)
+    {
+        ids.Answers.Order = new EntryOrder((root.Find("answers") as ListNode)?.Items ?? []);
+        return root.Each("answers", "an answer", Answer);
+    }
 
     private ConclusionDefinition Conclusion(FileMap map)
     {
@@ -75,6 +79,10 @@ internal sealed class QuestionReader(IdTables ids, FaultList faults)
             if (formula.Names.Count == 0 && faults.Count == before)
             {
                 faults.Add(written.At, "this formula rests on no reading, so no reading could support it");
+            }
+            else if (faults.Count == before)
+            {
+                map.HasValue("formula", formula);
             }
         }
 

@@ -91,7 +91,14 @@ internal sealed class ReadingReader(IdTables ids, FaultList faults)
     /// <summary>A ready-made mass is a sum or difference of weighings: its slope in each is a constant.</summary>
     private void CheckIsSum(FileMap map, Expression stands)
     {
-        bool isSum = stands.MolarMasses.Count == 0
+        if (!map.HasValue("stands", stands))
+        {
+            return;
+        }
+
+        // Where nothing could be read a fault is noted already.
+        bool restsOnNone = stands.Names.Count == 0 && map.Find("stands") is ScalarNode written && Expression.Parse(written.Text).Succeeded;
+        bool isSum = stands.MolarMasses.Count == 0 && !restsOnNone
             && stands.Names.All(name => stands.Derivative(name).Simplified().Names.Count == 0);
         if (!isSum && map.Find("stands") is FileNode { At: var at })
         {

@@ -48,9 +48,10 @@ internal sealed class ClassVerdict
     /// <param name="of">The number in each group; groups that have none are left out.</param>
     /// <param name="odd">Whether each group is odd.</param>
     /// <param name="expectedBetween">How much groups of the practical differ in it: <see cref="ConclusionRule.ExpectedBetween"/>.</param>
+    /// <param name="common">What all groups share: <see cref="ConclusionRule.Common"/>.</param>
     /// <returns>The pooled value, not found where no group is left, and how many of its uncertainties a 95 % interval reaches to
     /// either side.</returns>
-    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double expectedBetween)
+    public (MeasuredValue Value, double CoverageFactor) Pool(ReadOnlySpan<MeasuredValue> of, ReadOnlySpan<bool> odd, double expectedBetween, CommonPart common)
     {
         int kept = Keep(of, odd);
         if (kept == 0)
@@ -59,7 +60,8 @@ internal sealed class ClassVerdict
         }
 
         PooledResult pooled = RandomEffects.FromKnownUncertainties(values.AsSpan(0, kept), errors.AsSpan(0, kept), expectedBetween);
-        return (new MeasuredValue(pooled.Value, pooled.StandardUncertainty), CoverageFactors.Of(pooled.DegreesOfFreedom));
+        (double u, double degrees) = common.With(pooled.StandardUncertainty, pooled.DegreesOfFreedom);
+        return (new MeasuredValue(pooled.Value, u), CoverageFactors.Of(degrees));
     }
 
     /// <summary>The fewest of n signs one way whose split chance alone would not make.</summary>

@@ -2,6 +2,7 @@ using Calx.Chemistry.Elements;
 using Calx.Measurement.Distributions;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Model;
+using Calx.Practicals.Model.Faults;
 
 namespace Calx.Practicals.Inference.Concluding;
 
@@ -35,6 +36,7 @@ internal sealed class ConclusionRule
         {
             var ideal = new IdealRun(practical, weights);
             ExpectedBetween = ideal.SpreadOf(test.Quantity);
+            Common = new CommonPart(ideal.SharedIn(test.Quantity, new Circumstances(practical)));
             accepted = ideal.Accepted(test.Quantity);
             right = Nearest(accepted);
         }
@@ -54,6 +56,9 @@ internal sealed class ConclusionRule
 
     /// <summary>How much groups of the practical differ in the number that is pooled; 0 for other tests.</summary>
     public double ExpectedBetween { get; }
+
+    /// <summary>What all groups of a class share in the number that is pooled.</summary>
+    public CommonPart Common { get; } = CommonPart.None;
 
     /// <summary>How far to either side of 0 counts as no change, in g.</summary>
     /// <param name="divisionInGrams">The step of the balance.</param>

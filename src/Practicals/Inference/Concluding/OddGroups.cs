@@ -14,14 +14,23 @@ internal sealed class OddGroups(int groups)
     /// <summary>With fewer groups than this a median and its scatter say nothing of one of them (judgement).</summary>
     public const int FewestForScatter = 5;
 
+    /// <summary>The limit for one of several quantities, so that a sound class has as few false alarms in all of them together as one has at
+    /// <see cref="Limit"/> in one. A power of their number, fitted to simulated normal values and never below them
+    /// (docs/methods/class-result.md).</summary>
+    /// <param name="groups">Groups that are judged.</param>
+    /// <param name="quantities">In how many quantities the class is searched.</param>
+    public static double LimitOf(int groups, int quantities) =>
+        quantities == 1 ? Limit : Limit * Math.Pow(quantities, 0.07 + (2.3 / (groups - 1)));
+
     private static readonly double Quartile = StandardNormal.Quantile(0.75);
 
     private readonly double[] sorted = new double[groups];
 
     /// <summary>Marks them.</summary>
-    /// <param name="judged">The value by which groups are judged, the practical's key quantity.</param>
+    /// <param name="judged">The value by which groups are judged, such as the practical's key quantity.</param>
     /// <param name="odd">Whether each group's readings are impossible; receives whether the group is odd.</param>
-    public void Mark(ReadOnlySpan<MeasuredValue> judged, Span<bool> odd)
+    /// <param name="quantities">In how many quantities the class is searched.</param>
+    public void Mark(ReadOnlySpan<MeasuredValue> judged, Span<bool> odd, int quantities = 1)
     {
         int possible = 0;
         for (int i = 0; i < judged.Length; i++)
@@ -40,9 +49,10 @@ internal sealed class OddGroups(int groups)
         double median = Median(possible);
         // Never less than what the balance alone scatters: groups that agree by luck make nobody odd.
         double scale = Math.Max(Deviation(judged, odd, median), Own(judged, odd));
+        double limit = LimitOf(possible, quantities);
         for (int i = 0; i < judged.Length; i++)
         {
-            odd[i] |= judged[i].IsFound && Math.Abs(judged[i].Value - median) > Limit * scale;
+            odd[i] |= judged[i].IsFound && Math.Abs(judged[i].Value - median) > limit * scale;
         }
     }
 

@@ -20,6 +20,7 @@ public sealed class CauseModel
 
     private readonly RoundingRatios ratios = new();
     private readonly AtomicWeights weights;
+    private readonly bool looksTwice;
 
     /// <summary>Makes a practical ready for a class.</summary>
     /// <param name="circumstances">The class's circumstances.</param>
@@ -30,13 +31,14 @@ public sealed class CauseModel
     {
     }
 
-    /// <summary>The same with more or fewer points, to see that they do not matter.</summary>
+    /// <summary>The same with more or fewer points; those who want few have no second look either.</summary>
     internal CauseModel(Circumstances circumstances, AtomicWeights weights, double density, EngineLanguage? language = null)
     {
         ArgumentNullException.ThrowIfNull(circumstances);
         this.weights = weights;
         Language = (language ?? EngineLanguage.British).For(circumstances.Practical);
         Hidden = new HiddenGroups(circumstances, weights, density);
+        looksTwice = density >= 1;
     }
 
     /// <summary>The practical.</summary>
@@ -67,10 +69,22 @@ public sealed class CauseModel
     /// <summary>The same under given priors of the amounts.</summary>
     internal CausePosterior Of(GroupReadings group, BalanceReport balance, IReadOnlyList<AmountPrior> amounts, bool silenceCounts)
     {
-        GroupProblem problem = GroupProblem.Of(Hidden, group, balance, amounts, silenceCounts, weights);
-        IReadOnlyList<Atom> atoms = CauseSearch.Of(Hidden, problem);
-        double logEvidence = AtomWeighing.Finish(Hidden, problem, atoms, ratios);
-        return new CausePosterior(Hidden, problem, atoms, logEvidence, Language);
+        (GroupProblem problem, IReadOnlyList<Atom> atoms, double logEvidence) = Look(Hidden);
+        if (!looksTwice || SecondLook.SetsFor(atoms) is not { Count: > 0 } sets)
+        {
+            return new CausePosterior(Hidden, problem, atoms, logEvidence, Language);
+        }
+
+        HiddenGroups finer = Hidden.Finer(sets);
+        (problem, atoms, logEvidence) = Look(finer);
+        return new CausePosterior(finer, problem, atoms, logEvidence, Language);
+
+        (GroupProblem Problem, IReadOnlyList<Atom> Atoms, double LogEvidence) Look(HiddenGroups hidden)
+        {
+            GroupProblem problem = GroupProblem.Of(hidden, group, balance, amounts, silenceCounts, weights);
+            IReadOnlyList<Atom> atoms = CauseSearch.Of(hidden, problem);
+            return (problem, atoms, AtomWeighing.Finish(hidden, problem, atoms, ratios));
+        }
     }
 
     /// <summary>The amounts that a plan puts in, with the spread of a class that helps itself.</summary>

@@ -12,7 +12,7 @@ namespace Calx.Practicals.Inference.Posterior;
 internal sealed class CauseSearch
 {
     /// <summary>Points of a block that are tried under each slip and each missing part: a slip leaves so little else open
-    /// that these are enough.</summary>
+    /// that these are enough, but at a second look.</summary>
     private const int PointsUnderSlip = 128;
 
     /// <summary>Every so many of them are looked at first, to see whether a slip or a missing part is worth all.</summary>
@@ -39,10 +39,11 @@ internal sealed class CauseSearch
         this.hidden = hidden;
         this.problem = problem;
         fit = new PointFit(problem.View.Table, problem.Unknowns, problem.Rows);
+        int underSlip = hidden.AreFiner ? HiddenGroups.TimesFiner * PointsUnderSlip : PointsUnderSlip;
         few =
         [
             .. hidden.Blocks.Where(b => b.Set.Count < FaultPrior.MostAtOnce)
-                .Select(b => new ThinBlock(b.Set, b.First, Math.Min(b.Count, b.Set.Count == 0 ? 2 * PointsUnderSlip : PointsUnderSlip))),
+                .Select(b => new ThinBlock(b.Set, b.First, Math.Min(b.Count, b.Set.Count == 0 ? 2 * underSlip : underSlip))),
         ];
         // Large and short-lived: lent, so that a class of groups leaves nothing to clear away.
         logs = ArrayPool<double>.Shared.Rent(hidden.Count);

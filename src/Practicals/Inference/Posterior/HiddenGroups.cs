@@ -17,6 +17,11 @@ internal sealed class HiddenGroups
     private const int PointsOfOne = 640;
     private const int PointsOfTwo = 200;
 
+    /// <summary>How many times as many points a set has at a second look.</summary>
+    public const int TimesFiner = 8;
+
+    private readonly Dictionary<string, HiddenGroups> finer = [];
+    private readonly HiddenGroups[] laidOut;
     private readonly Dictionary<(int Rounds, string Centre), HiddenView> views = [];
     private readonly double[] values;
     private readonly double[] even;
@@ -36,30 +41,29 @@ internal sealed class HiddenGroups
         Prior = new FaultPrior(circumstances);
         SampleAmount = Rule.Amounts.Count == 1 ? 0 : Rule.SampleAmount();
         width = Program.Dimensions.Count;
+        Tables = new QuantileTables();
+        laidOut = [];
         uint special = Special(circumstances.Practical);
-        var blocks = new List<HiddenBlock>();
-        int first = 0;
-        foreach ((FaultSet set, double probability) in Prior.Sets.Where(s => (s.Set.Bits & special) == 0))
-        {
-            int usual = set.Count switch { 0 => PointsWithoutFault, 1 => PointsOfOne, _ => PointsOfTwo };
-            int count = Math.Max(1, (int)(usual * density));
-            blocks.Add(new HiddenBlock(set, first, count, Math.Log(probability / count)));
-            first += count;
-        }
-
-        Blocks = blocks;
-        Count = first;
+        (Blocks, Count) = Lay([.. Prior.Sets.Where(s => (s.Set.Bits & special) == 0)
+            .Select(s => (s.Set, s.Probability, Math.Max(1, (int)(UsualPoints(s.Set) * density))))]);
         values = new double[Count * width];
         evenFirst = new int[Count];
-        even = new double[blocks.Sum(b => b.Count * Space.CountOf(b.Set))];
-        var tables = new QuantileTables();
-        int next = 0;
-        foreach (HiddenBlock block in blocks)
-        {
-            next = LayOut(block, tables, next);
-        }
+        even = new double[Blocks.Sum(b => b.Count * Space.CountOf(b.Set))];
+        LayOut();
+    }
 
-        Tables = tables;
+    /// <summary>The same groups with more points for some sets.</summary>
+    private HiddenGroups(HiddenGroups coarse, HashSet<FaultSet> dense)
+    {
+        // The points of each set are laid out once, whatever they are looked at together with.
+        laidOut = [coarse, .. dense.Count > 1 ? dense.OrderBy(s => s.Bits).Select(s => coarse.Finer([s])) : []];
+        (Circumstances, Program, Rule, Space, Prior, SampleAmount) = (coarse.Circumstances, coarse.Program, coarse.Rule, coarse.Space, coarse.Prior, coarse.SampleAmount);
+        (Tables, width) = (coarse.Tables, coarse.width);
+        (Blocks, Count) = Lay([.. coarse.Blocks.Select(b => (b.Set, Math.Exp(b.LogWeight) * b.Count, dense.Contains(b.Set) ? TimesFiner * b.Count : b.Count))]);
+        values = new double[Count * width];
+        evenFirst = new int[Count];
+        even = new double[Blocks.Sum(b => b.Count * Space.CountOf(b.Set))];
+        LayOut();
     }
 
     /// <summary>The class's circumstances.</summary>
@@ -88,6 +92,39 @@ internal sealed class HiddenGroups
 
     /// <summary>How many points there are.</summary>
     public int Count { get; }
+
+    /// <summary>Whether these are the points of a second look.</summary>
+    public bool AreFiner => laidOut.Length > 0;
+
+    /// <summary>Where the very points of a block are laid out already; null where they are not.</summary>
+    public (HiddenGroups In, HiddenBlock Block)? Same(HiddenBlock block)
+    {
+        foreach (HiddenGroups other in laidOut)
+        {
+            if (other.Blocks.FirstOrDefault(b => b.Set == block.Set && b.Count == block.Count) is HiddenBlock same)
+            {
+                return (other, same);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The same with more points for some sets, for groups whose readings single out a few. Kept: other groups of a
+    /// class are looked at with the same.</summary>
+    public HiddenGroups Finer(IReadOnlyCollection<FaultSet> sets)
+    {
+        string key = string.Join(' ', sets.Select(s => s.Bits).Order());
+        lock (finer)
+        {
+            if (!finer.TryGetValue(key, out HiddenGroups? known))
+            {
+                finer[key] = known = new HiddenGroups(this, [.. sets]);
+            }
+
+            return known;
+        }
+    }
 
     /// <summary>The numbers of a point's walk.</summary>
     public ReadOnlySpan<double> ValuesOf(int point) => values.AsSpan(point * width, width);
@@ -127,8 +164,45 @@ internal sealed class HiddenGroups
         return bits;
     }
 
+    private static int UsualPoints(FaultSet set) => set.Count switch { 0 => PointsWithoutFault, 1 => PointsOfOne, _ => PointsOfTwo };
+
+    private static (IReadOnlyList<HiddenBlock> Blocks, int Count) Lay(IReadOnlyList<(FaultSet Set, double Probability, int Count)> sets)
+    {
+        var blocks = new List<HiddenBlock>();
+        int first = 0;
+        foreach ((FaultSet set, double probability, int count) in sets)
+        {
+            blocks.Add(new HiddenBlock(set, first, count, Math.Log(probability / count)));
+            first += count;
+        }
+
+        return (blocks, first);
+    }
+
+    private void LayOut()
+    {
+        int next = 0;
+        foreach (HiddenBlock block in Blocks)
+        {
+            next = Same(block) is (HiddenGroups other, HiddenBlock same) ? Copy(other, same, block, next) : LayOut(block, next);
+        }
+    }
+
+    private int Copy(HiddenGroups other, HiddenBlock from, HiddenBlock block, int next)
+    {
+        int count = Space.CountOf(block.Set);
+        other.values.AsSpan(from.First * width, block.Count * width).CopyTo(values.AsSpan(block.First * width));
+        other.even.AsSpan(other.evenFirst[from.First], block.Count * count).CopyTo(even.AsSpan(next));
+        for (int k = 0; k < block.Count; k++)
+        {
+            evenFirst[block.First + k] = next + (k * count);
+        }
+
+        return next + (block.Count * count);
+    }
+
     /// <summary>Numbers whose law is fixed take no coordinate: the fewer coordinates, the more even the points.</summary>
-    private int LayOut(HiddenBlock block, QuantileTables tables, int next)
+    private int LayOut(HiddenBlock block, int next)
     {
         int count = Space.CountOf(block.Set);
         int[] coordinate = new int[count];
@@ -158,7 +232,7 @@ internal sealed class HiddenGroups
             }
 
             evenFirst[block.First + k] = next;
-            Space.Values(block.Set, numbers, tables.Of, values.AsSpan((block.First + k) * width, width));
+            Space.Values(block.Set, numbers, Tables.Of, values.AsSpan((block.First + k) * width, width));
             next += count;
         }
 

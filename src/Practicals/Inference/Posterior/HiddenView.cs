@@ -19,6 +19,11 @@ internal sealed class HiddenView
     private readonly double[] sample;
     private readonly PointEffects?[] effects;
 
+    /// <summary>Looks at the points.</summary>
+    /// <param name="hidden">The points.</param>
+    /// <param name="rounds">Rounds of heating.</param>
+    /// <param name="centre">About which amounts lines are straight.</param>
+    /// <param name="widths">How far points stand apart, where that is known.</param>
     public HiddenView(HiddenGroups hidden, int rounds, AmountCentre centre, double[]? widths)
     {
         this.hidden = hidden;
@@ -33,15 +38,28 @@ internal sealed class HiddenView
         Intercepts = new double[hidden.Count * Weighings.Count];
         effects = new PointEffects?[hidden.Count];
         BenchState state = hidden.Program.NewState();
+        Widths = widths ?? new double[hidden.Count * Weighings.Count];
+        var fresh = new List<HiddenBlock>();
         foreach (HiddenBlock block in hidden.Blocks)
         {
+            if (hidden.Same(block) is (HiddenGroups other, HiddenBlock same))
+            {
+                Copy(other.View(rounds, centre), same, block, withWidths: widths is null);
+                continue;
+            }
+
+            fresh.Add(block);
             for (int point = block.First; point < block.First + block.Count; point++)
             {
                 Straighten(point, block.Set, state);
             }
         }
 
-        Widths = widths ?? PointWidths.Of(hidden.Blocks, Intercepts, Slopes, usualAmounts, [.. Weighings.Select(w => ScaleOf(hidden.Circumstances.Practical.Reading(w.Reading)))]);
+        if (widths is null)
+        {
+            PointWidths.Fill(Widths, fresh, Intercepts, Slopes, usualAmounts, [.. Weighings.Select(w => ScaleOf(hidden.Circumstances.Practical.Reading(w.Reading)))]);
+        }
+
         Table = new PointTable(Weighings.Count, Amounts, Slopes, Intercepts, Widths);
     }
 
@@ -120,6 +138,17 @@ internal sealed class HiddenView
     /// standard deviations of its own instrument.</summary>
     private static double ScaleOf(ReadingDefinition reading) =>
         reading.Errors is InstrumentErrors errors ? (double)BalanceReport.DefaultResolutionInGrams / Math.Sqrt(errors.ReadingVariance(errors.Step.Grams)) : 1;
+
+    private void Copy(HiddenView other, HiddenBlock from, HiddenBlock block, bool withWidths)
+    {
+        int n = Weighings.Count;
+        other.Intercepts.AsSpan(from.First * n, block.Count * n).CopyTo(Intercepts.AsSpan(block.First * n));
+        other.Slopes.AsSpan(from.First * n * Amounts, block.Count * n * Amounts).CopyTo(Slopes.AsSpan(block.First * n * Amounts));
+        if (withWidths)
+        {
+            other.Widths.AsSpan(from.First * n, block.Count * n).CopyTo(Widths.AsSpan(block.First * n));
+        }
+    }
 
     private void Straighten(int point, FaultSet set, BenchState state)
     {

@@ -11,8 +11,8 @@ internal static class PointWidths
 
     /// <summary>Half the mean square way to the nearest neighbours, in the square of each reading's unit: point by point, reading by
     /// reading. Ways are told apart by <paramref name="scales"/>, 1 for a mass in g.</summary>
-    public static double[] Of(
-        IReadOnlyList<HiddenBlock> blocks, double[] intercepts, double[] slopes, double[] amounts, double[] scales)
+    public static void Fill(
+        double[] widths, IReadOnlyList<HiddenBlock> blocks, double[] intercepts, double[] slopes, double[] amounts, double[] scales)
     {
         double[] masses = [.. intercepts];
         for (int i = 0; i < masses.Length; i++)
@@ -23,26 +23,34 @@ internal static class PointWidths
             }
         }
 
-        double[] widths = new double[masses.Length];
         Parallel.ForEach(blocks, block => OfBlock(block, masses, widths, scales));
-        return widths;
     }
 
     private static void OfBlock(HiddenBlock block, double[] masses, double[] widths, double[] scales)
     {
         int n = scales.Length;
+        var ordered = new OrderedPoints(block, masses, scales);
         Span<double> ways = stackalloc double[Neighbours];
         Span<int> nearest = stackalloc int[Neighbours];
-        for (int point = block.First; point < block.First + block.Count; point++)
+        for (int place = 0; place < block.Count; place++)
         {
+            int point = ordered.PointAt(place);
             ways.Fill(double.PositiveInfinity);
             nearest.Fill(point);
-            for (int other = block.First; other < block.First + block.Count; other++)
+            // Outwards from the point; a side is done with where it is farther along one reading alone than the nearest are in all.
+            int before = place - 1;
+            int behind = place + 1;
+            while (true)
             {
-                if (other != point)
+                double left = before >= 0 ? ordered.Along(place, before) : double.PositiveInfinity;
+                double right = behind < block.Count ? ordered.Along(place, behind) : double.PositiveInfinity;
+                if (Math.Min(left, right) >= ways[Neighbours - 1])
                 {
-                    Note(other, SquareWay(masses, point, other, scales), ways, nearest);
+                    break;
                 }
+
+                int other = left <= right ? before-- : behind++;
+                Note(ordered.PointAt(other), ordered.SquareWay(place, other), ways, nearest);
             }
 
             foreach (int other in nearest)
@@ -70,18 +78,5 @@ internal static class PointWidths
             ways[k] = way;
             nearest[k] = other;
         }
-    }
-
-    private static double SquareWay(double[] masses, int point, int other, double[] scales)
-    {
-        int n = scales.Length;
-        double sum = 0;
-        for (int i = 0; i < n; i++)
-        {
-            double away = scales[i] * (masses[(point * n) + i] - masses[(other * n) + i]);
-            sum += away * away;
-        }
-
-        return sum;
     }
 }

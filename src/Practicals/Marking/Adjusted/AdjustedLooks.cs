@@ -2,7 +2,9 @@ using System.Globalization;
 using Calx.Measurement.Distributions;
 using Calx.Practicals.Marking.Judging;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 using Calx.Practicals.Marking.Written;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Marking.Adjusted;
 
@@ -20,6 +22,8 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
 
     /// <summary>Standard deviation of one weighing in divisions. Judgement, as elsewhere.</summary>
     private const double RepeatabilityInDivisions = 0.7;
+
+    private static readonly Wording Said = new(EngineLanguage.British);
 
     public IReadOnlyList<AdjustedLook> Of(IReadOnlyList<MarkedWork> works, IReadOnlyList<OwnNumbers> readings)
     {
@@ -53,7 +57,7 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
                 double chance = Math.Min(1, 2 * given.HalfWidth / (Math.Abs(value) * 1.5 * Math.Sqrt(2 * Math.PI)));
                 yield return new AdjustedLook(
                     marked.Work.Student, mark.Answer.Id,
-                    $"‘{mark.Answer.Label}’, {mark.Given}, is what the textbook would give for this sample; the own readings give another value. How was it worked out?", chance);
+                    MarkReasons.OfClass.TextbookAnswer(mark.Answer.Label, mark.Given), chance);
             }
         }
     }
@@ -74,9 +78,7 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
         double chance = AtLeast(exact, [.. each.Select(e => e.Chance)]);
         if (exact > 1 && chance < Rare)
         {
-            yield return new AdjustedLook(null, facts.LastReading, string.Create(
-                CultureInfo.InvariantCulture,
-                $"{exact} of {each.Length} groups have readings that give the accepted value to the last digit, where {each.Sum(e => e.Chance):0.#} would by chance. Were readings worked back from it?"), chance);
+            yield return new AdjustedLook(null, facts.LastReading, MarkReasons.OfClass.TextbookReadings(Number(exact), Number(each.Length), Number(each.Sum(e => e.Chance))), chance);
         }
     }
 
@@ -102,9 +104,7 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
         double chance = repeats.Aggregate(1.0, (p, r) => p * Equal(r.Count));
         if (repeats.Length > 1 && Array.TrueForAll(repeats, r => r.Same) && chance < Rare)
         {
-            yield return new AdjustedLook(null, repeats[0].Reading, string.Create(
-                CultureInfo.InvariantCulture,
-                $"All {repeats.Length} repeated weighings agree to the last digit. A balance that scatters by {RepeatabilityInDivisions} divisions would differ now and then. Was each weighed again, or copied?"), chance);
+            yield return new AdjustedLook(null, repeats[0].Reading, MarkReasons.OfClass.NoScatter(Number(repeats.Length), Number(RepeatabilityInDivisions)), chance);
         }
     }
 
@@ -115,10 +115,12 @@ internal sealed class AdjustedLooks(JudgingFacts facts, IReadOnlyDictionary<stri
         foreach (IGrouping<string, StudentWork> same in groups.Where(g => g.Readings.Sum(r => r.Value.Count) >= Fewest)
             .GroupBy(g => string.Join(' ', g.Readings.OrderBy(r => r.Key, StringComparer.Ordinal).Select(r => $"{r.Key} {string.Join(' ', r.Value)}"))).Where(g => g.Count() > 1))
         {
-            string[] names = [.. same.Select(s => char.IsAsciiDigit(s.Group![0]) ? $"group {s.Group}" : s.Group!)];
-            yield return new AdjustedLook(null, "readings", $"The readings of {string.Join(", ", names[..^1])} and {names[^1]} are the same to the last digit. Did they share a table, or one weighing?", OneInSoMany);
+            string[] names = [.. same.Select(s => Said.Group(s.Group!))];
+            yield return new AdjustedLook(null, "readings", MarkReasons.OfClass.SameDigits(Said.And(names)), OneInSoMany);
         }
     }
+
+    private static string Number(double number) => number.ToString("0.#", CultureInfo.InvariantCulture);
 
     /// <summary>Probability that so many weighings of one mass show the same: over where the mass lies between two divisions.</summary>
     private static double Equal(int weighings)

@@ -1,6 +1,7 @@
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -18,16 +19,16 @@ internal static class CauseJudge
         double written = own.HasWritten(value.Answer.Id) ? own.AtHand(value.Answer.Id) : double.NaN, accepted = facts.Accepted(value);
         if (!double.IsFinite(exact) && !double.IsFinite(written))
         {
-            return Judged.NotMarked($"neither your readings nor your answers give the {value.Answer.Label}");
+            return Judged.NotMarked(MarkReasons.Texts.NoValue(value.Answer.Label));
         }
 
         IReadOnlyList<Choice> choices = JudgementChoices.Of(facts.Practical, answer);
         string? chosen = JudgementChoices.Meant(choices, given) ?? (IsBlame(given) ? null : JudgementWords.Chosen(choices, given));
         int side = Side(exact, accepted), writtenSide = Side(written, accepted);
         bool expectedNone = facts.IsAsExpected(own) == true;
-        string expected = expectedNone ? "nothing: the value is as expected" : Expected(facts, value, side != 0 ? side : writtenSide);
+        string expected = expectedNone ? MarkReasons.Texts.ChoiceAsExpected : Expected(facts, value, side != 0 ? side : writtenSide);
         return chosen is null
-                ? IsBlame(given) ? Judged.Wrong(expected, given, KnownIdeas.Blame) : Judged.Unreadable("it is not one of the causes that the practical names, so a person has to read it", expected)
+                ? IsBlame(given) ? Judged.Wrong(expected, given, KnownIdeas.Blame) : Judged.Unreadable(MarkReasons.Texts.NoCauseOfThese, expected)
             : chosen == JudgementChoices.None
                 ? expectedNone ? new Judged(new Verdict.Right(), expected) : Judged.Wrong(expected, given, KnownIdeas.NoCauseSeen)
             : Fits(facts, chosen, value, side) ? new Judged(new Verdict.Right(), expected)

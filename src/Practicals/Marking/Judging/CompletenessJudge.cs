@@ -2,6 +2,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Inference;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -14,12 +15,12 @@ internal static class CompletenessJudge
         decimal[] weighings = [.. work.Readings.GetValueOrDefault(rule.Reading)?.Select(r => r.Value) ?? []];
         if (weighings.Length == 0)
         {
-            return Judged.NotMarked($"there is no reading '{rule.Reading}'");
+            return Judged.NotMarked(MarkReasons.Texts.ReadingMissing(rule.Reading));
         }
 
         IReadOnlyList<Choice> choices = JudgementChoices.Of(facts.Practical, answer);
         string expected = Expected(rule, weighings, own, facts);
-        return (JudgementChoices.Meant(choices, given) ?? JudgementWords.Completeness(given)) is not string meant ? Judged.Unreadable("yes, no or 'cannot tell' was expected", expected)
+        return (JudgementChoices.Meant(choices, given) ?? JudgementWords.Completeness(given)) is not string meant ? Judged.Unreadable(MarkReasons.Texts.YesOrNoExpected, expected)
             : meant == expected ? new Judged(new Verdict.Right(), expected)
             : Judged.Wrong(expected, given, expected == JudgementChoices.CannotTell ? KnownIdeas.OneWeighingEnough : KnownIdeas.ConstantMassMisjudged);
     }

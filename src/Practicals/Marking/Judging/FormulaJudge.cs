@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Calx.Chemistry.Formulas;
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking.Ideas;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -31,20 +32,20 @@ internal static partial class FormulaJudge
         double own = written > 0 ? written : exact;
         if (!(own > 0))
         {
-            return Judged.NotMarked("neither your readings nor your answers give a ratio");
+            return Judged.NotMarked(MarkReasons.Texts.NoRatio);
         }
 
         string expected = Nearest(answer, own);
         if (Math.Max(own, 1 / own) > FurthestRatio)
         {
-            return new Judged(new Verdict.Wrong("no formula follows from such a ratio, which is to be looked at again first"), null);
+            return new Judged(new Verdict.Wrong(MarkReasons.Texts.NoFormulaFollows), null);
         }
 
         if (Counts(answer, given) is not (long First, long Second) counts)
         {
             return Formula.Parse(given.Trim()) is { Succeeded: true }
                 ? Judged.Wrong(expected, given)
-                : Judged.Unreadable("a formula was expected, such as H2O", expected);
+                : Judged.Unreadable(MarkReasons.Texts.FormulaExpected, expected);
         }
 
         return !Fits(answer, counts, own) ? Judged.Wrong(expected, given, IdeasOf(answer, counts, own))

@@ -1,6 +1,7 @@
 using Calx.Practicals.Definition;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -22,7 +23,7 @@ internal static class ImprovementJudge
         string? expected = choices.FirstOrDefault(c => c.Id == named)?.Label;
         if ((JudgementChoices.Meant(choices, given) ?? JudgementWords.Chosen(choices, given)) is not string chosen)
         {
-            return Judged.Unreadable("it is not one of the cautions that the practical names, so a person has to read it", expected);
+            return Judged.Unreadable(MarkReasons.Texts.NoCautionOfThese, expected);
         }
 
         int side = CauseJudge.Side(exact, facts.Accepted(value));

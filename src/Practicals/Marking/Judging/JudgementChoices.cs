@@ -1,4 +1,5 @@
 using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -44,11 +45,11 @@ public static class JudgementChoices
         {
             JudgementAnswer.OfCompleteness =>
             [
-                new(Complete, "yes, it was complete"), new(NotComplete, "no, it was not complete"), new(CannotTell, "my weighings cannot tell"),
+                new(Complete, MarkReasons.Texts.ChoiceComplete), new(NotComplete, MarkReasons.Texts.ChoiceNotComplete), new(CannotTell, MarkReasons.Texts.ChoiceCannotTell),
             ],
             JudgementAnswer.OfCause =>
             [
-                .. practical.Faults.Select(f => new Choice(f.Cause, f.Label)), new(None, "nothing: the value is as expected"),
+                .. practical.Faults.Select(f => new Choice(f.Cause, f.Label)), new(None, MarkReasons.Texts.ChoiceAsExpected),
             ],
             JudgementAnswer.OfImprovement => [.. practical.Faults.Where(f => f.Caution is not null).Select(f => new Choice(f.Cause, f.Caution!))],
             _ => [],

@@ -2,6 +2,7 @@ using Calx.Practicals.Definition;
 using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Marking.Ideas;
 using Calx.Practicals.Marking.Values;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Judging;
 
@@ -24,23 +25,24 @@ internal sealed class OddGroupsOfClass
         ];
         groups = [.. works.Select(w => w.Group).OfType<string>().DistinctBy(JudgementChoices.Folded)];
         canTell = each.Length >= OddGroups.FewestForScatter;
-        var marks = new bool[each.Length];
-        MeasuredValue[] values = [.. each.Select(g => Value(g.Own, facts, facts.Practical.Findings.Key))];
+        var impossible = new bool[each.Length];
         for (int i = 0; i < each.Length; i++)
         {
             MeasuredValue change = Value(each[i].Own, facts, facts.Practical.Findings.Change);
             int sign = facts.Practical.Findings.Expect switch { ExpectedChange.Rises => 1, ExpectedChange.Falls => -1, _ => 0 };
-            marks[i] = sign * change.Value < -2 * change.StandardUncertainty;
+            impossible[i] = sign * change.Value < -2 * change.StandardUncertainty;
         }
 
-        new OddGroups(each.Length).Mark(values, marks);
-        for (int i = 0; i < each.Length; i++)
+        var judged = new JudgedQuantities(facts.Practical, facts.Ideal, facts.Practical.Findings.Key, IsFound);
+        foreach (QuantityDefinition quantity in judged.All)
         {
-            if (marks[i])
-            {
-                odd.Add(JudgementChoices.Folded(each[i].Group));
-            }
+            bool[] marks = [.. impossible];
+            new OddGroups(each.Length).Mark([.. each.Select(g => Value(g.Own, facts, quantity.Id))], marks, judged.All.Count);
+            odd.UnionWith(each.Where((_, i) => marks[i]).Select(g => JudgementChoices.Folded(g.Group)));
         }
+
+        bool IsFound(string id) =>
+            each.Where((g, i) => !impossible[i] && double.IsFinite(facts.Quantity(id, g.Own))).Count() >= OddGroups.FewestForScatter;
     }
 
     /// <summary>Judges a group that a student named.</summary>
@@ -48,18 +50,18 @@ internal sealed class OddGroupsOfClass
     {
         if (groups.Length == 0)
         {
-            return Judged.NotMarked("nothing says who was in which group");
+            return Judged.NotMarked(MarkReasons.Texts.GroupsUnknown);
         }
 
         string[] named = [.. groups.Where(g => odd.Contains(JudgementChoices.Folded(g)))];
-        string expected = !canTell ? "too few groups to tell" : named.Length == 0 ? "none" : string.Join(" or ", named);
+        string expected = !canTell ? MarkReasons.Texts.ChoiceTooFewGroups : named.Length == 0 ? MarkReasons.Texts.ChoiceNoGroup : named.Aggregate(MarkReasons.Texts.GroupsOr);
         string folded = JudgementChoices.Folded(given);
-        Choice[] choices = [new(JudgementChoices.None, "none"), new(JudgementChoices.CannotTell, "too few groups to tell")];
+        Choice[] choices = [new(JudgementChoices.None, MarkReasons.Texts.ChoiceNoGroup), new(JudgementChoices.CannotTell, MarkReasons.Texts.ChoiceTooFewGroups)];
         string? meant = Group(folded) ?? JudgementChoices.Meant(choices, given);
         bool right = !canTell ? meant == JudgementChoices.CannotTell || meant == JudgementChoices.None
             : named.Length == 0 ? meant == JudgementChoices.None
             : meant is not null && odd.Contains(meant);
-        return meant is null ? Judged.Unreadable("one of the class's groups, or 'none', was expected", expected)
+        return meant is null ? Judged.Unreadable(MarkReasons.Texts.GroupExpected, expected)
             : right ? new Judged(new Verdict.Right(), expected)
             : Judged.Wrong(expected, given, KnownIdeas.ScatterTakenForOdd);
     }

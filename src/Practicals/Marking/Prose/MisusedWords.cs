@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Calx.Practicals.Texts;
 
 namespace Calx.Practicals.Marking.Prose;
 
@@ -6,23 +7,26 @@ namespace Calx.Practicals.Marking.Prose;
 /// common practice, no source.</summary>
 internal static partial class MisusedWords
 {
+    /// <summary>Marks are not given a language yet; who hands one on begins here.</summary>
+    private static readonly MisusedWordTexts Texts = new(EngineLanguage.British);
+
     private static readonly Rule[] Rules =
     [
-        new(Weight(), null, null, "Mass is meant: weight is the force of gravity, in newtons."),
-        new(Reliable(), null, null, "Say which is meant: repeatable, reproducible, or how uncertain."),
-        new(HumanError(), null, null, "That is no cause. What happened, to which reading, and which way did it move it?"),
-        new(AccuracyNumber(), null, null, "A number of grams is the resolution of a balance or the uncertainty of a reading."),
-        new(VeryAccurate(), null, null, "How far off could it be? Say that instead."),
-        new(Accurate(), Decimals(), null, "Decimals are resolution. Accuracy is how near a value lies to the true one."),
-        new(Precise(), TrueOne(), null, "Precision is how near repeats lie to each other; nearness to the true value is accuracy."),
-        new(Average(), Cures(), null, "A mean evens out chance only, not what pulls every result to the same side."),
-        new(TrueValue(), Book(), null, "What stands in the book is the accepted value; the true value is unknown."),
-        new(ErrorMade(), null, null, "A slip is a mistake. An error is how far a value lies from the true one."),
-        new(Proves(), null, null, "Readings support a statement, or do not."),
-        new(Anomaly(), LeftOut(), Because(), "A result is left out for a reason: which?"),
-        new(GasHasNoMass(), null, null, "A gas has mass as everything has."),
-        new(HeatAsMass(), null, null, "Heat has no mass that a balance could show."),
-        new(Swelled(), Heavier(), null, "More room is not more mass: what came in?"),
+        new(Weight(), null, null, Texts.Weight),
+        new(Reliable(), null, null, Texts.Reliable),
+        new(HumanError(), null, null, Texts.HumanError),
+        new(AccuracyNumber(), null, null, Texts.AccuracyNumber),
+        new(VeryAccurate(), null, null, Texts.VeryAccurate),
+        new(Accurate(), Decimals(), null, Texts.Accurate),
+        new(Precise(), TrueOne(), null, Texts.Precise),
+        new(Average(), Cures(), null, Texts.Average),
+        new(TrueValue(), Book(), null, Texts.TrueValue),
+        new(ErrorMade(), null, null, Texts.ErrorMade),
+        new(Proves(), null, null, Texts.Proves),
+        new(Anomaly(), LeftOut(), Because(), Texts.Anomaly),
+        new(GasHasNoMass(), null, null, Texts.GasHasNoMass),
+        new(HeatAsMass(), null, null, Texts.HeatAsMass),
+        new(Swelled(), Heavier(), null, Texts.Swelled),
     ];
 
     /// <summary>The misused words of one sentence; positions in the sentence.</summary>

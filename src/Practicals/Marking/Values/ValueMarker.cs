@@ -1,5 +1,6 @@
 using Calx.Measurement.Expressions;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Marking.Words;
 using Calx.Practicals.Marking.Written;
 
 namespace Calx.Practicals.Marking.Values;
@@ -64,17 +65,17 @@ internal sealed class ValueMarker(IReadOnlyList<Func<string, double>> sets)
     {
         if (value.Answer.Carry == CarryPolicy.Never)
         {
-            return "an earlier mistake is not carried into this answer";
+            return MarkReasons.Texts.NeverCarried;
         }
 
         if (written.Any(id => own.AtHand(id) <= 0))
         {
-            return "a mass or amount of 0 or less cannot be, and was used without a word";
+            return MarkReasons.Texts.NothingOrLess;
         }
 
         // Two small numbers are also equal where both were rounded too far: that is another mistake.
         bool same = written.Length > 1 && written.All(own.IsFinelyWritten) && written.Select(own.AtHand).Distinct().Count() == 1
             && value.Answer.Formula is BinaryOperation { Operator: Operator.Divide };
-        return same ? "with two equal numbers nothing is left to work out" : null;
+        return same ? MarkReasons.Texts.TwoEqual : null;
     }
 }

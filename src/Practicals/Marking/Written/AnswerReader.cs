@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Calx.Practicals.Marking.Words;
 
 namespace Calx.Practicals.Marking.Written;
 
@@ -40,13 +41,13 @@ internal static partial class AnswerReader
 
         if (plain.Length > LongestText)
         {
-            return new AnswerText.Unreadable(FormattableString.Invariant($"that is a text of {plain.Length} characters; a number was expected"));
+            return new AnswerText.Unreadable(MarkReasons.Texts.TextNotNumber(plain.Length.ToString(CultureInfo.InvariantCulture)));
         }
 
         return RatioPattern().Match(plain) is { Success: true } ratio ? Ratio(ratio)
             : FractionPattern().Match(plain) is { Success: true } fraction ? Fraction(fraction)
             : DecimalPattern().Match(plain) is { Success: true } number ? Decimal(number)
-            : new AnswerText.Unreadable($"'{Shortened(plain)}' is no number");
+            : new AnswerText.Unreadable(MarkReasons.Texts.NoNumber(Shortened(plain)));
     }
 
     private static AnswerText Decimal(Match match) =>
@@ -62,7 +63,7 @@ internal static partial class AnswerReader
         }
 
         return below.Value == 0
-            ? new AnswerText.Unreadable("that divides by 0")
+            ? new AnswerText.Unreadable(MarkReasons.Texts.DividesByNothing)
             : new AnswerText.Number(above.Value / below.Value, 0, Math.Min(above.Figures, below.Figures), null, match.Groups["unit"].Value.Trim(), AnswerForm.Fraction);
     }
 
@@ -75,7 +76,7 @@ internal static partial class AnswerReader
 
         if (right.Value == 0)
         {
-            return new AnswerText.Unreadable("a ratio has no 0 on its right");
+            return new AnswerText.Unreadable(MarkReasons.Texts.RatioWithNothing);
         }
 
         // A lone 1 says 'for each'; it was not rounded, unless both sides are whole numbers.
@@ -87,7 +88,7 @@ internal static partial class AnswerReader
         return new AnswerText.Number(value, half, figures, right.IsOne ? left.Decimals : null, string.Empty, AnswerForm.Ratio);
     }
 
-    private static AnswerText.Unreadable TooLarge(string text) => new($"'{Shortened(text)}' is too large or too small a number");
+    private static AnswerText.Unreadable TooLarge(string text) => new(MarkReasons.Texts.OutOfRange(Shortened(text)));
 
     private static string Shortened(string text) => text.Length <= 24 ? text : $"{text[..23]}…";
 

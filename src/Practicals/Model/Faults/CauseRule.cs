@@ -34,7 +34,7 @@ internal sealed class CauseRule
         this.program = program;
         divisions = practical.Findings.AsExpected?.Divisions ?? UsualDivisions;
         share = practical.Findings.AsExpected?.Share ?? UsualShare;
-        WholeChangeOfOneGram = new IdealRun(practical, weights).ChangeOfOneGram;
+        WholeChangeOfOneGram = new IdealRun(practical, weights, circumstances.Arm).ChangeOfOneGram;
         medians = new double[program.Dimensions.Count];
         for (int p = 0; p < practical.Parameters.Count; p++)
         {

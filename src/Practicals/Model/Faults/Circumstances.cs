@@ -11,6 +11,7 @@ public sealed class Circumstances
 
     private readonly double[] rates;
     private readonly ParameterLaw[] laws;
+    private readonly bool[] said;
 
     /// <summary>Takes a practical's own numbers, overridden by conditions in the order given.</summary>
     /// <param name="practical">The practical.</param>
@@ -22,6 +23,7 @@ public sealed class Circumstances
         Practical = practical;
         rates = [.. practical.Faults.Select(f => f.Rate)];
         laws = [.. practical.Parameters.Select(p => p.Law)];
+        said = new bool[laws.Length];
         foreach (string id in conditions ?? [])
         {
             Apply(practical.Conditions.FirstOrDefault(c => c.Id == id)
@@ -29,15 +31,25 @@ public sealed class Circumstances
         }
     }
 
-    private Circumstances(Circumstances usual, double[] rates)
+    private Circumstances(Circumstances usual, double[] rates, ParameterLaw[] laws, Arm? arm)
     {
         Practical = usual.Practical;
         this.rates = rates;
-        laws = usual.laws;
+        this.laws = laws;
+        said = usual.said;
+        Arm = arm;
     }
 
     /// <summary>The practical.</summary>
     public Practical Practical { get; }
+
+    /// <summary>The arm that these groups do; null for the ordinary way.</summary>
+    public Arm? Arm { get; }
+
+    /// <summary>The same class's groups that do one of the practical's arms: what the arm sets stands over what is said of the class.</summary>
+    /// <param name="arm">The arm; null for the ordinary way.</param>
+    public Circumstances InArm(Arm? arm) => arm is null ? this : new Circumstances(
+        this, rates, [.. laws.Select((law, p) => arm.Set.FirstOrDefault(s => s.Parameter == Practical.Parameters[p].Id)?.Law ?? law)], arm);
 
     /// <summary>The same class with another amount of sample: what the practical says comes oftener with more of it does,
     /// up to <see cref="MostOften"/>.</summary>
@@ -51,7 +63,7 @@ public sealed class Circumstances
         }
 
         double relative = sampleInGrams / amounts.UsualInGrams;
-        return new Circumstances(this, [.. rates.Select(Grown)]);
+        return new Circumstances(this, [.. rates.Select(Grown)], laws, Arm);
 
         double Grown(double rate, int fault) => amounts.Grows.TryGetValue(Practical.Faults[fault].Cause, out double power)
             ? Math.Min(Math.Max(rate, MostOften), rate * Math.Pow(relative, power))
@@ -63,7 +75,7 @@ public sealed class Circumstances
     public Circumstances Without(IReadOnlySet<string> causes)
     {
         ArgumentNullException.ThrowIfNull(causes);
-        return new Circumstances(this, [.. rates.Select((rate, fault) => causes.Contains(Practical.Faults[fault].Cause) ? 0 : rate)]);
+        return new Circumstances(this, [.. rates.Select((rate, fault) => causes.Contains(Practical.Faults[fault].Cause) ? 0 : rate)], laws, Arm);
     }
 
     /// <summary>Share of the groups in which a fault happens, 0 to 1, by its place in the practical's list.</summary>
@@ -71,6 +83,9 @@ public sealed class Circumstances
 
     /// <summary>The law that a parameter follows in a group without faults, by its place in the practical's list.</summary>
     public ParameterLaw LawOf(int parameter) => laws[parameter];
+
+    /// <summary>Whether no condition says what a parameter is in this class.</summary>
+    public bool IsOpen(int parameter) => !said[parameter];
 
     private void Apply(ConditionDefinition condition)
     {
@@ -82,7 +97,10 @@ public sealed class Circumstances
         for (int p = 0; p < laws.Length; p++)
         {
             string id = Practical.Parameters[p].Id;
-            laws[p] = condition.Settings.FirstOrDefault(s => s.Parameter == id)?.Law ?? laws[p];
+            if (condition.Settings.FirstOrDefault(s => s.Parameter == id)?.Law is ParameterLaw law)
+            {
+                (laws[p], said[p]) = (law, true);
+            }
         }
     }
 }

@@ -26,6 +26,10 @@ internal sealed class LatentSpace
     /// <summary>How many numbers a group with these faults needs.</summary>
     public int CountOf(FaultSet set) => dimensions.Count + set.Faults.Sum(f => shifts[f]?.Dimensions ?? 0);
 
+    /// <summary>Whether one of the faults sets a parameter.</summary>
+    public bool IsSetBy(FaultSet set, int parameter) => set.Faults.Any(f => circumstances.Practical.Faults[f].Effect is FaultEffect.Set effect
+        && effect.Settings.Any(s => s.Parameter == circumstances.Practical.Parameters[parameter].Id));
+
     /// <summary>The law behind a number of the walk.</summary>
     public ParameterLaw LawOf(FaultSet set, int parameter)
     {

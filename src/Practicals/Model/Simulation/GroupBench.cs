@@ -46,6 +46,10 @@ internal sealed class GroupBench
         View = drawer.Views[0];
     }
 
+    /// <summary>An evenly drawn number for each number of the walk, from which the whole class takes those that it shares; null where the
+    /// group is in a class of its own.</summary>
+    public double[]? Shared { get; set; }
+
     /// <summary>The faults at work.</summary>
     public FaultSet Set { get; private set; }
 
@@ -89,6 +93,14 @@ internal sealed class GroupBench
         Set = set;
         PreparedSet prepared = drawer.Prepared(set);
         random.Fill(even.AsSpan(0, prepared.Even));
+        if (Shared is not null)
+        {
+            foreach (int i in prepared.Shared)
+            {
+                even[i] = Shared[i];
+            }
+        }
+
         for (int i = 0; i < Values.Length; i++)
         {
             Values[i] = prepared.Quantiles[i](even[i]);

@@ -8,9 +8,9 @@ namespace Calx.Practicals.Model.Simulation;
 internal static class GroupDraw
 {
     /// <summary>Draws it, or null where the bench has no answer to these numbers.</summary>
-    public static SimulatedGroup? Group(GroupDrawer drawer, FaultSet set, RandomStream random, int number)
+    public static SimulatedGroup? Group(GroupDrawer drawer, FaultSet set, RandomStream random, int number, double[]? shared = null)
     {
-        var bench = new GroupBench(drawer);
+        var bench = new GroupBench(drawer) { Shared = shared };
         if (!bench.Draw(set, random))
         {
             return null;
@@ -21,7 +21,7 @@ internal static class GroupDraw
             w, bench.MassesInGrams[i], bench.ShiftInGrams(i), bench.Displayed(i), bench.Written(i)))];
         SimulatedTruth truth = Truth(drawer, bench, readings);
         string[] noted = Noted(drawer, truth.Counting, random);
-        return new SimulatedGroup(number, practical, truth, bench.PartsInGrams, readings, noted, SeriesDraw.Of(drawer, bench, random));
+        return new SimulatedGroup(number, practical, truth, bench.PartsInGrams, readings, noted, SeriesDraw.Of(drawer, bench, random), drawer.Circumstances.Arm);
     }
 
     private static SimulatedTruth Truth(GroupDrawer drawer, GroupBench bench, SimulatedReading[] readings)

@@ -117,6 +117,16 @@ internal sealed class GroupDrawer
     /// <summary>Most evenly drawn numbers that a group needs.</summary>
     public int MostEven { get; }
 
+    /// <summary>Draws what the groups of a class share, for <see cref="GroupBench.Shared"/>.</summary>
+    /// <param name="seed">The class's seed.</param>
+    /// <param name="stream">A stream of random numbers that no group has.</param>
+    public double[] SharedOf(ulong seed, ulong stream)
+    {
+        double[] even = new double[Program.Dimensions.Count];
+        new RandomStream(seed, stream).Fill(even);
+        return even;
+    }
+
     /// <summary>A set of faults made ready.</summary>
     public PreparedSet Prepared(FaultSet set) => prepared[set];
 
@@ -127,14 +137,15 @@ internal sealed class GroupDrawer
     /// <param name="seed">The class's seed.</param>
     /// <param name="stream">The group's stream of random numbers.</param>
     /// <param name="number">The group's number.</param>
+    /// <param name="shared">What its class shares; null for a group of a class of its own.</param>
     /// <exception cref="CannotSimulateException">The plan's cause never counted.</exception>
-    public SimulatedGroup Draw(ulong seed, ulong stream, int number)
+    public SimulatedGroup Draw(ulong seed, ulong stream, int number, double[]? shared = null)
     {
         var random = new RandomStream(seed, stream);
         for (int attempt = 0; attempt < MostAttempts; attempt++)
         {
             FaultSet set = wanted ?? NextSet(random);
-            if (GroupDraw.Group(this, set, random, number) is SimulatedGroup group
+            if (GroupDraw.Group(this, set, random, number, shared) is SimulatedGroup group
                 && (wanted is null || group.Truth.Counting == wanted))
             {
                 return group;

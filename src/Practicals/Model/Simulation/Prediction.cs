@@ -60,14 +60,17 @@ public sealed class Prediction
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfLessThan(draws, 100);
         var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
-        return Of(new GroupDrawer(circumstances, weights, plan), draws, seed, options);
+        return Of(SimulatedClass.Drawers(circumstances, weights, plan), draws, seed, options);
     }
 
     /// <summary>Predicts what a drawer draws.</summary>
-    internal static Prediction Of(GroupDrawer drawer, int draws, ulong seed, ParallelOptions options)
+    internal static Prediction Of(GroupDrawer drawer, int draws, ulong seed, ParallelOptions options) => Of([drawer], draws, seed, options);
+
+    private static Prediction Of(GroupDrawer[] drawers, int draws, ulong seed, ParallelOptions options)
     {
+        GroupDrawer drawer = drawers[0];
         Practical practical = drawer.Circumstances.Practical;
-        SimulatedGroup[] groups = SimulatedClass.Many(drawer, draws, seed, FirstStream, options);
+        SimulatedGroup[] groups = SimulatedClass.Many(drawers, draws, seed, FirstStream, options);
         return new Prediction(
             draws,
             [.. drawer.Views[^1].Weighings.Select(w => Reading(practical, groups, w)).OfType<PredictedReading>()],

@@ -21,6 +21,12 @@ internal sealed class PreparedSet
         }
 
         Quantiles = [.. quantiles];
+        // What a fault sets is the group's own, whatever the class shares.
+        Shared =
+        [
+            .. Enumerable.Range(0, practical.Parameters.Count).Where(p => practical.Parameters[p].Shared && !space.IsSetBy(set, p))
+                .SelectMany(p => Enumerable.Range(0, quantiles.Count).Take(rangeOf(p))),
+        ];
     }
 
     /// <summary>The faults, by their places in the practical's list.</summary>
@@ -31,6 +37,9 @@ internal sealed class PreparedSet
 
     /// <summary>For each number of the walk, how an evenly drawn number becomes it.</summary>
     public Func<double, double>[] Quantiles { get; }
+
+    /// <summary>Places of the numbers that the whole class shares.</summary>
+    public int[] Shared { get; }
 
     /// <summary>The slip of the pen among the faults, or null.</summary>
     public FaultEffect.Pen? Pen { get; }

@@ -25,15 +25,15 @@ internal sealed class SeriesDraw
         practical = drawer.Circumstances.Practical;
     }
 
-    /// <summary>Draws the points of a group, or null where the practical takes no series.</summary>
-    public static GroupSeries? Of(GroupDrawer drawer, GroupBench bench, RandomStream random) =>
+    /// <summary>Draws the points of a group, as written and as the balance showed them; null where the practical takes no series.</summary>
+    public static (GroupSeries Written, GroupSeries Displayed)? Of(GroupDrawer drawer, GroupBench bench, RandomStream random) =>
         drawer.Circumstances.Practical.Series is SeriesDefinition series ? new SeriesDraw(drawer, bench, series).Points(random) : null;
 
     /// <summary>What is on the pan at each planned time, parts and shifts included, without scatter.</summary>
     internal static double[] MassesInGrams(GroupDrawer drawer, GroupBench bench, SeriesDefinition series) =>
         new SeriesDraw(drawer, bench, series).Masses(series.TimesInMinutes);
 
-    private GroupSeries Points(RandomStream random)
+    private (GroupSeries Written, GroupSeries Displayed) Points(RandomStream random)
     {
         IReadOnlyList<double> times = series.TimesInMinutes;
         double[] masses = Masses(times);
@@ -47,15 +47,17 @@ internal sealed class SeriesDraw
         int slipped = slips < rate ? 1 + (int)(where * (times.Count - 2)) : -1;
         Balance balance = drawer.Plan.Balance;
         var points = new List<SeriesPoint> { Point(0, bench.Written(Place(series.From))) };
+        var displayed = new List<SeriesPoint>();
         for (int i = 1; i < times.Count - 1; i++)
         {
             double signal = masses[i] + (balance.RepeatabilityInGrams * noise[i]) + draught[i];
             WrittenNumber shown = balance.Displayed(balance.StepsOf(signal));
             points.Add(Point(times[i], i == slipped ? PenSlips.Write(shown, pen!, how) : shown));
+            displayed.Add(Point(times[i], shown));
         }
 
         points.Add(Point(series.UntilInMinutes, bench.Written(Place(series.To))));
-        return new GroupSeries(points, isLoss: false);
+        return (new GroupSeries(points, isLoss: false), new GroupSeries(displayed, isLoss: false));
     }
 
     private SeriesPoint Point(double minutes, WrittenNumber written) => new(SeriesTable.TimeOf((decimal)minutes, series), written);

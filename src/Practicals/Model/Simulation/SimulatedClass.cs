@@ -63,20 +63,35 @@ public sealed class SimulatedClass
         ArgumentNullException.ThrowIfNull(weights);
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
-        var drawer = new GroupDrawer(circumstances, weights, plan);
+        GroupDrawer[] drawers = Drawers(circumstances, weights, plan);
         var options = new ParallelOptions { CancellationToken = cancellation, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
-        return new SimulatedClass(drawer, seed, Many(drawer, plan.Groups, seed, firstStream: 1, options));
+        double[]? shared = plan.OneClass ? drawers[0].SharedOf(seed, stream: 0) : null;
+        return new SimulatedClass(drawers[0], seed, Many(drawers, plan.Groups, seed, firstStream: 1, options, shared));
+    }
+
+    /// <summary>What draws the groups of each way in which the practical is done.</summary>
+    internal static GroupDrawer[] Drawers(Circumstances circumstances, AtomicWeights weights, SimulationPlan plan)
+    {
+        var tables = new LawTableCache();
+        return [.. (plan.Arms?.Ways ?? [null]).Select(arm => new GroupDrawer(circumstances.InArm(arm), weights, plan, tables))];
     }
 
     /// <summary>Draws groups 1, 2 ... side by side, from a stream of random numbers each, one after another.</summary>
+    /// <param name="drawers">One for each way in which the practical is done.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="seed">Which of the possible ones.</param>
+    /// <param name="firstStream">The first group's stream.</param>
+    /// <param name="options">Threads and cancellation.</param>
+    /// <param name="shared">What the groups share; null where each is of a class of its own.</param>
     internal static SimulatedGroup[] Many(
-        GroupDrawer drawer, int count, ulong seed, ulong firstStream, ParallelOptions options)
+        GroupDrawer[] drawers, int count, ulong seed, ulong firstStream, ParallelOptions options, double[]? shared = null)
     {
+        ArmDivision? arms = drawers[0].Plan.Arms;
         var groups = new SimulatedGroup[count];
-        groups[0] = drawer.Draw(seed, firstStream, 1);   // a cause that cannot count is told once, not by every thread
+        groups[0] = Draw(0);   // a cause that cannot count is told once, not by every thread
         try
         {
-            Parallel.For(1, count, options, i => groups[i] = drawer.Draw(seed, firstStream + (ulong)i, i + 1));
+            Parallel.For(1, count, options, i => groups[i] = Draw(i));
         }
         catch (AggregateException several)
         {
@@ -84,5 +99,7 @@ public sealed class SimulatedClass
         }
 
         return groups;
+
+        SimulatedGroup Draw(int i) => drawers[arms?.WayOf(i + 1) ?? 0].Draw(seed, firstStream + (ulong)i, i + 1, shared);
     }
 }

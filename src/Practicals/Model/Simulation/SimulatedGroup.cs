@@ -18,7 +18,8 @@ public sealed class SimulatedGroup
         IReadOnlyList<double> partMasses,
         IReadOnlyList<SimulatedReading> readings,
         IReadOnlyList<string> observations,
-        GroupSeries? series = null)
+        (GroupSeries Written, GroupSeries Displayed)? series = null,
+        Arm? arm = null)
     {
         this.practical = practical;
         this.partMasses = partMasses;
@@ -26,7 +27,9 @@ public sealed class SimulatedGroup
         Truth = truth;
         Readings = readings;
         Observations = observations;
-        Series = series;
+        Series = series?.Written;
+        DisplayedPoints = series?.Displayed.Points ?? [];
+        Arm = arm;
     }
 
     /// <summary>From 1.</summary>
@@ -38,6 +41,9 @@ public sealed class SimulatedGroup
     /// <summary>What went wrong, and what counts.</summary>
     public SimulatedTruth Truth { get; }
 
+    /// <summary>The arm that it does, or null for the ordinary way.</summary>
+    public Arm? Arm { get; }
+
     /// <summary>The weighings in order.</summary>
     public IReadOnlyList<SimulatedReading> Readings { get; }
 
@@ -46,6 +52,9 @@ public sealed class SimulatedGroup
 
     /// <summary>Mass against time as written, or null where the practical takes none.</summary>
     public GroupSeries? Series { get; }
+
+    /// <summary>What the balance showed at the points between the first and the last; none where the practical takes no series.</summary>
+    public IReadOnlyList<SeriesPoint> DisplayedPoints { get; }
 
     /// <summary>Mass in g of a part, by its place in the practical's list.</summary>
     public double PartMassInGrams(int part) => partMasses[part];
@@ -67,6 +76,6 @@ public sealed class SimulatedGroup
         Name,
         trial: null,
         [.. Readings.Select(r => new TakenReading(r.Weighing.Reading, r.Weighing.Occurrence, r.Written))],
-        remarks: new GroupRemarks(observations: Observations),
+        remarks: new GroupRemarks(arm: Arm?.Label, observations: Observations),
         series: Series);
 }

@@ -17,6 +17,8 @@ public sealed class SimulationPlan
     /// <param name="sampleInGrams">Middle of the sample's mass, in g; null takes the practical's own. The groups' samples
     /// scatter about it by as many per cent as about their own middle.</param>
     /// <param name="notesObservations">Whether the groups note what they see.</param>
+    /// <param name="arms">How the groups are divided among the practical's arms; null where all do it the ordinary way.</param>
+    /// <param name="oneClass">Whether they share what a class shares; otherwise each group is of a class of its own.</param>
     /// <exception cref="ArgumentOutOfRangeException">A number is out of range.</exception>
     public SimulationPlan(
         int groups,
@@ -24,7 +26,9 @@ public sealed class SimulationPlan
         int rounds = 0,
         string? cause = null,
         double? sampleInGrams = null,
-        bool notesObservations = true)
+        bool notesObservations = true,
+        ArmDivision? arms = null,
+        bool oneClass = true)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(groups, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(groups, MostGroups);
@@ -40,7 +44,12 @@ public sealed class SimulationPlan
         Cause = cause;
         SampleInGrams = sampleInGrams;
         NotesObservations = notesObservations;
+        Arms = arms;
+        OneClass = oneClass;
     }
+
+    /// <summary>The same where every group does it in one way.</summary>
+    public SimulationPlan OfOneWay() => new(Groups, Balance, Rounds, Cause, SampleInGrams, NotesObservations, null, OneClass);
 
     /// <summary>How many groups.</summary>
     public int Groups { get; }
@@ -59,4 +68,10 @@ public sealed class SimulationPlan
 
     /// <summary>Whether the groups note what they see.</summary>
     public bool NotesObservations { get; }
+
+    /// <summary>How the groups are divided among the practical's arms; null where all do it the ordinary way.</summary>
+    public ArmDivision? Arms { get; }
+
+    /// <summary>Whether the groups share what a class shares.</summary>
+    public bool OneClass { get; }
 }

@@ -35,7 +35,7 @@ internal sealed class AmountSearch(
     public AmountPoint PointOf(PlanSettings plan)
     {
         var table = new PlannedTable(plan, rules, wanted);
-        return new ClassSampler(plan, tables, table.Allowed, table.Gives(plan.Practical.Findings.Key)).Count(seed, parallel.CancellationToken);
+        return new ClassSampler(plan, tables, table.Allowed, table.Gives).Count(seed, parallel.CancellationToken);
     }
 
     /// <summary>Round amounts from the least to the most, none beyond; only the plan's own where the practical knows no others.</summary>

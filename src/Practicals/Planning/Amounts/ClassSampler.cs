@@ -30,6 +30,8 @@ internal sealed class ClassSampler
     private readonly double accepted; // 0 where the scatter is no share of anything
     private readonly bool hasAccepted;
     private readonly TrialTable trials;
+    private readonly TrialTable.SetAside[] leftOut; // of each conclusion's quantity
+    private readonly TrialTable.SetAside leftOutOfKey;
     private readonly MeasuredValue[][] found;
     private readonly Bearing[] one;
     private readonly ClassVerdict verdict;
@@ -38,14 +40,16 @@ internal sealed class ClassSampler
     /// <param name="settings">The plan.</param>
     /// <param name="tables">What plans have in common.</param>
     /// <param name="rules">The conclusions to count.</param>
-    /// <param name="keyIsFound">Whether the planned table gives the key quantity.</param>
-    public ClassSampler(PlanSettings settings, PlanTables tables, IReadOnlyList<ConclusionRule> rules, bool keyIsFound)
+    /// <param name="gives">Whether the planned table gives a quantity.</param>
+    public ClassSampler(PlanSettings settings, PlanTables tables, IReadOnlyList<ConclusionRule> rules, Func<string, bool> gives)
     {
         Practical practical = settings.Practical;
         this.settings = settings;
         this.rules = rules;
-        trials = new TrialTable(settings, tables, keyIsFound);
-        key = keyIsFound ? trials.Judged : null;
+        trials = new TrialTable(settings, tables, gives);
+        leftOut = [.. rules.Select(r => trials.LeftOutOf(r.Lines.Quantity))];
+        leftOutOfKey = trials.LeftOutOf(trials.Judged.Quantity);
+        key = gives(practical.Findings.Key) ? trials.Judged : null;
         accepted = key is null ? 0 : new IdealRun(practical, tables.Weights).Accepted(practical.Findings.Key);
         hasAccepted = accepted != 0 && practical.Findings.NoAccepted is null;
         numbers = [.. rules.Where(r => r.IsOfNumber).DistinctBy(r => r.Test.Quantity)];
@@ -88,20 +92,34 @@ internal sealed class ClassSampler
         for (int g = 0; g < settings.Groups; g++)
         {
             Balance balance = settings.Balances[g % settings.Balances.Count];
-            double u = balance.ReadingStandardUncertainty() / Math.Sqrt(trials.Average(g));
+            double u = 0;
             for (int r = 0; r < rules.Count; r++)
             {
+                if (r == 0 || leftOut[r] != leftOut[r - 1])
+                {
+                    u = Uncertainty(balance, g, leftOut[r]);
+                }
+
                 found[r][g] = rules[r].Lines.Of(trials.Mean, u);
                 one[r] = rules[r].OfGroup(trials.Mean, u, balance.ResolutionInGrams);
                 tally.Group(r, one[r]);
             }
 
-            if (groupKeys.Count < SpreadGroups && key?.Of(trials.Mean, u) is { IsFound: true } value)
+            if (key is not null && groupKeys.Count < SpreadGroups)
             {
-                groupKeys.Add(value.Value);
+                double ofKey = Uncertainty(balance, g, leftOutOfKey);
+                MeasuredValue value = key.Of(trials.Mean, ofKey);
+                if (value.IsFound)
+                {
+                    groupKeys.Add(value.Value);
+                }
             }
         }
     }
+
+    /// <summary>Averages a group's trials; the standard uncertainty of one averaged reading.</summary>
+    private double Uncertainty(Balance balance, int group, TrialTable.SetAside leftOut) =>
+        balance.ReadingStandardUncertainty() / Math.Sqrt(trials.Average(group, leftOut));
 
     private void JudgeClass(ConclusionTally tally, List<double> classKeys)
     {
@@ -121,14 +139,14 @@ internal sealed class ClassSampler
         {
             if (rules[r].Test is ConclusionTest.Moves or ConclusionTest.Stays)
             {
-                tally.Class(r, verdict.Of(rules[r], found[r], trials.Odd, coarsest));
+                tally.Class(r, verdict.Of(rules[r], found[r], leftOut[r].Odd, coarsest));
             }
         }
 
         foreach (ConclusionRule number in numbers)
         {
             int first = IndexOf(number);
-            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], trials.Odd, number.ExpectedBetween);
+            (MeasuredValue pooled, double factor) = verdict.Pool(found[first], leftOut[first].Odd, number.ExpectedBetween, number.Common);
             for (int r = 0; r < rules.Count; r++)
             {
                 if (rules[r].IsOfNumber && rules[r].Test.Quantity == number.Test.Quantity)

@@ -33,10 +33,28 @@ public sealed class ClassMarksTests
         await using MarkingScreen screen = await MarkingScreen.Answered();
         IDocument page = await screen.Page();
         string[] mass = [.. page.QuerySelectorAll("table.went tbody tr").First(r => r.TextContent.Contains("mass of magnesium", StringComparison.Ordinal)).QuerySelectorAll("td").Select(c => c.TextContent)];
-        Assert.Equal(["3", "2", "0"], mass);
+        Assert.Equal(["3", "2", "0", "0"], mass);
         Assert.Contains("3 students of 3 handed something in. 3 answers in words wait for you.", page.Body!.TextContent, StringComparison.Ordinal);
         Assert.Contains("the mass of the vessel was not taken away", page.Body.TextContent, StringComparison.Ordinal);
         Assert.NotEmpty(page.QuerySelectorAll(".groupings .question"));
+    }
+
+    [Fact]
+    public async Task Answers_that_could_not_be_read_are_counted_beside_those_in_words_and_lead_to_the_student()
+    {
+        await using MarkingScreen screen = await MarkingScreen.Answered();
+        await screen.Class.Answer(2, "massOxygen", "quite a lot", null);
+        IDocument page = await screen.Page();
+
+        Assert.Contains("3 answers in words wait for you. One other answer could not be read or marked: please look at it.", page.QuerySelector(".big")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("Students’ marks: 1 to look at", page.QuerySelector("nav.tabs")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["1", "1"], page.QuerySelectorAll("table.went tbody tr").First(r => r.TextContent.Contains("mass of oxygen", StringComparison.Ordinal)).QuerySelectorAll("td").Select(c => c.TextContent).Where((_, i) => i is 1 or 3));
+
+        IDocument students = await screen.Page("/students");
+        IElement link = Assert.Single(students.QuerySelectorAll("h2#look + ul a"));
+        Assert.Contains("quite a lot", link.ParentElement!.TextContent, StringComparison.Ordinal);
+        string[] parts = link.GetAttribute("href")!.Split('#');
+        Assert.NotNull((await screen.Page(parts[0])).GetElementById(parts[1]));
     }
 
     [Fact]

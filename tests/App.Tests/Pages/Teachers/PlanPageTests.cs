@@ -39,6 +39,26 @@ public sealed class PlanPageTests
         }
     }
 
+    [Fact]
+    public async Task The_list_is_narrowed_by_a_plain_form_that_keeps_what_was_asked_for()
+    {
+        await using TeachersScreen screen = await TeachersScreen.Start();
+        IDocument page = await screen.Page("/practicals?happens=same&noflame=yes&about=vessel");
+        Assert.Equal(["/practicals/tablet-in-water"], page.QuerySelectorAll(".shelf h2 a").Select(a => a.GetAttribute("href")));
+        Assert.Contains("1 of ", page.QuerySelector(".found")!.TextContent, StringComparison.Ordinal);
+        IElement form = page.QuerySelector("form[data-shelf][method=get][action='/practicals']")!;
+        Assert.Equal("same", form.QuerySelector("option[selected]")!.GetAttribute("value"));
+        Assert.NotNull(form.QuerySelector("[name=noflame][checked]"));
+        Assert.NotNull(form.QuerySelector("details[open]"));
+        Assert.Equal("vessel", form.QuerySelector("[name=about]")!.GetAttribute("value"));
+        Assert.Contains("nothing changes", page.QuerySelector(".needs")!.TextContent, StringComparison.Ordinal);
+
+        IDocument wrong = await screen.Page("/practicals?minutes=1h");
+        Assert.Contains("'1h' is not taken", wrong.QuerySelector("#minutes-fault")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(BuiltInPracticals.All.Count, wrong.QuerySelectorAll(".shelf h2 a").Length);
+        Assert.Contains("None of the ", (await screen.Page("/practicals?happens=loses&noflame=yes")).QuerySelector(".found")!.TextContent, StringComparison.Ordinal);
+    }
+
     // The file says that it is a demonstration: common practice, no source.
     [Fact]
     public async Task A_demonstration_starts_from_one_group_and_takes_no_more()

@@ -66,9 +66,13 @@ public sealed class CheckTests
     [InlineData("usual: 0.24,", "usual: 0.29,", "{ normal: [0.24, 0.048] }", "the middle of 'sample' makes a sample of 0.24 g, but the usual sample on line 272 is 0.29 g", "'usual' there")]
     [InlineData("perGroup: 0.24,", "perGroup: 0.27,", "{ id: ribbon,", "the kit puts out 0.27 g of 'ribbon' for a group, but the usual sample on line 272 is 0.24 g", "'perGroup' here")]
     [InlineData("label: Mass of empty crucible and lid\n    unit: g", "label: Mass of empty crucible and lid\n    unit: kg", "kg\n", "'empty' is read from the balance in 'kg'", "write 'unit: g'")]
-    [InlineData("formula: (after - empty) / (before - empty) }", "formula: (after - empty) / (before - before) }", "(after - empty) / (before - before)", "on perfect readings 'massRatio' has no value", "a difference that is 0")]
+    [InlineData("formula: (after - empty) / (before - empty) }", "formula: ln((before - after) / (before - empty)) }", "ln((before - after) / (before - empty))", "on perfect readings 'massRatio' has no value", "a difference that is 0")]
     [InlineData("label: gain in mass, unit: g,", "label: gain in mass, unit: mg,", "{ id: massChange,", "'massChange' is said to be in 'mg', but 'after - before' adds or subtracts weighings alone", "1000 * (after - before)")]
     [InlineData("{ id: massOxygen, label: mass of oxygen, unit: g,", "{ id: massOxygen, label: mass of oxygen, unit: mol,", "{ id: massOxygen,", "'massOxygen' is said to be in 'mol'", "write 'unit: g'")]
+    [InlineData("practical: magnesium-oxide", "practical: Magnesium-Oxide", "Magnesium-Oxide", "the id 'Magnesium-Oxide' has capitals", "'practical: magnesium-oxide'")]
+    [InlineData("label: moles of magnesium, unit: mol,", "label: moles of magnesium, unit: mool,", "mool,", "'mool' is no unit that is known here", "did you mean mol?")]
+    [InlineData("unit: '1', formula: molesMagnesium / molesOxygen", "unit: heaps/kg, formula: molesMagnesium / molesOxygen", "heaps/kg", "'heaps' is no unit that is known here", "write one such as g, mol")]
+    [InlineData("formula: before - empty }", "formula: empty - empty }", "empty - empty }", "on perfect readings the sample, 'sampleMass', is 0 g", "one of them is taken too early or too late")]
     public void What_the_model_says_against_a_file_is_told_at_its_place(string from, string to, string marker, string problem, string cure)
     {
         string text = Files.Changed(Files.Magnesium, from, to);
@@ -82,6 +86,26 @@ public sealed class CheckTests
         Assert.Contains(cure, finding.Cure, StringComparison.Ordinal);
         Assert.Equal(line, finding.Line);
         Assert.True(Math.Abs(column - finding.Column) <= "formula: ".Length, finding.In("f.yaml"));
+    }
+
+    // What a formula is sought from is the mass of one substance; a reading by itself has the crucible in it.
+    [Fact]
+    public void A_formula_cannot_be_sought_from_the_mass_of_vessel_and_all()
+    {
+        CheckedPractical found = Of(Files.Changed(
+            "magnesium-sulfate-hydrate", "{ id: saltMass, label: mass of anhydrous magnesium sulfate, unit: g, formula: after - empty }", "{ id: saltMass, label: mass of anhydrous magnesium sulfate, unit: g, formula: after }"));
+
+        Holds(found, CheckKind.DoesNotHold, "no reading determines 'saltMass': the unknown mass of crucible stays in it", "weigh crucible");
+    }
+
+    [Fact]
+    public void A_law_that_draws_more_than_a_class_may_use_is_told_where_no_usual_sample_is_given()
+    {
+        string text = Files.Changed(Files.Magnesium, "law: { normal: [0.24, 0.048] }", "law: { normal: [2.4, 0.048] }");
+        int amounts = text.IndexOf("\namounts:", StringComparison.Ordinal);
+        text = text.Remove(amounts, text.IndexOf('\n', amounts + 1) - amounts);
+
+        Holds(Of(text), CheckKind.DoesNotHold, "the middle of 'sample' makes a sample of 2.4 g, but a class may use 0.3 g at most", "draw less");
     }
 
     [Theory]

@@ -11,7 +11,7 @@ public sealed class DrawingTests
     private const string Steps = "steps: [gentle-start, burn, finish, reheat]";
 
     [Theory]
-    [InlineData(Burner, "under: { part: bruner, flame: true }", "bruner", "'bruner' is not understood; expected mat, tripod, triangle, gauze, burner, candle, heat, crucible, lid, basin, beaker, flask, tube, filter, jar, cover, bottle, stopper, plug, clamp, balance, tongs, powder, crystals, ribbon, liquid; did you mean burner?")]
+    [InlineData(Burner, "under: { part: bruner, flame: true }", "bruner", "'bruner' is not understood; expected mat, tripod, triangle, gauze, burner, spirit-burner, cap, candle, heat, crucible, lid, basin, beaker, can, flask, tube, reduction-tube, gas, jet, filter, jar, cover, bottle, stopper, plug, clamp, balance, leads, supply, ammeter, ...; did you mean burner?")]
     [InlineData(Burner, "under: stove", "stove", "'stove' is not understood; expected mat, tripod")]
     [InlineData(Burner, "under: crucible", "crucible\n        on:", "a crucible cannot be under a tripod; expected burner, heat")]
     [InlineData(Burner, "under: [burner, heat]", "heat]\n        on:", "there is one part at most under a tripod, and a burner is there already, on line")]
@@ -32,6 +32,9 @@ public sealed class DrawingTests
     [InlineData("  - id: cooling\n    label", "  - id: heating\n    label", "heating\n    label: Cooling", "the drawing 'heating' is there already, on line")]
     [InlineData("    shows:\n      part: balance", "    shows: []\n    was:\n      part: balance", "[]\n", "'shows' is an empty list; expected what stands on the bench")]
     [InlineData("    shows:\n      part: balance", "    shows:\n      part: triangle", "part: triangle\n      on: { part: crucible, label: cool", "a triangle cannot be on the bench; expected mat, tripod, burner")]
+    [InlineData("beside: tongs", "beside: { part: beaker, on: { part: holder, holds: [strip, strip, strip] } }", "strip] }", "there is room for 2 parts held by a holder, and a strip is there already")]
+    [InlineData("beside: tongs", "beside: { part: leads, joins: [supply, candle] }", "candle] }", "a candle cannot be joined by leads; expected supply, ammeter, resistor, beaker")]
+    [InlineData("beside: tongs", "beside: { part: clamp, holds: { part: reduction-tube, joins: [gas, gas] } }", "gas] }", "there is one part at most joined to a reduction-tube, and gas is there already")]
     [InlineData("label: Cooling on the triangle with the lid on", "caption: Cooling", "id: cooling", "a drawing lacks the key 'label'")]
     public void A_fault_is_named_where_it_stands(string from, string to, string marker, string reason) =>
         Files.AssertFault(Files.Magnesium, from, to, marker, reason);
@@ -65,6 +68,8 @@ public sealed class DrawingTests
     [InlineData("beside: tongs", "beside: [tongs, { part: beaker, in: [liquid, crystals] }]")]
     [InlineData("beside: tongs", "beside: { part: clamp, holds: { part: filter, in: liquid }, under: { part: beaker, in: { part: liquid, level: 0.2 } } }")]
     [InlineData("      on: { part: crucible, label: cool crucible,", "      on:\n        - part: crucible\n          label: cool crucible\n          in: [liquid]\n      beside: { part: crucible,")]
+    [InlineData("beside: tongs", "beside: { part: leads, joins: [supply, ammeter, { part: beaker, in: liquid, on: { part: holder, holds: [strip, strip] } }] }")]
+    [InlineData("beside: tongs", "beside: { part: clamp, holds: { part: reduction-tube, in: powder, joins: gas, on: jet }, under: { part: spirit-burner, on: cap } }")]
     [InlineData("    steps: [cool]\n", "")]
     public void Parts_may_be_written_as_words_keys_or_lists(string from, string to)
     {

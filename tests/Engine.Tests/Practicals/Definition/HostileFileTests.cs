@@ -12,7 +12,9 @@ public sealed class HostileFileTests
     [InlineData("", 1, 1, "the file is empty")]
     [InlineData(" \n\n", 1, 1, "the file is empty")]
     [InlineData("practical: [a,\nb\n", 1, 12, "this is not YAML: a bracket is not closed")]
-    [InlineData("a: b\n c: d: e\n", 2, 3, "this is not YAML")]
+    [InlineData("a: b\n c: d: e\n", 2, 2, "this line is indented by 1 space, which fits no line above it")]
+    [InlineData("a:\n  - b: 1\n    c: 2\n  d: 3\n", 4, 3, "this line is indented by 2 spaces, which fits no line above it; keys of one entry begin below each other, here after 4 spaces")]
+    [InlineData("a:\n  - b: 1\n    c: [x,\n        y]\n     d: 3\n", 5, 6, "this line is indented by 5 spaces, which fits no line above it; keys of one entry begin below each other, here after 4 spaces")]
     [InlineData("a: b\n\tc: d\n", 2, 1, "lines are indented with spaces, and this is a tab")]
     [InlineData("title: a\0b", 1, 9, "this is no text file: it holds a control character")]
     [InlineData("practical: &x a", 1, 12, "an anchor (&) is not read")]
@@ -30,6 +32,35 @@ public sealed class HostileFileTests
             reading.Faults,
             f => f.Line == line && f.Column == column && f.Reason.StartsWith(reason, StringComparison.Ordinal));
     }
+
+    private const string Stands = "stands: after - before";
+    private const string Difference = "difference: (after - before) - M(O) / M(Mg) * (before - empty)";
+    private const string Gain = "formula: after - before }";
+
+    /// <summary>What has no value for any readings is a fault of the file with its place, and nothing that a command stumbles over later.</summary>
+    [Theory]
+    [InlineData(Stands, "stands: 1/0", "1/0", "division by zero, in '1 / 0'")]
+    [InlineData(Stands, "stands: 1/0 + after - before", "1/0", "division by zero, in '1 / 0'")]
+    [InlineData(Stands, "stands: (after - before)/(1 - 1)", "(after - before)/(1", "division by zero")]
+    [InlineData(Stands, "stands: 5", "5\n    aliases: [oxygen", "a ready-made mass stands for a sum or difference of readings")]
+    [InlineData(Difference, "difference: after/0", "after/0", "division by zero, in 'after / 0'")]
+    [InlineData(Difference, "difference: after - before + 1/0", "1/0", "division by zero")]
+    [InlineData(Difference, "difference: (after - before) / (M(O) - M(O))", "(after - before) / (M(O)", "division by zero")]
+    [InlineData(Difference, "difference: (after - before) * ln(0)", "ln(0)", "ln of 0 has no value")]
+    [InlineData(Difference, "difference: after - before - 1e308*1e308*before", "1e308*1e308", "too large to compute with")]
+    [InlineData(Gain, "formula: after/(before - before) }", "after/(before - before)", "this formula has no value, whatever the readings: division by zero")]
+    [InlineData(Gain, "formula: sqrt(-1) * after }", "sqrt(-1)", "square roots take numbers of at least 0")]
+    public void What_never_has_a_value_is_a_fault_where_it_stands(string from, string to, string marker, string reason) =>
+        Files.AssertFault(Files.Magnesium, from, to, marker, reason);
+
+    /// <summary>A logarithm of a difference has values for readings in one order and none in the other: that is no fault.</summary>
+    [Theory]
+    [InlineData("formula: ln(after - before) }")]
+    [InlineData("formula: ln(before - after) }")]
+    [InlineData("formula: sqrt((after - before) * (before - empty)) }")]
+    [InlineData("formula: ln((after - empty) / (before - empty)) / (M(MgO) - M(Mg)) }")]
+    public void What_has_a_value_for_some_readings_is_none(string to) =>
+        Assert.DoesNotContain(Files.Faults(Files.Magnesium, Gain, to), f => f.Reason.Contains("has no value", StringComparison.Ordinal));
 
     [Theory]
     [InlineData("say: 'the pupil's dish'\n")]

@@ -34,7 +34,7 @@ public sealed class LessonFaultTests
     [InlineData(Classroom, "classroom: { gasOff: 15, late: 0.1, lateBy: [4, 1, 10], newStart: [1, 2, 4]", "[4, 1, 10]", "the times rise from the least")]
     [InlineData(Classroom, "classroom: { gasOff: 15, late: 2, lateBy: [1, 4, 10], newStart: [1, 2, 4]", "2, lateBy", "expected a number from 0 to 1")]
     [InlineData(Classroom, "classroom: { gasOff: 15, late: 0.1, lateBy: [1, 4], newStart: [1, 2, 4]", "[1, 4], new", "a list of 2 stands here; expected [least, likely, most]")]
-    [InlineData("minutes: [2, 3, 5]", "minutes: [2, 3, 5000]", "[2, 3, 5000]", "none above 1000 min")]
+    [InlineData("minutes: [2, 3, 5]", "minutes: [2, 3, 5000]", "[2, 3, 5000]", "longer than any step, which lasts 1000 at most")]
     [InlineData("test: { rises: massChange }", "test: { rises: massChang }", "massChang }", "did you mean massChange?")]
     [InlineData("test: { rises: massChange }", "test: { grows: massChange }", "grows: massChange", "'grows' is no kind of test of a conclusion")]
     [InlineData(OneToOne, "chooses: { quantity: moleRatio, among: [2, 1] }", "[2, 1]", "two numbers or more, rising")]

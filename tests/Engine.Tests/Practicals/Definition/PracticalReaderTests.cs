@@ -45,7 +45,7 @@ public sealed class PracticalReaderTests
     [InlineData("{ id: oxide,", "{ id: film,", "film, label: magnesium oxide", "the material 'film' is there already, on line 11")]
     [InlineData("- id: after\n", "- id: after2\n", "after2", "'after2' cannot be an id; expected a letter, then letters only")]
     [InlineData("{ id: massMagnesium,", "{ id: min,", "min,", "formulas use it for a function")]
-    [InlineData("formula: massMagnesium / M(Mg)", "formula: molesOxygen / M(Mg)", "molesOxygen / M(Mg)", "there is no reading or answer 'molesOxygen'")]
+    [InlineData("formula: massMagnesium / M(Mg)", "formula: molesOxygen / M(Mg)", "molesOxygen / M(Mg)", "the answer 'molesOxygen' is worked out only further down, on line 320; put that one above this")]
     [InlineData("off: { part: lid }", "off: { part: lead }", "lead", "there is no part 'lead'")]
     [InlineData("kit: { burner: 1 }, round: again", "kit: { bruner: 1 }, round: again", "bruner", "did you mean burner?")]
     // Formulas, equations and laws.
@@ -75,6 +75,12 @@ public sealed class PracticalReaderTests
     [InlineData("largestSample: 0.30, unit: g, note: 'ribbon only, never powder', standing: judgement", "largestSample: 0.30, unit: g", "{ largestSample", "the limits lacks the key 'standing'")]
     [InlineData("standing: literature", "standing: guess", "guess", "'guess' is not understood; expected literature")]
     [InlineData("    source: E. Blade", "    # source: E. Blade", "literature\n    #", "'literature' needs its 'source'")]
+    [InlineData("minutes: [4, 8, 12]", "minutes: 8", "8, kit", "8 stands here alone; write the least, the likely and the most minutes, such as [6, 8, 12]")]
+    [InlineData("minutes: [4, 8, 12]", "minutes: [-4, 8, 12]", "[-4, 8, 12]", "minutes are never below 0, and -4 stands here")]
+    [InlineData("minutes: [4, 8, 12]", "minutes: [4, 8, 5000]", "[4, 8, 5000]", "5000 min is longer than any step, which lasts 1000 at most")]
+    [InlineData("minutes: [4, 8, 12]", "minutes: [12, 8, 4]", "[12, 8, 4]", "in order they are [4, 8, 12]")]
+    [InlineData("formula: massMagnesium / M(Mg)", "formula: massMagnesium / ratio", "ratio, marks", "'molesMagnesium' and 'ratio' (line ")]
+    [InlineData("formula: massMagnesium / M(Mg)", "formula: molesMagnesium / M(Mg)", "molesMagnesium / M(Mg)", "the answer 'molesMagnesium' cannot be worked out from itself")]
     [InlineData("control: do not blow on the powder", "control: ''", "''", "the text is blank")]
     // Procedure, readings and parameters that do not fit together.
     [InlineData("  - read: before\n", "", "id: before", "the procedure never takes the reading 'before'")]
@@ -98,6 +104,23 @@ public sealed class PracticalReaderTests
             [Files.PlaceOf(text, "first\n"), Files.PlaceOf(text, "much\n"), Files.PlaceOf(text, "check zero,")],
             faults.Select(f => (f.Line, f.Column)));
         Assert.StartsWith("f.yaml:5:10: 'first' is no number", faults[0].ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_misspelt_section_is_told_once_and_not_again_wherever_its_entries_are_used()
+    {
+        string text = Files.Changed(Files.Magnesium, "\nquantities:", "\nquantites:");
+
+        Assert.Equal(
+            ["a practical lacks the key 'quantities': a list, each entry a quantity", "'quantites' is no key of a practical"],
+            PracticalReader.Read(text, "f.yaml").Faults.Select(f => f.Reason.Split(';')[0]));
+    }
+
+    [Fact]
+    public void A_number_that_cannot_be_read_is_told_and_not_also_what_follows_from_it()
+    {
+        DefinitionFault fault = Assert.Single(PracticalReader.Read(Files.Changed(Files.Magnesium, "typical: 18,", "typical: 1e400,"), "f.yaml").Faults);
+        Assert.StartsWith("1e400 is larger than any number", fault.Reason, StringComparison.Ordinal);
     }
 
     [Fact]

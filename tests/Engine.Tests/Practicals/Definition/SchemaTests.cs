@@ -75,7 +75,7 @@ public sealed partial class SchemaTests
     [InlineData("[26, 2.6]]", "[26, 0]]")]
     [InlineData("[26, 2.6]]", "[26]]")]
     [InlineData("relativeSpread: 0.3", "spread: 0.3")]
-    [InlineData("on: { part: lid, ajar: true", "on: { part: cap, ajar: true")]
+    [InlineData("on: { part: lid, ajar: true", "on: { part: hat, ajar: true")]
     [InlineData("on: { part: lid, ajar: true", "on: { part: lid, open: true")]
     [InlineData("{ part: burner, flame: true }", "{ flame: true }")]
     [InlineData("{ part: burner, flame: true }", "[burner, stove]")]

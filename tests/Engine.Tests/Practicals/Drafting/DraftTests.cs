@@ -42,6 +42,50 @@ public sealed class DraftTests
         Assert.Equal(value, Assert.Single(found.Ideals, i => i.Quantity.Id == quantity).Value!.Value, 0.0001);
     }
 
+    // Moles of water are those of the formulas; three of the four molecules of a partly dried salt leave.
+    [Theory]
+    [InlineData("CuSO4.5H2O -> CuSO4 + H2O", 5)]
+    [InlineData("BaCl2·2H2O -> BaCl2 + H2O", 2)]
+    [InlineData("MgSO4.7H2O -> MgSO4.H2O + H2O", 6)]
+    [InlineData("Na2CO3.10H2O -> Na2CO3 + H2O", 10)]
+    public void A_hydrate_asks_for_its_moles_of_water(string equation, double moles)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["equation"] = equation, ["title"] = "Mine" });
+
+        CheckedPractical found = PracticalCheck.Of(draft.Text!, "f.yaml", AtomicWeights.Iupac2024);
+        Assert.All(found.Findings, f => Assert.Equal(CheckKind.LookUp, f.Kind));
+        Assert.Equal("moleRatio", found.Practical!.Findings.Key);
+        Assert.Equal(moles, Assert.Single(found.Ideals, i => i.Quantity.Id == "moleRatio").Value!.Value, 1e-9);
+        Assert.Contains("How many moles of water", found.Practical.Question, StringComparison.Ordinal);
+        Assert.Contains(found.Practical.Answers, a => a.Label.StartsWith("moles of water for 1 mole of", StringComparison.Ordinal));
+        Assert.Contains(found.Practical.Sheet.Questions, q => q.Id == "how-many");
+    }
+
+    // A hydroxide loses water too, but has none of crystallisation: common knowledge, no source.
+    [Theory]
+    [InlineData("Ca(OH)2 -> CaO + H2O")]
+    [InlineData("CuSO4.5H2O -> CuO + SO3 + H2O")]
+    public void What_is_no_hydrate_or_loses_more_than_water_asks_for_no_moles_of_water(string equation)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["equation"] = equation, ["title"] = "Mine" });
+
+        Assert.Equal("residueFraction", PracticalReader.Read(draft.Text!, "f.yaml").Practical!.Findings.Key);
+    }
+
+    // One number is the likely one, three quarters of it the least and half as much again the most (judgement); two are least and most.
+    [Theory]
+    [InlineData("10", 7.5, 10, 15)]
+    [InlineData("2", 1.5, 2, 3)]
+    [InlineData("8 14", 8, 11, 14)]
+    [InlineData("5, 8, 12", 5, 8, 12)]
+    public void Minutes_may_be_said_in_one_number_or_two(string said, double least, double likely, double most)
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["act"] = said });
+
+        StepMinutes minutes = PracticalReader.Read(draft.Text!, "f.yaml").Practical!.Steps.Single(s => s.Id == "act").Minutes;
+        Assert.Equal((least, likely, most), (minutes.Least, minutes.Likely, minutes.Most));
+    }
+
     // Names and formulas are those of the answers; the words round them are this program's own, no source.
     [Theory]
     [InlineData("heated", "MgCO3(s) -> MgO + CO2", "", "Heating MgCO3", "heating-mgco3")]
@@ -87,6 +131,9 @@ public sealed class DraftTests
     [InlineData("usual", "2,5", "write a full stop, not a comma")]
     [InlineData("usual", "0", "a number from 0.01 to 500 is expected")]
     [InlineData("act", "5 3 8", "least, likely and most minutes are expected")]
+    [InlineData("act", "0", "or one number, such as 5, for the likely ones")]
+    [InlineData("act", "-5", "least, likely and most minutes are expected")]
+    [InlineData("act", "9 4", "least, likely and most minutes are expected")]
     [InlineData("flame", "perhaps", "expected yes or no")]
     [InlineData("happens", "explodes", "expected heated, gas, closed, product")]
     [InlineData("id", "magnesium-oxide", "the program brings along a practical 'magnesium-oxide'")]

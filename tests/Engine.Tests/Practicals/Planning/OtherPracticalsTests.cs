@@ -58,6 +58,7 @@ public sealed class OtherPracticalsTests
         text = (text[..repeat] + once + text[end..])
             .Replace("    repeats: 3\n", "", StringComparison.Ordinal)
             .Replace("    repeatLabel: Mass after reheating\n", "", StringComparison.Ordinal)
+            .Replace("needs: [after2]", "needs: [after]", StringComparison.Ordinal)
             .Replace("  constantMass:", "  #constantMass:", StringComparison.Ordinal)
             .Replace("  - { id: complete,", "  #- { id: complete,", StringComparison.Ordinal)
             .Replace("  - { id: reheat-and-weigh", "  #- { id: reheat-and-weigh", StringComparison.Ordinal);

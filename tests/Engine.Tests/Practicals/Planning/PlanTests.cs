@@ -162,7 +162,7 @@ public sealed class PlanTests
         Assert.Equal((Gains(fine) + Gains(coarse)) / 2, Gains(one), 0.03);
 
         static AmountPoint Point(PlanSettings settings) => new ClassSampler(
-            settings, new PlanTables(Given.Weights), ConclusionRule.All(settings.Practical, Given.Weights), keyIsFound: true).Count(1, TestContext.Current.CancellationToken);
+            settings, new PlanTables(Given.Weights), ConclusionRule.All(settings.Practical, Given.Weights), gives: _ => true).Count(1, TestContext.Current.CancellationToken);
     }
 
     [Fact]

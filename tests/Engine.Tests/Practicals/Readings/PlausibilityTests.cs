@@ -1,4 +1,6 @@
+using Calx.Chemistry.Elements;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Findings;
 using Calx.Practicals.Readings;
 
 namespace Calx.Engine.Tests.Practicals.Readings;
@@ -50,6 +52,29 @@ public class PlausibilityTests
         var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read([table], BuiltInPracticals.Find(id)!));
 
         Assert.Equal("group ignored ignored after", Bench.Meanings(taken.Readings));
+    }
+
+    // A lid of about 10 g was left off in most groups (the practical's lids weigh 3 to 20 g). What is in the crucible weighs a few tenths
+    // of a gram, so that no swap of headings makes 10 g; and swapped headings would be so in every group.
+    [Theory]
+    [InlineData("Group|empty|before|after\n1|30.60|30.78|20.94\n2|31.60|31.79|22.10\n3|30.60|30.78|30.90\n4|29.57|29.76|20.88")]
+    [InlineData("Group|empty|before|after\n1|30.60|30.78|20.94\n2|31.60|31.79|22.10\n3|30.60|30.78|21.90")]
+    public void A_lid_left_off_by_most_groups_is_a_cause_and_no_swapped_heading(string table)
+    {
+        Practical practical = BuiltInPracticals.Find("magnesium-oxide")!;
+        var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read([Bench.Table(table)], practical));
+        Assert.Equal("group empty before after", Bench.Meanings(taken.Readings));
+        ClassFindings found = ClassAnalysis.Of(practical, taken.Readings, AtomicWeights.Iupac2024);
+        Assert.All(found.Groups, g => Assert.Equal(g.Find("massChange")!.Value < 0, g.Diagnosis!.First.Cause == "part-left-off"));
+    }
+
+    // Without a part that may be left off, or where it would weigh something else, the order tells of the headings as before.
+    [Fact]
+    public void What_no_part_explains_is_still_told_as_swapped()
+    {
+        CellTable table = Bench.Table("Group|empty|before|after\n1|30.60|30.78|29.94\n2|31.60|31.79|31.10\n3|30.60|30.78|30.90\n4|29.57|29.76|28.88");
+        var taken = Assert.IsType<ClassReading.Taken>(ClassTableReader.Read([table], BuiltInPracticals.Find("magnesium-oxide")!));
+        Assert.Equal("group ignored before ignored", Bench.Meanings(taken.Readings));
     }
 
     [Fact]

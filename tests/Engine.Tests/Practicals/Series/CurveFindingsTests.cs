@@ -72,7 +72,7 @@ public sealed class CurveFindingsTests
 
         GroupCurve curve = findings.Groups.Single().Curve!;
         Assert.All(curve.Quantities, q => Assert.Null(q.Value));
-        Assert.Contains("3 points are too few", curve.Reason, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains("here there are 3", curve.Reason, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,6 +85,19 @@ public sealed class CurveFindingsTests
         ClassCurveQuantity half = findings.Class.Curve!.Find("halfLife")!;
         Assert.Equal(2, half.Count);
         Assert.InRange(half.Value, 1.4, 1.6);
+    }
+
+    [Fact]
+    public void Two_groups_far_apart_leave_a_half_life_open_and_never_below_nothing()
+    {
+        string[] one = Marble.Wide(t => Marble.Mass(1, t, halfLife: 1));
+        string[] other = Marble.Wide(t => Marble.Mass(1, t, halfLife: 2.5));
+        ClassFindings findings = Analyse(one[0], one[1], "2" + other[1][1..]);
+
+        // One degree of freedom: 12.7 standard uncertainties of 0.75 min reach far below 0 (Student's t, 97.5 %: 12.706).
+        ClassCurveQuantity half = findings.Class.Curve!.Find("halfLife")!;
+        Assert.Equal(0, half.Interval.Low);
+        Assert.True(half.Interval.High > 5);
     }
 
     private static ClassFindings Analyse(params string[] table) =>

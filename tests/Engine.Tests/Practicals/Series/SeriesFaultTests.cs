@@ -15,7 +15,7 @@ public sealed class SeriesFaultTests
     [InlineData("is: half-life }", "is: halflife }", "halflife }", "did you mean half-life?")]
     [InlineData("rate: { order: first, halfLife: half, minutes: minutes }", "rate: { order: third, halfLife: half, minutes: minutes }", "third", "expected first, second")]
     [InlineData("rate: { order: first, halfLife: half, minutes: minutes }", "rate: { order: first, halfLife: half }", "{ order: first, halfLife: half }", "lacks the key 'minutes'")]
-    [InlineData("formula: startRate", "formula: rateStart", "rateStart, marks", "there is no")]
+    [InlineData("formula: startRate", "formula: rateStart", "rateStart, marks", "the answer 'rateStart' cannot be worked out from itself")]
     [InlineData("test: { order: first }", "test: { order: one }", "one }", "expected zeroth, first, second")]
     public void A_fault_is_told_where_it_stands(string from, string to, string marker, string reason) => Files.AssertFault(Id, from, to, marker, reason);
 }

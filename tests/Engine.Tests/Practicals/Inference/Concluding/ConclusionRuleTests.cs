@@ -98,13 +98,52 @@ public sealed class ConclusionRuleTests
             Assert.Equal(direction.Shown, fast == Bearing.Right);
             shown += direction.Shown ? 1 : 0;
 
-            (MeasuredValue pooled, double factor) = verdict.Pool([.. last.Select(l => number.Lines.Of(l, U))], odd, number.ExpectedBetween);
+            (MeasuredValue pooled, double factor) = verdict.Pool([.. last.Select(l => number.Lines.Of(l, U))], odd, number.ExpectedBetween, number.Common);
             ClassQuantity value = slow.Class.Quantities.Single(q => q.Quantity.Id == number.Test.Quantity);
             Assert.Equal(value.Value, pooled.Value, 1e-4 * value.StandardUncertainty);
             Assert.Equal(value.Interval.High - value.Value, factor * pooled.StandardUncertainty, 1e-3 * value.StandardUncertainty);
         }
 
         Assert.InRange(shown, 1, 40);
+    }
+
+    /// <summary>The same groups are set aside, quantity by quantity, also where several are searched for odd results.</summary>
+    [Theory]
+    [InlineData("tablet-in-water")]
+    [InlineData("copper-electrolysis")]
+    public void A_planned_class_leaves_out_the_same_groups_as_a_taught_one(string id)
+    {
+        Practical practical = BuiltInPracticals.Find(id)!;
+        var judged = new JudgedQuantities(practical, new Calx.Practicals.Model.IdealRun(practical, Weights), practical.Findings.Key, _ => true);
+        QuantityLines[] lines = [.. judged.All.Select(q => new QuantityLines(practical, q, Weights))];
+        var impossible = new ImpossibleRule(practical, Weights);
+        int elsewhere = 0;
+        for (ulong seed = 1; seed <= 20; seed++)
+        {
+            SimulatedClass drawn = SimulatedClass.Draw(
+                new Circumstances(practical), Weights, new SimulationPlan(12), seed, cancellation: TestContext.Current.CancellationToken);
+            var readings = new ClassReadings(
+                practical.Id, [.. drawn.Groups.Select(g => g.HandedIn())], new BalanceReport(new BalanceOptions(0.01m, null), new Dictionary<string, decimal>()));
+            ClassFindings slow = ClassAnalysis.Of(practical, readings, Weights, Given.NoCauses);
+            double[][] last = [.. drawn.Groups.Select(g => practical.Readings
+                .Select(r => g.Readings.Last(x => x.Weighing.Reading == r.Id).Written.AsDouble).ToArray())];
+            bool[] never = [.. last.Select(l => impossible.Holds(l, U))];
+            bool[][] odd = [.. lines.Select(_ => (bool[])never.Clone())];
+            for (int j = 0; j < lines.Length; j++)
+            {
+                new OddGroups(last.Length).Mark([.. last.Select(l => lines[j].Of(l, U))], odd[j], lines.Length);
+            }
+
+            foreach (QuantityDefinition quantity in practical.Quantities)
+            {
+                int[] places = [.. Enumerable.Range(0, lines.Length).Where(j => judged.SetsAside(j, quantity))];
+                Assert.Equal(slow.Groups.Select(g => g.IsSetAside(quantity.Id)), Enumerable.Range(0, last.Length).Select(g => never[g] || places.Any(j => odd[j][g])));
+            }
+
+            elsewhere += slow.Groups.Count(g => g.IsAnomalous && !g.IsSetAside(practical.Findings.Key));
+        }
+
+        Assert.InRange(elsewhere, 5, 120);
     }
 
     /// <summary>A change counts as none up to two divisions, or up to the grams that the file names where they are more: by hand.</summary>

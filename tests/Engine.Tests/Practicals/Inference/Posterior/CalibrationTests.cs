@@ -17,6 +17,9 @@ public class CalibrationTests(ITestOutputHelper figures)
     /// <summary>Chance of a true program failing a chi-square test here.</summary>
     private const double Level = 0.001;
 
+    /// <summary>Probability of a cause from which on its size is judged.</summary>
+    private const double LeastTold = 0.3;
+
     /// <summary>The three that are calibrated in full; all others in short.</summary>
     private static readonly string[] InFull = ["magnesium-oxide", "copper-sulfate-hydrate", "sodium-hydrogencarbonate"];
 
@@ -35,8 +38,8 @@ public class CalibrationTests(ITestOutputHelper figures)
         BalanceReport balance = Given.Class(practical).Balance;
         // What differs between groups by a law without lumps, so that a true number has a rank of its own.
         string[] putIn = [.. model.Hidden.Rule.Amounts.Parameters.Select(p => practical.Parameters[p].Id)];
-        int[] watched = [.. practical.Parameters.Where(p => !putIn.Contains(p.Id) && p.Law is not (ParameterLaw.Fixed or ParameterLaw.Normal)).Select(p => IndexOf(model, practical, p.Id)).Take(3)];
-        int amount = model.Hidden.Program.Dimensions.IndexOf(model.Hidden.Rule.Amounts.Parameters[0], 0);
+        int[] watched = [.. Enumerable.Range(0, practical.Parameters.Count).Where(p => !putIn.Contains(practical.Parameters[p].Id) && practical.Parameters[p].Law is not (ParameterLaw.Fixed or ParameterLaw.Normal)).Take(3)];
+        int amount = IndexOf(model, model.Hidden.Rule.Amounts.Parameters[0]);
         var judged = new Judged[groups];
         Parallel.For(0, groups, g =>
         {
@@ -44,7 +47,8 @@ public class CalibrationTests(ITestOutputHelper figures)
             CausePosterior posterior = model.Of(group.HandedIn(), balance, amounts, silenceCounts: false);
             judged[g] = new Judged(
                 [.. posterior.Causes.Select(c => (c.Probability, True(group, c.Cause)))],
-                [.. watched.Select(w => Below(posterior, a => posterior.Hidden.ValuesOf(a.Point)[w], group.Truth.Values[w])), BelowAmount(posterior, group.Truth.Values[amount])]);
+                [.. watched.Select(w => PosteriorRank.Below(posterior, w, group.Truth.Values[IndexOf(model, w)])), BelowAmount(posterior, group.Truth.Values[amount])],
+                [.. SizesHold(posterior, practical, group)]);
         });
 
         double error = ExpectedCalibrationError(judged);
@@ -59,18 +63,36 @@ public class CalibrationTests(ITestOutputHelper figures)
             double due = groups / (double)bins;
             double chi = Enumerable.Range(0, bins).Sum(b => Math.Pow(ranks.Count(r => (int)Math.Min(bins - 1, r * bins) == b) - due, 2) / due);
             double covered = ranks.Count(r => r is > 0.025 and < 0.975) / (double)groups;
-            // A hundred numbers of the shelf are looked at: each may fail by chance once in a hundred times as many runs. Of the shares
-            // that readings hardly tell, few points bear the posterior, so that ranks come in lumps: their intervals alone are judged.
-            bool isSmooth = id == "magnesium-oxide" || number == watched.Length;
-            Assert.True(!isSmooth || chi < ChiSquared.UpperQuantile(InFull.Contains(id) ? Level : Level / 100, bins - 1), $"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom");
+            // A hundred numbers of the shelf are looked at: each may fail by chance once in a hundred times as many runs.
+            Assert.True(chi < ChiSquared.UpperQuantile(InFull.Contains(id) ? Level : Level / 100, bins - 1), $"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom");
             figures.WriteLine($"number {number}: chi-square {chi:F1} with {bins - 1} degrees of freedom, 95 % interval holds {covered:P2}");
             double error95 = 4 * Math.Sqrt(0.95 * 0.05 / groups);
-            Assert.InRange(covered, (isSmooth ? 0.94 : 0.92) - error95, 0.97 + error95);
+            Assert.InRange(covered, 0.93 - error95, 0.97 + error95);
         }
+
+        bool[] held = [.. judged.SelectMany(j => j.Sizes)];
+        double share = held.Count(h => h) / (double)Math.Max(1, held.Length);
+        figures.WriteLine($"{held.Length} sizes: 95 % range holds {share:P2}");
+        Assert.InRange(share, 0.92 - (4 * Math.Sqrt(0.92 * 0.08 / Math.Max(1, held.Length))), 1);
     }
 
-    private static int IndexOf(CauseModel model, Practical practical, string parameter) => model.Hidden.Program.Dimensions.IndexOf(
-        Enumerable.Range(0, practical.Parameters.Count).First(p => practical.Parameters[p].Id == parameter), 0);
+    /// <summary>Place of a parameter's first number among those of the walk.</summary>
+    private static int IndexOf(CauseModel model, int parameter) => model.Hidden.Program.Dimensions.IndexOf(parameter, 0);
+
+    /// <summary>Of each cause that is true and probable enough to have its size told: whether the true size lies in the middle 95 %.</summary>
+    private static IEnumerable<bool> SizesHold(CausePosterior posterior, Practical practical, SimulatedGroup group)
+    {
+        foreach (int fault in group.Truth.Counting.Faults.Where(f => practical.Faults[f].Effect is not FaultEffect.Pen))
+        {
+            Atom[] with = [.. posterior.Atoms.Where(a => a.Counting.Has(fault))];
+            double present = with.Sum(a => a.Weight);
+            if (present > LeastTold)
+            {
+                double below = with.Where(a => a.Moved[fault] < group.Truth.MovedInGrams[fault]).Sum(a => a.Weight) / present;
+                yield return below is > 0.025 and < 0.975;
+            }
+        }
+    }
 
     /// <summary>1 for the true cause, a half for each of a true pair.</summary>
     private static double True(SimulatedGroup group, string cause)
@@ -79,23 +101,7 @@ public class CalibrationTests(ITestOutputHelper figures)
         return causes.Count == 0 ? (cause == Causes.AsExpected ? 1 : 0) : causes.Contains(cause) ? 1.0 / causes.Count : 0;
     }
 
-    /// <summary>Posterior probability below the true number; points stand for shares of the law, so that a tie counts by
-    /// half.</summary>
-    private static double Below(CausePosterior posterior, Func<Atom, double> number, double truth)
-    {
-        double below = 0;
-        double equal = 0;
-        foreach (Atom atom in posterior.Atoms)
-        {
-            double value = number(atom);
-            below += value < truth ? atom.Weight : 0;
-            equal += value == truth ? atom.Weight : 0;
-        }
-
-        return below + (equal / 2);
-    }
-
-    /// <summary>The same of the first amount that is put in, which is integrated out by itself.</summary>
+    /// <summary>Posterior probability below the true first amount that is put in, which is integrated out by itself.</summary>
     private static double BelowAmount(CausePosterior posterior, double truth)
     {
         GroupProblem problem = posterior.Problem;
@@ -122,5 +128,5 @@ public class CalibrationTests(ITestOutputHelper figures)
             .Sum(bin => bin.Count() / (double)all.Length * Math.Abs(bin.Average(c => c.Probability) - bin.Average(c => c.True)));
     }
 
-    private sealed record Judged((double Probability, double True)[] Causes, double[] Ranks);
+    private sealed record Judged((double Probability, double True)[] Causes, double[] Ranks, bool[] Sizes);
 }

@@ -96,7 +96,7 @@ public sealed class DecisionProbabilityTests
         {
             var rules = ConclusionRule.All(Given.Magnesium, Given.Weights);
             AmountPoint point = new ClassSampler(
-                new PlanSettings(Given.Magnesium, 12, Given.Balances(1), 60).WithSample(grams), new PlanTables(Given.Weights), rules, keyIsFound: true).Count(1, TestContext.Current.CancellationToken);
+                new PlanSettings(Given.Magnesium, 12, Given.Balances(1), 60).WithSample(grams), new PlanTables(Given.Weights), rules, gives: _ => true).Count(1, TestContext.Current.CancellationToken);
             Assert.All(point.Chances, c => Assert.All([c.ClassRight, c.ClassWrong, c.GroupRight, c.GroupWrong], s => Assert.InRange(s.StandardError, 1e-5, 0.01)));
         }
     }
@@ -149,7 +149,7 @@ public sealed class DecisionProbabilityTests
     {
         Practical practical = of ?? Sure;
         PlanSettings settings = new PlanSettings(practical, groups, [new Balance(0.01, noise)], 60).WithSample(grams).WithHeatings(1).WithTrials(trials);
-        return new ClassSampler(settings, new PlanTables(Given.Weights), ConclusionRule.All(practical, Given.Weights), keyIsFound: true).Count(5, TestContext.Current.CancellationToken);
+        return new ClassSampler(settings, new PlanTables(Given.Weights), ConclusionRule.All(practical, Given.Weights), gives: _ => true).Count(5, TestContext.Current.CancellationToken);
     }
 
     private static Practical Plain(string sample, string key = "moleRatio")
