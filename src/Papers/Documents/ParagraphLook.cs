@@ -17,4 +17,7 @@ public enum ParagraphLook
 
     /// <summary>Twice as large: the one thing to do on a page.</summary>
     Step,
+
+    /// <summary>As most of the text, and on the same side as what follows: what is given for it.</summary>
+    Given,
 }

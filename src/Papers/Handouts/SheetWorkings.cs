@@ -153,7 +153,7 @@ internal sealed class SheetWorkings(Practical practical, AtomicWeights weights, 
     private IEnumerable<PaperBlock> MolarMasses()
     {
         string[] formulas = [.. practical.Answers.SelectMany(a => a.Formula.MolarMasses).Distinct()];
-        return formulas.Length == 0 ? [] : [new PaperBlock.Paragraph(texts.MolarMasses(string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))))];
+        return formulas.Length == 0 ? [] : [new PaperBlock.Paragraph(texts.MolarMasses(string.Join("; ", formulas.Select(f => $"{Written(f)} {Mass(f)}"))), ParagraphLook.Given)];
     }
 
     private string Mass(string formula) => Formula.Parse(formula) is { Value: Formula read }

@@ -127,6 +127,7 @@ internal sealed class BlockHtml(StringBuilder page, StyleBook styles)
         ParagraphLook.Huge => " class=\"huge\"",
         ParagraphLook.Small => " class=\"small\"",
         ParagraphLook.Step => " class=\"step\"",
+        ParagraphLook.Given => " class=\"given\"",
         _ => string.Empty,
     };
 

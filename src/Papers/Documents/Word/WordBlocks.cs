@@ -55,7 +55,8 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
         }
 
         int rows = (written.Length + items.Columns - 1) / items.Columns;
-        return [WordTables.Columns([.. written.Chunk(rows)], [.. Enumerable.Repeat(widthInMillimetres / items.Columns, items.Columns)]), Gap()];
+        // Down the first column and then down the next: on two sides the order of the list would be lost.
+        return [WordTables.Columns([.. written.Chunk(rows)], [.. Enumerable.Repeat(widthInMillimetres / items.Columns, items.Columns)], onOneSide: true), Gap()];
     }
 
     /// <summary>A table without lines: what a word processor has for things side by side.</summary>
@@ -116,6 +117,7 @@ internal sealed class WordBlocks(MainDocumentPart main, WordNumbering numbering,
         ParagraphLook.Huge => WordStyles.Huge,
         ParagraphLook.Small => WordStyles.Small,
         ParagraphLook.Step => WordStyles.Step,
+        ParagraphLook.Given => WordStyles.Given,
         _ => WordStyles.Body,
     };
 }

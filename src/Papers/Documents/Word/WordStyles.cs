@@ -16,6 +16,7 @@ internal static class WordStyles
     public const string Huge = "Huge";
     public const string Small = "SmallText";
     public const string Step = "Step";
+    public const string Given = "Given";
     public const string ListItem = "ListItem";
     public const string TableText = "TableText";
     public const string TableHeading = "TableHeading";
@@ -49,6 +50,7 @@ internal static class WordStyles
         styles.Append(Paragraph(Lead, "Lead", new Spacing(0, 2.6), new Letters(1.14 * size, false)));
         styles.Append(Paragraph(Huge, "Huge", new Spacing(0, 0), new Letters(2.7 * size, true), keeps: true));
         styles.Append(Paragraph(Small, "Small text", new Spacing(0, 1.2), new Letters(smaller ?? (0.83 * size), false)));
+        styles.Append(Paragraph(Given, "Given", new Spacing(0, look.IsDense ? 1.2 : 2), null, keeps: true));
         styles.Append(Paragraph(Step, "Step", new Spacing(1, 5), new Letters(look.IsLarge ? 26 : 24, false)));
         styles.Append(Paragraph(ListItem, "List Paragraph", new Spacing(0, look.IsWall ? 1.5 : look.IsDense ? 0.3 : 0.8), null));
         styles.Append(Paragraph(TableText, "Table text", new Spacing(look.IsDense ? 0.2 : 0.5, look.IsDense ? 0.2 : 0.5), null));

@@ -108,9 +108,9 @@ internal static class WordTables
     ]);
 
     /// <summary>Columns without lines.</summary>
-    public static Table Columns(OpenXmlElement[][] columns, double[] widthsInMillimetres)
+    public static Table Columns(OpenXmlElement[][] columns, double[] widthsInMillimetres, bool onOneSide = false)
     {
-        var row = new TableRow();
+        TableRow row = onOneSide ? new TableRow(new TableRowProperties(new CantSplit())) : new TableRow();
         for (int i = 0; i < widthsInMillimetres.Length; i++)
         {
             var cell = new TableCell(new TableCellProperties(new TableCellWidth { Width = WordLength.Text(widthsInMillimetres[i]), Type = TableWidthUnitValues.Dxa }));
