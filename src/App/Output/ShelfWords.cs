@@ -53,7 +53,7 @@ internal static class ShelfWords
 
     private static string BalanceOf(PracticalFacts facts)
     {
-        string? change = facts.ChangeInGrams is double grams ? $"{grams.ToString("G2", CultureInfo.InvariantCulture)} g to weigh" : null;
+        string? change = facts.ChangeInGrams is double grams ? $"{grams.ToString("G2", CultureInfo.InvariantCulture)} g of change" : null;
         string balance = facts.CoarsestStepInGrams is double step ? $"balance of {Decade(step).ToString("0.######", CultureInfo.InvariantCulture)} g or finer" : "any balance";
         return change is null ? balance : $"{change}: {balance}";
     }

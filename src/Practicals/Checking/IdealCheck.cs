@@ -41,6 +41,9 @@ internal sealed class IdealCheck
     /// <summary>The theory values.</summary>
     public IReadOnlyList<IdealValue> Values => [.. practical.Quantities.Select(q => new IdealValue(q, values[q.Id]))];
 
+    /// <summary>Whether a quantity has a theory value.</summary>
+    public bool Knows(string quantityId) => values.GetValueOrDefault(quantityId) is not null;
+
     /// <summary>Quantities that the readings do not determine, and those that have no value.</summary>
     public IEnumerable<CheckFinding> OfQuantities()
     {

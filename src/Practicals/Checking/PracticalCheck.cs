@@ -77,8 +77,10 @@ public static class PracticalCheck
             return new CheckedPractical(practical, found, [], isWhole: false);
         }
 
-        var ideal = new IdealCheck(draft.Practical, new IdealRun(draft.Practical, weights), places, weights);
+        var run = new IdealRun(draft.Practical, weights);
+        var ideal = new IdealCheck(draft.Practical, run, places, weights);
         found.AddRange(ideal.OfQuantities());
+        found.AddRange(ideal.Knows(draft.Practical.Findings.Sample) && ideal.Knows(draft.Practical.Findings.Change) ? EnoughCheck.Of(draft.Practical, run, weights) : []);
         found.AddRange(judged ? ideal.OfConclusions() : []);
         return new CheckedPractical(practical, found, ideal.Values, whole);
     }

@@ -27,7 +27,7 @@ internal sealed record DraftDefaults(
             "5 8 12", "Minutes of heating", "7 10 20", "Minutes of cooling"),
         DraftFamily.Gas => new(
             "Sodium hydrogencarbonate and acid", "How much mass is lost when a gas leaves?", "NaHCO3 + HCl -> NaCl + CO2 + H2O", "sodium hydrogencarbonate", "sodium chloride", "the sample",
-            "flask and cotton-wool plug", "90", "2.0", "2", "How often is it left to stand, swirled and weighed?", "60",
+            "flask and cotton-wool plug", "90", "2.0", "1", "How often is it left to stand, swirled and weighed?", "60",
             "4 6 10", "Minutes until the fizzing has stopped", "2 4 8", "Minutes of standing and swirling before each weighing"),
         DraftFamily.Closed => new(
             "A solid out of two solutions", "What happens to the mass when two solutions make a solid in a closed flask?", "CaCl2 + Na2CO3 -> CaCO3 + NaCl", "calcium chloride", "calcium carbonate", "the first solution",

@@ -137,8 +137,7 @@ internal sealed partial record DraftPlan
         double turns = usual * strength / (equation.Sample.Coefficient * DraftEquation.MassOf(equation.Sample));
         foreach (DraftSpecies other in equation.Others)
         {
-            shares[other.Material] = double.Parse(
-                (excess * turns * other.Coefficient * DraftEquation.MassOf(other) / solution).ToString("G2", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+            shares[other.Material] = UpToTwoFigures(excess * turns * other.Coefficient * DraftEquation.MassOf(other) / solution);
         }
 
         if (shares.Values.Sum() > MostDissolved)
@@ -147,6 +146,18 @@ internal sealed partial record DraftPlan
         }
 
         return shares;
+    }
+
+    /// <summary>Rounded up: a strength rounded down would leave some of the sample over.</summary>
+    private static double UpToTwoFigures(double share)
+    {
+        if (!(share > 0))
+        {
+            return share;
+        }
+
+        decimal step = (decimal)Math.Pow(10, Math.Floor(Math.Log10(share)) - 1);
+        return (double)(Math.Ceiling(((decimal)share / step) - 1e-9m) * step);
     }
 
     /// <summary>As answered, or made of the title: small letters, digits and dashes.</summary>

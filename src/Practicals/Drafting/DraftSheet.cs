@@ -16,7 +16,9 @@ internal static class DraftSheet
         text.AddIf(plan.Flame, "    - { at: [check], say: 'Let the teacher look before you light the burner.' }");
         text.Add($"    - {{ at: [act], say: {Quoted(Act(plan, sample))} }}", last: false);
         text.Add($"    - {{ at: [wait], say: {Quoted(Wait(plan))} }}", last: false);
-        text.Add("    - { at: [weigh-after], say: 'Weigh it. Write down every digit.' }", last: false);
+        text.Add(plan.Family == DraftFamily.Gas
+            ? "    - { at: [weigh-after], say: 'Weigh everything together, the empty boat too. Write down every digit.' }"
+            : "    - { at: [weigh-after], say: 'Weigh it. Write down every digit.' }", last: false);
         text.AddIf(plan is { Family: DraftFamily.Heated, Repeats: > 1 }, "    - { at: [act-again], say: 'Heat again, let it cool and weigh, until two weighings in a row agree within two steps of the balance.' }");
         text.Add("""
               questions:
@@ -57,7 +59,7 @@ internal static class DraftSheet
 
     private static string Empty(DraftPlan plan) => plan.Family switch
     {
-        DraftFamily.Gas => $"Weigh the {plan.Vessel} with its solution, and the empty boat, together.",
+        DraftFamily.Gas => $"Pour about {DraftWords.Plain(plan.Solution)} g of the solution into the {plan.Vessel}. Weigh it and the empty boat together.",
         DraftFamily.Closed => $"Weigh the {plan.Vessel} together, the second solution in the flask and the tube still empty.",
         _ => $"Weigh the empty {plan.Vessel}.",
     };
@@ -72,7 +74,7 @@ internal static class DraftSheet
     private static string Act(DraftPlan plan, string sample) => plan.Family switch
     {
         DraftFamily.Heated => plan.Flame ? "Heat gently at first, then strongly. Gas off; leave everything where it is." : "Heat it as you were shown.",
-        DraftFamily.Gas => $"Tip the {sample} in, a little at a time. Leave the neck open or put a loose plug of cotton wool back, never a bung. Put the empty boat aside, to be weighed again with the rest.",
+        DraftFamily.Gas => $"Tip the {sample} in, a little at a time. Keep the vessel open, or put a loose plug of cotton wool back, never a bung. Put the empty boat aside, to be weighed again with the rest.",
         DraftFamily.Closed => "Off the balance, tip it so that the two solutions mix. Keep it closed.",
         _ => $"Tip the {sample} into the beaker, add the solution and stir. Filter, wash, and bring all of the solid into the {plan.Vessel}.",
     };

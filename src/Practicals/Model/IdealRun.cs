@@ -76,6 +76,16 @@ public sealed class IdealRun
     /// <summary>The same of one quantity over another.</summary>
     public double SpreadOf(string quantityId, string overId) => SpreadOf(readings => Value(quantityId, readings) / Value(overId, readings));
 
+    /// <summary>The whole change of mass of 1 g of sample where so many times the ideal of one parameter is put in: less than
+    /// <see cref="ChangeOfOneGram"/> where another reactant runs out.</summary>
+    /// <param name="parameterId">The parameter that the sample follows.</param>
+    /// <param name="times">Above 0.</param>
+    public double ChangeOfOneGramWith(string parameterId, double times)
+    {
+        Func<string, double> last = model.Run(id => (id == parameterId ? times : 1) * Ideal(id), rounds: 1).Last;
+        return Value(practical.Findings.Change, last) / Value(practical.Findings.Sample, last);
+    }
+
     /// <summary>Whether a quantity grows with the amounts that groups put in or set (a mass of product does, a share of the sample does
     /// not): a tenth more of them moves it by more than a hundredth.</summary>
     public bool FollowsAmounts(string quantityId)

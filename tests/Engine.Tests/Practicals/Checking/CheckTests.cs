@@ -180,6 +180,21 @@ public sealed class CheckTests
         Assert.Contains("look it up", finding.Cure, StringComparison.Ordinal);
     }
 
+    // 1.5 g of CaCO3 (100.09 g/mol, IUPAC 2021 abridged) takes 1.093 g of HCl (36.46 g/mol), the largest sample of 2.0 g 1.457 g; there are
+    // 50.8 g of acid.
+    [Theory]
+    [InlineData("0.0200", "usual sample, 1.5 g")]
+    [InlineData("0.0250", "largest sample, 2 g")]
+    [InlineData("0.0295", null)]
+    public void What_the_sample_reacts_with_is_enough_for_it(string strength, string? told)
+    {
+        CheckedPractical found = Of(Replaced(Files.Text("carbonate-purity"), "ideal: 0.0359,", $"ideal: {strength},"));
+
+        CheckFinding[] lacking = [.. found.Findings.Where(f => f.Problem.Contains("runs out", StringComparison.Ordinal))];
+        Assert.Equal(told is null ? 0 : 1, lacking.Length);
+        Assert.All(lacking, f => Assert.Contains(told!, f.Problem, StringComparison.Ordinal));
+    }
+
     private static void Holds(CheckedPractical found, CheckKind kind, string problem, string cure) => Assert.Contains(
         found.Findings, f => f.Kind == kind && f.Problem.Contains(problem, StringComparison.Ordinal) && (f.Cure ?? "").Contains(cure, StringComparison.Ordinal));
 

@@ -42,6 +42,16 @@ public sealed class DraftTests
         Assert.Equal(value, Assert.Single(found.Ideals, i => i.Quantity.Id == quantity).Value!.Value, 0.0001);
     }
 
+    // 2 g of NaHCO3 takes 0.868 g of HCl (84.006 and 36.458 g/mol, same weights): a strength that is rounded down would leave some over.
+    [Fact]
+    public void Just_enough_is_enough()
+    {
+        var draft = Draft.Of(new Dictionary<string, string> { ["happens"] = "gas", ["equation"] = "NaHCO3 + HCl -> NaCl + H2O + CO2", ["usual"] = "2", ["largest"] = "2", ["excess"] = "1", ["title"] = "Mine" });
+
+        CheckedPractical found = PracticalCheck.Of(draft.Text!, "f.yaml", AtomicWeights.Iupac2024);
+        Assert.Equal(0.52388, Assert.Single(found.Ideals, i => i.Quantity.Id == "lossFraction").Value!.Value, 0.00005);
+    }
+
     // Moles of water are those of the formulas; three of the four molecules of a partly dried salt leave.
     [Theory]
     [InlineData("CuSO4.5H2O -> CuSO4 + H2O", 5)]
