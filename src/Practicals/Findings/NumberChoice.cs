@@ -1,5 +1,6 @@
 using Calx.Measurement.Numbers;
 using Calx.Practicals.Definition;
+using Calx.Practicals.Inference.Concluding;
 using Calx.Practicals.Model;
 using Calx.Practicals.Texts;
 
@@ -19,7 +20,7 @@ internal static class NumberChoice
         var texts = new ConclusionTexts(language);
         var wording = new Wording(language);
         double[] among = [.. ((ConclusionTest.Chooses)conclusion.Test!).Among.Order()];
-        double nearest = Nearest(among, found.Value);
+        double nearest = among[NearestNumber.Of(among, found.Value)];
         double[] open = [.. among.Where(n => n == nearest || (n >= found.Interval.Low && n <= found.Interval.High))];
         if (found.Value <= 0 || open.Length == among.Length)
         {
@@ -33,22 +34,10 @@ internal static class NumberChoice
             return texts.ChoosesAmong(found.Quantity.Label, excluded, left);
         }
 
-        return nearest == Nearest(among, ideal.Accepted(found.Quantity.Id))
+        return nearest == among[NearestNumber.Of(among, ideal.Accepted(found.Quantity.Id))]
             ? texts.ChoosesOne(found.Quantity.Label, left, excluded, conclusion.Label)
             : texts.ChoosesAnother(found.Quantity.Label, left, excluded);
 
         string Written(double number) => number.InFigures("0.###") + found.Quantity.UnitBehind;
-    }
-
-    /// <summary>Between two numbers the border is where it is as many times the lower as the upper is times it.</summary>
-    private static double Nearest(double[] among, double value)
-    {
-        double nearest = among[0];
-        for (int i = 1; i < among.Length; i++)
-        {
-            nearest = value * value > among[i - 1] * among[i] ? among[i] : nearest;
-        }
-
-        return nearest;
     }
 }

@@ -38,7 +38,7 @@ internal sealed class ConclusionRule
             ExpectedBetween = ideal.SpreadOf(test.Quantity);
             Common = new CommonPart(ideal.SharedIn(test.Quantity, new Circumstances(practical)));
             accepted = ideal.Accepted(test.Quantity);
-            right = Nearest(accepted);
+            right = NearestNumber.Of(candidates, accepted);
         }
     }
 
@@ -127,7 +127,7 @@ internal sealed class ConclusionRule
             return Bearing.Open;
         }
 
-        int nearest = Nearest(pooled.Value);
+        int nearest = NearestNumber.Of(candidates, pooled.Value);
         for (int i = 0; i < candidates.Length; i++)
         {
             if (i != nearest && Math.Abs(pooled.Value - candidates[i]) <= reach)
@@ -150,7 +150,7 @@ internal sealed class ConclusionRule
             return Bearing.Open;
         }
 
-        int nearest = Nearest(value);
+        int nearest = NearestNumber.Of(candidates, value);
         for (int i = 0; i < candidates.Length; i++)
         {
             if (i != nearest && !(Math.Abs(distance.From(candidates[i])) > Normal95))
@@ -160,18 +160,6 @@ internal sealed class ConclusionRule
         }
 
         return nearest == right ? Bearing.Right : Bearing.Wrong;
-    }
-
-    private int Nearest(double value)
-    {
-        int nearest = 0;
-        for (int i = 1; i < candidates.Length; i++)
-        {
-            // Between two numbers the border is where it is as many times the lower as the upper is times it.
-            nearest = value * value > candidates[i - 1] * candidates[i] ? i : nearest;
-        }
-
-        return nearest;
     }
 
     /// <summary>How far one group's readings lie from giving a number.</summary>
